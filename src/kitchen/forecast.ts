@@ -1,0 +1,125 @@
+/**
+ * What the heat forecast is asked and what it answers. Minutes count from when the roast went in,
+ * so the same question can be asked of a roast that is still on the counter.
+ */
+
+/** The 10th, 50th and 90th percentile of what is believed. */
+export interface Band {
+  p10: number;
+  p50: number;
+  p90: number;
+}
+
+/** How a cut is built, for heat; a card's data. Cross-section and length follow from the mass. */
+export interface CutShape {
+  form: 'rib' | 'long-cylinder' | 'ellipsoid';
+  /** Length over mean diameter for the long cylinder and the ellipsoid; a rib's follows its bones. */
+  aspect?: number | undefined;
+  /** Raw mass of one bone's width of the roast, where bones tell the size. */
+  kilogramsPerBone?: number | undefined;
+  /** Mass fractions of the raw meat (a published food-composition table names its row in the card). */
+  composition: { water: number; protein: number; fat: number };
+}
+
+export type RestCover = 'tented' | 'open' | 'low-oven';
+
+/** What the oven is set to from a minute on; 0 or below 40 °C means off, door shut. */
+export interface OvenSetting {
+  minute: number;
+  celsius: number;
+  /** The door stands open, or the roast is out of the oven for so long and goes back. */
+  event?: 'door-open' | 'out' | undefined;
+}
+
+export interface ProbeReading {
+  minute: number;
+  celsius: number;
+  where?: string | undefined;
+  thermometer?: 'leave-in' | 'quick' | undefined;
+}
+
+/** What earlier dinners taught of this kitchen; means and standard deviations. */
+export interface KitchenBelief {
+  ovenBiasKelvin: { mean: number; deviation: number };
+  thermometerOffsetKelvin: { mean: number; deviation: number };
+}
+
+export interface ForecastQuestion {
+  roast: {
+    shape: CutShape;
+    kilograms?: number | undefined;
+    bones?: number | undefined;
+    boneless?: boolean | undefined;
+    /** Core when it went in; absent: a refrigerator's, or what `minutesOutOfFridge` makes of it. */
+    startCelsius?: number | undefined;
+    minutesOutOfFridge?: number | undefined;
+    frozen?: boolean | undefined;
+  };
+  /** At least one setting; the first holds from minute 0, the future ones are as planned. */
+  oven: readonly OvenSetting[];
+  fan?: boolean | undefined;
+  onRack?: boolean | undefined;
+  readings: readonly ProbeReading[];
+  nowMinute: number;
+  pullCelsius: number;
+  /** When it came out, once it has. */
+  outMinute?: number | undefined;
+  rest: RestCover;
+  kitchen?: KitchenBelief | undefined;
+  /** A recorded number: the same question with the same seed gives the same answer. */
+  seed: number;
+  /** Fewer members are quicker and coarser; the default is the room's own. */
+  members?: number | undefined;
+}
+
+export interface Forecast {
+  /** When the true core reaches the pull temperature; past `limits` it is that limit. */
+  pullMinute: Band;
+  /** Chance that the true core never reaches it under this oven within the horizon. */
+  neverReachedChance: number;
+  /** Chance that the true core is at or past the pull temperature already. */
+  pastPullChance: number;
+  /** True core over time, at least every five minutes, from the start to an hour past the pull. */
+  core: readonly { minute: number; celsius: Band }[];
+  coreNowCelsius: Band;
+  /** Core so many minutes after the pull (or after it came out), every five to sixty. */
+  afterRest: readonly { minutesAfterPull: number; celsius: Band }[];
+  peak: { celsius: Band; minutesAfterPull: Band };
+  /** When to look next. */
+  nextCheckMinute: number;
+  /** Latest look with a chance under 5 % of having passed the pull. */
+  latestLookMinute: number;
+  /** Indices of readings that do not fit, with a sentence each. */
+  suspectReadings: readonly { index: number; why: SuspectReason }[];
+  /** Keys of what was taken for granted, for the words room to phrase. */
+  assumptions: readonly ForecastAssumption[];
+  /** At the pull and after the rest: half-width of the over-done rim, fraction of the slice near target. */
+  slice: { greyBandMillimetres: Band; pinkFraction: Band };
+  weightLossFraction: Band;
+  /** Base-ten reductions by the published table at the coldest point, so far and by the end of the rest. */
+  lethality: { now: Band; afterRest: Band };
+  /** What the readings say of this oven and thermometer. */
+  learnt: KitchenBelief;
+}
+
+export type SuspectReason =
+  | 'too-high'
+  | 'too-low'
+  | 'wrong-unit'
+  | 'stuck'
+  | 'falling'
+  | 'moved-probe'
+  | 'disagrees-with-another';
+
+export type ForecastAssumption =
+  | { key: 'weight-from-bones'; kilograms: number }
+  | { key: 'weight-typical'; kilograms: number }
+  | { key: 'start-refrigerator'; celsius: number }
+  | { key: 'start-frozen' }
+  | { key: 'oven-as-set' }
+  | { key: 'no-reading-yet' }
+  | { key: 'reading-off-centre' }
+  | { key: 'reading-down-weighted'; index: number }
+  | { key: 'rest'; cover: RestCover };
+
+export type ForecastFunction = (question: ForecastQuestion) => Forecast;

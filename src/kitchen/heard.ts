@@ -1,0 +1,255 @@
+/**
+ * The catalogue of intents: what a text can be taken to mean, with its slots and one example each.
+ * Numbers are as said, in `unit` if one was said; turning them into SI is for whoever makes facts.
+ */
+import { z } from 'zod';
+
+const temperatureUnit = z.enum(['F', 'C']);
+const weightUnit = z.enum(['lb', 'kg']);
+const clockTime = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/);
+const calendarDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
+
+export const donenessWords = ['rare', 'medium-rare', 'medium', 'medium-well', 'well-done'] as const;
+export type Doneness = (typeof donenessWords)[number];
+const doneness = z.enum(donenessWords);
+
+export const preparedWords = ['whole', 'tied-back', 'rolled', 'stuffed', 'tenderised'] as const;
+export const troubleWords = [
+  'power-out',
+  'power-back',
+  'oven-out',
+  'oven-back',
+  'probe-doubt',
+  'smoking',
+  'overcooked',
+  'undercooked',
+  'dropped',
+  'burnt',
+  'door-open',
+  'overwhelmed',
+  'other',
+] as const;
+
+/** When something happened, if not just now: minutes before, or a clock time. */
+const moment = { minutesAgo: z.number().optional(), time: clockTime.optional() };
+
+/** The slots of each intent, without `intent` and `text`, which all of them have. */
+const slots = {
+  'describe-roast': {
+    cut: z.string().optional(),
+    weight: z.number().optional(),
+    weightUnit: weightUnit.optional(),
+    bones: z.number().int().optional(),
+    boneless: z.boolean().optional(),
+    prepared: z.enum(preparedWords).optional(),
+    frozen: z.boolean().optional(),
+    startTemperature: z.number().optional(),
+    startTemperatureUnit: temperatureUnit.optional(),
+  },
+  'set-serving-time': { time: clockTime, date: calendarDate.optional() },
+  'set-guests': { count: z.number().int().optional(), change: z.number().int().optional() },
+  'report-guests': {
+    state: z.enum(['arrived', 'partly-arrived', 'seated']),
+    count: z.number().int().optional(),
+  },
+  'note-guest': {
+    who: z.string().optional(),
+    need: z.enum(['vulnerable', 'allergy', 'diet', 'doneness', 'eats-at']),
+    /** The allergen, the diet, a doneness word, or HH:MM. */
+    value: z.string().optional(),
+  },
+  'set-doneness': {
+    doneness: doneness.optional(),
+    temperature: z.number().optional(),
+    unit: temperatureUnit.optional(),
+  },
+  'set-method': { method: z.enum(['sear-first', 'sear-last', 'steady']) },
+  'add-dish': { dish: z.string() },
+  'drop-dish': { dish: z.string() },
+  'set-units': { temperature: temperatureUnit.optional(), weight: weightUnit.optional() },
+  lack: { thing: z.string() },
+  'report-setup': {
+    pan: z.string().optional(),
+    rack: z.boolean().optional(),
+    tent: z.boolean().optional(),
+    probe: z.boolean().optional(),
+    fan: z.boolean().optional(),
+    shelf: z.string().optional(),
+    oven: z.string().optional(),
+  },
+  'add-hands': { who: z.string().optional() },
+  'cook-away': { minutes: z.number().optional() },
+  'report-reading': {
+    temperature: z.number(),
+    unit: temperatureUnit.optional(),
+    where: z.string().optional(),
+    thermometer: z.enum(['leave-in', 'quick']).optional(),
+    ...moment,
+  },
+  'report-oven': {
+    temperature: z.number().optional(),
+    unit: temperatureUnit.optional(),
+    gasMark: z.number().optional(),
+    mode: z.enum(['fan', 'still']).optional(),
+    which: z.string().optional(),
+    state: z.enum(['on', 'off', 'preheated']).optional(),
+    /** Degrees the oven runs hotter than its dial. */
+    bias: z.number().optional(),
+    ...moment,
+  },
+  acknowledge: {},
+  'report-started': { step: z.string(), ...moment },
+  'report-out': { what: z.string().optional(), ...moment },
+  'report-done': { step: z.string().optional(), ...moment },
+  'report-not-done': { step: z.string().optional() },
+  'skip-step': { step: z.string().optional() },
+  'report-trouble': {
+    trouble: z.enum(troubleWords),
+    step: z.string().optional(),
+    minutes: z.number().optional(),
+    ...moment,
+  },
+  emergency: { kind: z.enum(['fire', 'burn', 'cut', 'fall']) },
+  /** Later is positive, sooner negative. */
+  'shift-serving': { minutes: z.number() },
+  'running-behind': { minutes: z.number().optional() },
+  'ask-next': {},
+  'ask-status': {},
+  'ask-plan': {},
+  'ask-options': {},
+  'ask-shopping': {},
+  'ask-time-left': { about: z.string().optional() },
+  'ask-how': { topic: z.string().optional() },
+  'ask-why': { topic: z.string().optional() },
+  'ask-amount': { ingredient: z.string().optional() },
+  'ask-substitute': { ingredient: z.string().optional() },
+  'ask-temperature': {
+    about: z.string().optional(),
+    temperature: z.number().optional(),
+    unit: temperatureUnit.optional(),
+  },
+  'ask-safety': {
+    about: z.string().optional(),
+    temperature: z.number().optional(),
+    unit: temperatureUnit.optional(),
+  },
+  'ask-guests': {},
+  'set-timer': { minutes: z.number(), label: z.string().optional() },
+  'cancel-timer': { label: z.string().optional(), minutes: z.number().optional() },
+  watch: { temperature: z.number(), unit: temperatureUnit.optional() },
+  affirm: {},
+  deny: {},
+  choose: { option: z.number().int() },
+  /** Only the slots that change; `step` says which event of the day a time belongs to. */
+  correct: {
+    temperature: z.number().optional(),
+    unit: temperatureUnit.optional(),
+    was: z.number().optional(),
+    weight: z.number().optional(),
+    weightUnit: weightUnit.optional(),
+    bones: z.number().int().optional(),
+    count: z.number().int().optional(),
+    minutes: z.number().optional(),
+    doneness: doneness.optional(),
+    dish: z.string().optional(),
+    step: z.string().optional(),
+    option: z.number().int().optional(),
+    date: calendarDate.optional(),
+    ...moment,
+  },
+  undo: {},
+  repeat: {},
+  pause: {},
+  resume: {},
+  'start-over': {},
+  help: {},
+  quiet: {},
+  courtesy: {},
+  unrelated: {},
+  unclear: {
+    /** What was understood of it, named in the question that follows. */
+    temperature: z.number().optional(),
+    time: clockTime.optional(),
+    number: z.number().optional(),
+    thing: z.string().optional(),
+  },
+} as const;
+
+type Slots = typeof slots;
+export type Intent = keyof Slots;
+
+export const intents = Object.keys(slots) as Intent[];
+
+type SlotsOf<I extends Intent> = z.infer<z.ZodObject<Slots[I]>>;
+
+/** What one stretch of a text was taken to mean. */
+export type Heard = {
+  [I in Intent]: { intent: I; text: string } & SlotsOf<I>;
+}[Intent];
+
+export type HeardOf<I extends Intent> = Extract<Heard, { intent: I }>;
+
+/** Validates what was heard; used where facts are written and read. */
+export const heardSchema: z.ZodType<Heard> = z.discriminatedUnion(
+  'intent',
+  intents.map((intent) =>
+    z.strictObject({ intent: z.literal(intent), ...slots[intent], text: z.string() }),
+  ) as never,
+) as never;
+
+/** A thing with the words people use for it. */
+export interface Named {
+  id: string;
+  names: readonly string[];
+}
+
+export const expectations = [
+  'roast',
+  'serving-time',
+  'guests',
+  'doneness',
+  'reading',
+  'step',
+  'confirmation',
+  'choice',
+] as const;
+export type Expectation = (typeof expectations)[number];
+
+export const stages = [
+  'planning',
+  'prep',
+  'preheat',
+  'sear',
+  'low-roast',
+  'rest',
+  'hold',
+  'carve',
+  'served',
+  'put-away',
+] as const;
+export type Stage = (typeof stages)[number];
+
+/** What the reader of a text may know of the dinner; everything is optional in practice but named here. */
+export interface ReadContext {
+  /** Milliseconds since the epoch. */
+  now: number;
+  timeZone: string;
+  stage?: Stage | undefined;
+  expecting?: Expectation | undefined;
+  units: { temperature: 'F' | 'C'; weight: 'lb' | 'kg' };
+  paused: boolean;
+  /** Dishes of this dinner, by id. */
+  dishes: readonly string[];
+  /** Steps that are open now, by id, the current first; settles what "done" and "it" mean. */
+  openSteps: readonly string[];
+  /** Every name the cards give: dishes, steps (ids "dish.step", or "step" for the roast), ingredients and tools. */
+  lexicon: Lexicon;
+}
+
+export interface Lexicon {
+  cuts: readonly Named[];
+  dishes: readonly Named[];
+  steps: readonly Named[];
+  ingredients: readonly Named[];
+  tools: readonly Named[];
+}
