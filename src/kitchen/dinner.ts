@@ -1,0 +1,427 @@
+/**
+ * A dinner as its facts tell it: the fold of the facts that still count. Nothing here is computed
+ * from a clock, a plan or a forecast.
+ */
+import { assertNever } from '../base/assert.ts';
+import type { TemperatureUnit, WeightUnit } from '../base/units.ts';
+import type { Card, DishCard, RoastCard } from './card.ts';
+import type { Course, Fact, FactOf, Method, Option, Question } from './facts.ts';
+import type { KitchenBelief } from './forecast.ts';
+import type { Doneness } from './heard.ts';
+
+/** What is known of one step. Instants in milliseconds. */
+export interface StepRecord {
+  startedAt?: number;
+  doneAt?: number;
+  skipped?: true;
+  notDoneAt?: number;
+  /** Taken for granted since later reports imply it, or a call went unanswered. */
+  presumed?: true;
+}
+
+export interface Reading {
+  position: number;
+  celsius: number;
+  happenedAt: number;
+  toldAt: number;
+  where?: string | undefined;
+  thermometer?: 'leave-in' | 'quick' | undefined;
+}
+
+export interface CallRecord {
+  kind: string;
+  step?: string | undefined;
+  times: number;
+  firstAt: number;
+  lastAt: number;
+  acknowledged: boolean;
+}
+
+export interface Timer {
+  id: string;
+  label?: string | undefined;
+  dueAt: number;
+}
+
+export interface GuestNote {
+  who?: string | undefined;
+  need: 'vulnerable' | 'allergy' | 'diet' | 'doneness' | 'eats-at';
+  value?: string | undefined;
+}
+
+export interface Dinner {
+  id: string;
+  openedAt: number;
+  /** The latest `at` among its facts; a dinner's time never falls behind it. */
+  lastAt: number;
+  timeZone: string;
+  language: string;
+  units: { temperature: TemperatureUnit; weight: WeightUnit };
+  seed: number;
+  kitchen?: KitchenBelief | undefined;
+  cards: readonly Card[];
+  roast: {
+    cut?: string;
+    kilograms?: number;
+    bones?: number;
+    boneless?: boolean;
+    prepared?: string;
+    frozen?: boolean;
+    startCelsius?: number;
+  };
+  method: Method;
+  servingAt?: number;
+  /** The serving time as first wanted, before any shift. */
+  servingFirstAt?: number;
+  guests?: number;
+  guestsArrived?: 'arrived' | 'partly-arrived' | 'seated';
+  target?: { doneness?: Doneness | undefined; serveCelsius: number };
+  dropped: readonly string[];
+  added: readonly string[];
+  lacks: readonly string[];
+  notes: readonly GuestNote[];
+  setup: { rack?: boolean; tent?: boolean; probe?: boolean; fan?: boolean };
+  helpers: readonly string[];
+  awayUntil?: number;
+  readings: readonly Reading[];
+  /** What the oven was set to, in order of when it happened; 0 is off. */
+  oven: readonly { at: number; celsius: number; presumed: boolean; ownChoice: boolean }[];
+  ovenHotAt?: number;
+  ovenBiasKelvin?: number;
+  steps: ReadonlyMap<string, StepRecord>;
+  troubles: readonly FactOf<'trouble-told'>[];
+  emergencies: readonly FactOf<'emergency-told'>[];
+  question?: Question | undefined;
+  /** The last settled question, so that one is never asked twice. */
+  settled: readonly { kind: string; how: string }[];
+  options?: readonly Option[] | undefined;
+  course?: Course | undefined;
+  timers: readonly Timer[];
+  watches: readonly { celsius: number; position: number }[];
+  calls: ReadonlyMap<string, CallRecord>;
+  announced: readonly FactOf<'announced'>[];
+  delivered: ReadonlySet<string>;
+  paused: boolean;
+  quiet: boolean;
+  told?: FactOf<'plan-told'> | undefined;
+  cautioned: ReadonlySet<string>;
+  lastReply?: FactOf<'replied'> | undefined;
+  /** Turns answered, by their unique key. */
+  answered: ReadonlyMap<string, FactOf<'replied'>>;
+  unclearInARow: number;
+}
+
+/** The facts that still count: those no later undo or correction has voided. */
+export function standing(facts: readonly Fact[]): Fact[] {
+  const voided = new Set<number>();
+  for (const fact of facts) {
+    if (fact.type === 'positions-voided')
+      for (const position of fact.positions) voided.add(position);
+  }
+  return facts.filter((fact) => !voided.has(fact.position));
+}
+
+interface Mutable {
+  dinner: Dinner;
+  steps: Map<string, StepRecord>;
+  calls: Map<string, CallRecord>;
+  delivered: Set<string>;
+  cautioned: Set<string>;
+  answered: Map<string, FactOf<'replied'>>;
+}
+
+const unopened = (id: string, at: number): Dinner => ({
+  id,
+  openedAt: at,
+  lastAt: at,
+  timeZone: 'UTC',
+  language: 'en',
+  units: { temperature: 'F', weight: 'lb' },
+  seed: 1,
+  cards: [],
+  roast: {},
+  method: 'sear-first',
+  dropped: [],
+  added: [],
+  lacks: [],
+  notes: [],
+  setup: {},
+  helpers: [],
+  readings: [],
+  oven: [],
+  steps: new Map(),
+  troubles: [],
+  emergencies: [],
+  settled: [],
+  timers: [],
+  watches: [],
+  calls: new Map(),
+  announced: [],
+  delivered: new Set(),
+  paused: false,
+  quiet: false,
+  cautioned: new Set(),
+  answered: new Map(),
+  unclearInARow: 0,
+});
+
+/** Folds facts, voided ones left out, into the dinner they tell of. */
+export function dinnerOf(id: string, facts: readonly Fact[]): Dinner {
+  const state: Mutable = {
+    dinner: unopened(id, facts[0]?.at ?? 0),
+    steps: new Map(),
+    calls: new Map(),
+    delivered: new Set(),
+    cautioned: new Set(),
+    answered: new Map(),
+  };
+  for (const fact of standing(facts)) state.dinner = evolve(state, fact);
+  const lastAt = facts.reduce((latest, fact) => Math.max(latest, fact.at), state.dinner.lastAt);
+  return {
+    ...state.dinner,
+    lastAt,
+    steps: state.steps,
+    calls: state.calls,
+    delivered: state.delivered,
+    cautioned: state.cautioned,
+    answered: state.answered,
+  };
+}
+
+const defined = <T extends object>(value: T): Partial<T> =>
+  Object.fromEntries(Object.entries(value).filter(([, v]) => v !== undefined)) as Partial<T>;
+
+function evolve(state: Mutable, fact: Fact): Dinner {
+  const dinner = state.dinner;
+  const set = (change: Partial<Dinner>): Dinner => ({ ...dinner, ...change });
+  switch (fact.type) {
+    case 'dinner-opened':
+      return set({
+        openedAt: fact.at,
+        timeZone: fact.timeZone,
+        language: fact.language,
+        units: { temperature: fact.temperatureUnit, weight: fact.weightUnit },
+        seed: fact.seed,
+        kitchen: fact.kitchen,
+      });
+    case 'card-taken':
+      return set({
+        cards: [...dinner.cards.filter((card) => card.id !== fact.card.id), fact.card],
+      });
+    case 'words-heard': {
+      const unclear = fact.heard.some((one) => one.intent === 'unclear');
+      return set({ unclearInARow: unclear ? dinner.unclearInARow + 1 : 0 });
+    }
+    case 'roast-described': {
+      const { cut, kilograms, bones, boneless, prepared, frozen, startCelsius } = fact;
+      const told = defined({ cut, kilograms, bones, boneless, prepared, frozen, startCelsius });
+      return set({ roast: { ...dinner.roast, ...told } });
+    }
+    case 'method-set':
+      return set({ method: fact.method });
+    case 'serving-time-set':
+      return set({
+        servingAt: fact.servingAt,
+        servingFirstAt: dinner.servingFirstAt ?? fact.servingAt,
+      });
+    case 'guests-counted':
+      return set({ guests: fact.count });
+    case 'guests-arrived':
+      return set({ guestsArrived: fact.state });
+    case 'guest-noted':
+      return set({
+        notes: [...dinner.notes, { who: fact.who, need: fact.need, value: fact.value }],
+      });
+    case 'doneness-set':
+      return set({ target: { doneness: fact.doneness, serveCelsius: fact.serveCelsius } });
+    case 'dish-added':
+      return set({
+        added: [...dinner.added.filter((dish) => dish !== fact.dish), fact.dish],
+        dropped: dinner.dropped.filter((dish) => dish !== fact.dish),
+      });
+    case 'dish-dropped':
+      return set({
+        added: dinner.added.filter((dish) => dish !== fact.dish),
+        dropped: [...dinner.dropped, fact.dish],
+      });
+    case 'units-set':
+      return set({
+        units: {
+          temperature: fact.temperatureUnit ?? dinner.units.temperature,
+          weight: fact.weightUnit ?? dinner.units.weight,
+        },
+      });
+    case 'thing-lacked':
+      return set({ lacks: [...dinner.lacks, fact.thing] });
+    case 'setup-reported': {
+      const { rack, tent, probe, fan } = fact;
+      return set({ setup: { ...dinner.setup, ...defined({ rack, tent, probe, fan }) } });
+    }
+    case 'hands-added':
+      return set({ helpers: [...dinner.helpers, fact.who] });
+    case 'cook-left':
+      return set({ awayUntil: fact.until });
+    case 'reading-taken':
+      return set({
+        readings: [
+          ...dinner.readings,
+          {
+            position: fact.position,
+            celsius: fact.celsius,
+            happenedAt: fact.happenedAt,
+            toldAt: fact.at,
+            where: fact.where,
+            thermometer: fact.thermometer,
+          },
+        ].sort((a, b) => a.happenedAt - b.happenedAt || a.position - b.position),
+      });
+    case 'oven-stood': {
+      const setting = {
+        at: fact.happenedAt,
+        celsius: fact.celsius,
+        presumed: fact.presumed ?? false,
+        ownChoice: fact.ownChoice ?? false,
+      };
+      // A presumption gives way to what was really said of the same time.
+      const kept = dinner.oven.filter((one) => !(one.presumed && one.at >= setting.at));
+      return set({ oven: [...kept, setting].sort((a, b) => a.at - b.at) });
+    }
+    case 'oven-preheated':
+      return set({ ovenHotAt: fact.happenedAt });
+    case 'oven-bias-told':
+      return set({ ovenBiasKelvin: fact.kelvin });
+    case 'step-started': {
+      const record = state.steps.get(fact.step);
+      const { presumed: _, doneAt: __, ...rest } = record ?? {};
+      state.steps.set(fact.step, {
+        ...(fact.presumed ? record : rest),
+        startedAt: fact.happenedAt,
+        ...(fact.presumed ? { presumed: true as const } : {}),
+      });
+      return dinner;
+    }
+    case 'step-done': {
+      const { presumed: _, notDoneAt: __, ...rest } = state.steps.get(fact.step) ?? {};
+      state.steps.set(fact.step, {
+        ...rest,
+        doneAt: fact.happenedAt,
+        ...(fact.presumed ? { presumed: true as const } : {}),
+      });
+      return dinner;
+    }
+    case 'step-not-done': {
+      const { doneAt: _, presumed: __, ...rest } = state.steps.get(fact.step) ?? {};
+      state.steps.set(fact.step, { ...rest, notDoneAt: fact.at });
+      return dinner;
+    }
+    case 'step-skipped':
+      state.steps.set(fact.step, { ...state.steps.get(fact.step), skipped: true });
+      return dinner;
+    case 'trouble-told':
+      return set({ troubles: [...dinner.troubles, fact] });
+    case 'emergency-told':
+      return set({ emergencies: [...dinner.emergencies, fact] });
+    case 'timer-set':
+      return set({
+        timers: [...dinner.timers, { id: fact.id, label: fact.label, dueAt: fact.dueAt }],
+      });
+    case 'timer-cancelled':
+      return set({ timers: dinner.timers.filter((timer) => timer.id !== fact.id) });
+    case 'watch-set':
+      return set({
+        watches: [...dinner.watches, { celsius: fact.celsius, position: fact.position }],
+      });
+    case 'question-asked':
+      return set({ question: fact.question });
+    case 'question-settled':
+      return dinner.question
+        ? set({
+            question: undefined,
+            settled: [...dinner.settled, { kind: dinner.question.kind, how: fact.how }],
+          })
+        : dinner;
+    case 'options-offered':
+      return set({ options: fact.options });
+    case 'option-chosen':
+      return set({ options: undefined });
+    case 'course-set':
+      return set({ course: fact.course });
+    case 'talk-paused':
+      return set({ paused: true });
+    case 'talk-resumed':
+      return set({ paused: false, quiet: false });
+    case 'quiet-wished':
+      return set({ quiet: true });
+    case 'replied':
+      if (fact.key) state.answered.set(fact.key, fact);
+      return set({ lastReply: fact });
+    case 'announced':
+      callMade(state, fact.call, fact.kind, fact.step, fact.at);
+      return set({ announced: [...dinner.announced, fact] });
+    case 'step-called':
+      callMade(state, fact.call, 'step-due', fact.step, fact.at);
+      return dinner;
+    case 'acknowledged': {
+      const call = state.calls.get(fact.call);
+      if (call) state.calls.set(fact.call, { ...call, acknowledged: true });
+      return dinner;
+    }
+    case 'delivered':
+      state.delivered.add(`${fact.id}@${fact.sink}`);
+      return dinner;
+    case 'plan-told':
+      return set({ told: fact });
+    case 'cautioned':
+      state.cautioned.add(fact.rule);
+      return dinner;
+    case 'clock-jumped':
+    case 'positions-voided':
+      return dinner;
+    default:
+      return assertNever(fact);
+  }
+}
+
+function callMade(
+  state: Mutable,
+  call: string,
+  kind: string,
+  step: string | undefined,
+  at: number,
+): void {
+  const before = state.calls.get(call);
+  state.calls.set(call, {
+    kind,
+    step,
+    times: (before?.times ?? 0) + 1,
+    firstAt: before?.firstAt ?? at,
+    lastAt: at,
+    acknowledged: false,
+  });
+}
+
+/** The card of the roast, once the cut is known. */
+export function roastCardOf(dinner: Dinner): RoastCard | undefined {
+  const cut = dinner.roast.cut;
+  return dinner.cards.find((card): card is RoastCard => card.card === 'roast' && card.id === cut);
+}
+
+/** The dishes beside the roast that are on the menu, in the order their cards were taken. */
+export function menuOf(dinner: Dinner): DishCard[] {
+  return dinner.cards.filter(
+    (card): card is DishCard => card.card !== 'roast' && !dinner.dropped.includes(card.id),
+  );
+}
+
+/** What is still missing before a plan can be made. */
+export function missingOf(dinner: Dinner): ('roast' | 'serving-time' | 'guests' | 'doneness')[] {
+  const roastKnown =
+    dinner.roast.cut !== undefined &&
+    (dinner.roast.kilograms !== undefined || dinner.roast.bones !== undefined);
+  return [
+    ...(roastKnown ? [] : (['roast'] as const)),
+    ...(dinner.servingAt === undefined ? (['serving-time'] as const) : []),
+    ...(dinner.guests === undefined ? (['guests'] as const) : []),
+    ...(dinner.target === undefined ? (['doneness'] as const) : []),
+  ];
+}

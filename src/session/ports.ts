@@ -1,0 +1,95 @@
+/**
+ * What a session needs from outside, and what it offers. All of it is asynchronous, so that a
+ * journal, a worker thread or a sink may be anywhere.
+ */
+import type { Instant } from '../base/time.ts';
+import type { Card } from '../kitchen/card.ts';
+import type { AnnouncementKind, Fact, NewFact } from '../kitchen/facts.ts';
+import type { Forecast, ForecastQuestion } from '../kitchen/forecast.ts';
+import type { Heard } from '../kitchen/heard.ts';
+import type { View } from '../kitchen/view.ts';
+
+export interface Clock {
+  now(): Instant;
+}
+
+/** Somebody else appended first: read again and decide again. */
+export class PositionTaken extends Error {
+  readonly expected: number;
+  constructor(expected: number) {
+    super(`position ${expected} is taken already`);
+    this.name = 'PositionTaken';
+    this.expected = expected;
+  }
+}
+
+export interface Journal {
+  /**
+   * Appends all facts or none, in one durable transaction. `expected` is how many facts the stream
+   * holds; rejects with PositionTaken when it holds more.
+   */
+  append(dinner: string, expected: number, at: Instant, facts: readonly NewFact[]): Promise<Fact[]>;
+  /** Facts from a position on, validated, old shapes brought up to date. */
+  read(dinner: string, from?: number): Promise<Fact[]>;
+  /** Every dinner's id with when it was opened, newest first. */
+  dinners(): Promise<{ id: string; openedAt: Instant; lastAt: Instant }[]>;
+  close(): Promise<void>;
+}
+
+/** Heavy computing, apart, so that it can move to a worker without anyone noticing. */
+export interface Compute {
+  forecast(question: ForecastQuestion): Promise<Forecast>;
+}
+
+export interface Announcement {
+  id: string;
+  at: Instant;
+  kind: AnnouncementKind;
+  step?: string | undefined;
+  text: string;
+  speech: string;
+  urgency: 'low' | 'normal' | 'high';
+  expiresAt: Instant;
+}
+
+export interface Reply {
+  text: string;
+  speech: string;
+  /** Wording keys, most important first. */
+  key: string;
+}
+
+export interface Turn {
+  heard: Heard[];
+  replies: Reply[];
+  /** What fell due on the way to this turn. */
+  announcements: Announcement[];
+  view: View;
+}
+
+/** One dinner being cooked. Calls are queued: one at a time, in order. */
+export interface Session {
+  readonly id: string;
+  /**
+   * Hears words. `at` moves the dinner's clock first, and what falls due by then is announced before
+   * the words are heard. The same key twice acts once and answers the same.
+   */
+  hear(words: { text: string; at: Instant; source?: string; key?: string }): Promise<Turn>;
+  /** Raises what is due by `at`, in order, each at its own instant. */
+  wake(at: Instant): Promise<Announcement[]>;
+  /** The next instant at which something falls due, or undefined. */
+  nextDueAt(): Promise<Instant | undefined>;
+  view(at: Instant): Promise<View>;
+  /** Raised announcements not yet marked delivered to this sink, oldest first, unexpired at `at`. */
+  undelivered(sink: string, at: Instant): Promise<Announcement[]>;
+  delivered(ids: readonly string[], sink: string): Promise<void>;
+  facts(): Promise<Fact[]>;
+}
+
+export interface SessionOptions {
+  dinner: string;
+  journal: Journal;
+  compute: Compute;
+  /** Cards a new dinner may take copies of. */
+  cards: readonly Card[];
+}
