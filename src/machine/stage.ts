@@ -1,0 +1,204 @@
+/**
+ * Drives the charts by a dinner's facts: the stage, the dishes' states and what may happen next are
+ * read from the charts' snapshots and from nowhere else.
+ */
+import { initialTransition, type SnapshotFrom, transition } from 'xstate';
+import { type Card, type DishCard, stepIdOf } from '../kitchen/card.ts';
+import { dinnerOf, menuOf, missingOf, standing } from '../kitchen/dinner.ts';
+import type { Fact } from '../kitchen/facts.ts';
+import type { Stage } from '../kitchen/heard.ts';
+import type { SideState } from '../kitchen/view.ts';
+import { type ChartEvent, dinnerChart, type RoastEvent } from './chart.ts';
+import { type DishChartEvent, dishChart } from './dish-chart.ts';
+
+export type ChartSnapshot = SnapshotFrom<typeof dinnerChart>;
+type DishSnapshot = SnapshotFrom<typeof dishChart>;
+
+export interface Standing {
+  chart: ChartSnapshot;
+  stage: Stage;
+  oven: 'off' | 'heating' | 'hot' | 'lost';
+  talk: 'listening' | 'asking' | 'confirming' | 'choosing' | 'paused';
+  dishes: ReadonlyMap<string, SideState>;
+}
+
+const step = (chart: ChartSnapshot, event: ChartEvent): ChartSnapshot =>
+  transition(dinnerChart, chart, event)[0];
+
+/** Whether the chart takes the event where it stands. */
+export const can = (chart: ChartSnapshot, event: RoastEvent): boolean => chart.can(event);
+
+/** The chart after the event, for asking "what if". */
+export const after = step;
+
+interface Known {
+  complete: boolean;
+  method: string;
+}
+
+/** What a fact means to the roast's region. */
+function roastEventsOf(fact: Fact, method: string): ChartEvent[] {
+  switch (fact.type) {
+    case 'step-started':
+      return roastStepBegun(fact.step, method);
+    case 'step-done':
+      return roastStepDone(fact.step, method);
+    case 'step-skipped':
+      return fact.step === 'oven-down' ? [{ type: 'SEARED' }] : [];
+    case 'oven-stood':
+      return fact.celsius > 0
+        ? [{ type: 'OVEN_SET' }, { type: 'OVEN_LIT' }]
+        : [{ type: 'OVEN_OFF' }, { type: 'OVEN_DARK' }];
+    case 'oven-preheated':
+      return [{ type: 'OVEN_HOT' }];
+    case 'trouble-told':
+      if (fact.trouble === 'power-out' || fact.trouble === 'oven-out')
+        return [{ type: 'OVEN_LOST' }];
+      if (fact.trouble === 'power-back' || fact.trouble === 'oven-back')
+        return [{ type: 'OVEN_BACK' }];
+      return [];
+    case 'question-asked':
+      return [
+        fact.question.expecting === 'confirmation'
+          ? { type: 'CONFIRMATION_ASKED' }
+          : fact.question.expecting === 'choice'
+            ? { type: 'CHOICE_OFFERED' }
+            : { type: 'ASKED' },
+      ];
+    case 'options-offered':
+      return [{ type: 'CHOICE_OFFERED' }];
+    case 'question-settled':
+    case 'option-chosen':
+      return [{ type: 'SETTLED' }];
+    case 'talk-paused':
+      return [{ type: 'PAUSED' }];
+    case 'talk-resumed':
+      return [{ type: 'RESUMED' }];
+    default:
+      return [];
+  }
+}
+
+function roastStepBegun(id: string, method: string): ChartEvent[] {
+  switch (id) {
+    case 'roast-in':
+      return [{ type: 'ROAST_IN', searing: method === 'sear-first' }];
+    case 'sear':
+      return [{ type: 'SEAR_BEGUN' }];
+    case 'rest':
+      return [{ type: 'ROAST_OUT' }];
+    case 'hold':
+      return [{ type: 'HOLD_BEGUN' }];
+    case 'carve':
+      return [{ type: 'CARVING_BEGUN' }];
+    case 'serve':
+      return [{ type: 'SERVED' }];
+    default:
+      return [];
+  }
+}
+
+function roastStepDone(id: string, method: string): ChartEvent[] {
+  switch (id) {
+    case 'oven-down':
+      return [{ type: 'SEARED' }];
+    case 'pull':
+    case 'sear':
+      return [{ type: 'ROAST_OUT' }];
+    case 'serve':
+      return [{ type: 'SERVED' }];
+    case 'put-away':
+      return [{ type: 'PUT_AWAY' }];
+    default:
+      return roastStepBegun(id, method).filter((event) => event.type === 'ROAST_IN');
+  }
+}
+
+/** What a fact means to one dish: its card says which step goes into the oven and which is last. */
+function dishEventsOf(card: DishCard, fact: Fact): DishChartEvent[] {
+  if (fact.type !== 'step-started' && fact.type !== 'step-done' && fact.type !== 'step-not-done')
+    return [];
+  const found = card.steps.find((one) => stepIdOf(card, one) === fact.step);
+  if (!found) return [];
+  if (fact.type === 'step-not-done') return [{ type: 'NOT_READY' }];
+  const last = card.steps.at(-1) === found;
+  if (fact.type === 'step-started')
+    return [{ type: 'BEGUN' }, ...(found.oven ? [{ type: 'IN' } as const] : [])];
+  if (last) return [{ type: 'BEGUN' }, { type: 'READY' }];
+  return [{ type: 'BEGUN' }, ...(found.oven ? [{ type: 'OUT' } as const] : [])];
+}
+
+/** Folds a dinner's facts through the charts. */
+export function standingOf(id: string, facts: readonly Fact[]): Standing {
+  const counting = standing(facts);
+  let chart = initialTransition(dinnerChart)[0];
+  const dishes = new Map<string, DishSnapshot>();
+  const known: Known = { complete: false, method: 'sear-first' };
+  const taken: Fact[] = [];
+  const cards: Card[] = [];
+  for (const fact of counting) {
+    taken.push(fact);
+    if (fact.type === 'card-taken') cards.push(fact.card);
+    if (fact.type === 'method-set') known.method = fact.method;
+    for (const event of roastEventsOf(fact, known.method)) chart = step(chart, event);
+    if (!known.complete && describes(fact)) {
+      known.complete = missingOf(dinnerOf(id, taken)).length === 0;
+      if (known.complete) {
+        chart = step(chart, { type: 'PLAN_KNOWN' });
+        // An oven that was lit before the plan was known is part of the preheat from here on.
+        if (chart.matches({ oven: 'heating' }) || chart.matches({ oven: 'hot' }))
+          chart = step(chart, { type: 'OVEN_LIT' });
+      }
+    }
+    chart = dishFact(chart, dishes, cards, fact);
+  }
+  const dinner = dinnerOf(id, facts);
+  const states = new Map<string, SideState>();
+  for (const card of menuOf(dinner))
+    states.set(card.id, (dishes.get(card.id)?.value ?? 'waiting') as SideState);
+  const value = chart.value as { roast: Stage; oven: Standing['oven']; talk: Standing['talk'] };
+  return { chart, stage: value.roast, oven: value.oven, talk: value.talk, dishes: states };
+}
+
+const describes = (fact: Fact): boolean =>
+  fact.type === 'roast-described' ||
+  fact.type === 'serving-time-set' ||
+  fact.type === 'guests-counted' ||
+  fact.type === 'doneness-set';
+
+function dishFact(
+  chart: ChartSnapshot,
+  dishes: Map<string, DishSnapshot>,
+  cards: readonly Card[],
+  fact: Fact,
+): ChartSnapshot {
+  let next = chart;
+  for (const card of cards) {
+    if (card.card === 'roast') continue;
+    const events = dishEventsOf(card, fact);
+    if (events.length === 0) continue;
+    let snapshot = dishes.get(card.id) ?? initialTransition(dishChart)[0];
+    for (const event of events) snapshot = transition(dishChart, snapshot, event)[0];
+    dishes.set(card.id, snapshot);
+    const sauce = card.card === 'sauce';
+    const ready = cards
+      .filter((one) => one.card !== 'roast' && (one.card === 'sauce') === sauce)
+      .every((one) => {
+        const value = dishes.get(one.id)?.value;
+        return value === 'done' || value === 'held';
+      });
+    const event: ChartEvent['type'] = ready
+      ? sauce
+        ? 'SAUCE_READY'
+        : 'DISHES_READY'
+      : fact.type === 'step-not-done'
+        ? sauce
+          ? 'SAUCE_OPEN'
+          : 'DISHES_OPEN'
+        : sauce
+          ? 'SAUCE_BEGUN'
+          : 'DISH_BEGUN';
+    next = step(next, { type: event } as ChartEvent);
+  }
+  return next;
+}
