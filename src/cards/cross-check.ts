@@ -1,0 +1,262 @@
+/**
+ * What must hold within a card and between cards beyond the schema: steps named exist, a roast has
+ * the moments the dinner's chart knows, tools are declared, placeholders can be filled.
+ */
+import type { Card, RoastCard } from '../kitchen/card.ts';
+import { type Fault, nearest } from './sentences.ts';
+
+/** Moments of every roast's day, by step id; the dinner's chart knows these and no others. */
+export const reservedSteps = [
+  'oven-on',
+  'roast-in',
+  'check',
+  'pull',
+  'rest',
+  'carve',
+  'serve',
+  'put-away',
+] as const;
+
+/** Moments that only one way of cooking has. */
+export const methodSteps = {
+  'sear-first': ['oven-down'],
+  'sear-last': ['oven-up', 'sear'],
+} as const;
+
+/** What may stand in braces in a spoken line, filled in in the household's units. */
+export const placeholders = [
+  'searTemperature',
+  'roastTemperature',
+  'pullTemperature',
+  'ovenTemperature',
+  'guests',
+] as const;
+
+/** Every fault that can be seen in one card alone. */
+export function crossCheck(card: Card): Fault[] {
+  return [
+    ...twiceNamedSteps(card),
+    ...unknownSteps(card),
+    ...circles(card),
+    ...undeclaredTools(card),
+    ...unknownPlaceholders(card),
+    ...windows(card),
+    ...(card.card === 'roast' ? roastFaults(card) : dishFaults(card)),
+  ];
+}
+
+/** Faults that need the other cards: a step of another dish that is not there. */
+export function danglingSteps(card: Card, known: ReadonlyMap<string, Card>): Fault[] {
+  return card.steps.flatMap((step, index) =>
+    (step.after ?? []).flatMap((after, at): Fault[] => {
+      const dot = after.step.indexOf('.');
+      if (dot < 0) return [];
+      const dish = after.step.slice(0, dot);
+      const name = after.step.slice(dot + 1);
+      const other = dish === card.id ? card : known.get(dish);
+      const path = ['steps', index, 'after', at, 'step'];
+      if (other === undefined)
+        return [{ path, sentence: `there is no card "${dish}"${guess(dish, [...known.keys()])}` }];
+      const steps = other.steps.map((one) => one.id);
+      if (steps.includes(name)) return [];
+      return [{ path, sentence: `the card "${dish}" has no step "${name}"${guess(name, steps)}` }];
+    }),
+  );
+}
+
+const guess = (word: string, candidates: readonly string[]): string => {
+  const near = nearest(word, candidates);
+  return near === undefined ? '' : `; did you mean "${near}"?`;
+};
+
+function twiceNamedSteps(card: Card): Fault[] {
+  const seen = new Set<string>();
+  return card.steps.flatMap((step, index) => {
+    if (!seen.has(step.id)) {
+      seen.add(step.id);
+      return [];
+    }
+    return [
+      { path: ['steps', index, 'id'], sentence: `another step is called "${step.id}" already` },
+    ];
+  });
+}
+
+function unknownSteps(card: Card): Fault[] {
+  const ids = card.steps.map((step) => step.id);
+  return card.steps.flatMap((step, index) =>
+    (step.after ?? []).flatMap((after, at): Fault[] => {
+      const path = ['steps', index, 'after', at];
+      if (after.step === step.id)
+        return [{ path: [...path, 'step'], sentence: 'a step cannot come after itself' }];
+      if ((after.minMinutes ?? 0) > (after.maxMinutes ?? Number.POSITIVE_INFINITY))
+        return [{ path: [...path, 'maxMinutes'], sentence: 'maxMinutes is less than minMinutes' }];
+      if (after.step.includes('.') || ids.includes(after.step)) return [];
+      return [
+        {
+          path: [...path, 'step'],
+          sentence: `this card has no step "${after.step}"${guess(after.step, ids)}`,
+        },
+      ];
+    }),
+  );
+}
+
+/** Steps that wait for each other in a ring could never begin. */
+function circles(card: Card): Fault[] {
+  const waits = new Map(
+    card.steps.map((step) => [step.id, (step.after ?? []).map((after) => after.step)]),
+  );
+  const reaches = (from: string, goal: string, seen: Set<string>): boolean =>
+    (waits.get(from) ?? []).some((next) => {
+      if (next === goal) return true;
+      if (seen.has(next)) return false;
+      seen.add(next);
+      return reaches(next, goal, seen);
+    });
+  const index = card.steps.findIndex(
+    (step) =>
+      !(step.after ?? []).some((after) => after.step === step.id) &&
+      reaches(step.id, step.id, new Set()),
+  );
+  return index < 0
+    ? []
+    : [
+        {
+          path: ['steps', index, 'after'],
+          sentence: `"${card.steps[index]?.id}" waits for a step that waits for it in turn`,
+        },
+      ];
+}
+
+function undeclaredTools(card: Card): Fault[] {
+  const tools = (card.tools ?? []).map((tool) => tool.id);
+  return card.steps.flatMap((step, index) => {
+    const needs = step.needs ?? [];
+    return [
+      ...needs.flatMap((need, at): Fault[] =>
+        tools.includes(need)
+          ? []
+          : [
+              {
+                path: ['steps', index, 'needs', at],
+                sentence: `the tool "${need}" is not listed under tools${guess(need, tools)}`,
+              },
+            ],
+      ),
+      ...(step.without ?? []).flatMap((way, at): Fault[] =>
+        needs.includes(way.tool)
+          ? []
+          : [
+              {
+                path: ['steps', index, 'without', at, 'tool'],
+                sentence: `the step does not need "${way.tool}"; name it under needs as well`,
+              },
+            ],
+      ),
+    ];
+  });
+}
+
+function unknownPlaceholders(card: Card): Fault[] {
+  const faults: Fault[] = [];
+  const walk = (value: unknown, path: (string | number)[]): void => {
+    if (typeof value === 'string') {
+      for (const [, name = ''] of value.matchAll(/\{([^}]*)\}/g))
+        if (!(placeholders as readonly string[]).includes(name))
+          faults.push({
+            path,
+            sentence: `{${name}} cannot be filled in${guess(name, placeholders)}`,
+          });
+    } else if (Array.isArray(value)) {
+      value.forEach((item, at) => {
+        walk(item, [...path, at]);
+      });
+    } else if (typeof value === 'object' && value !== null) {
+      for (const [key, item] of Object.entries(value)) walk(item, [...path, key]);
+    }
+  };
+  walk(card, []);
+  card.steps.forEach((step, index) => {
+    if (card.card !== 'roast' && !step.oven && JSON.stringify(step).includes('{ovenTemperature}'))
+      faults.push({
+        path: ['steps', index],
+        sentence: '{ovenTemperature} stands in a step that has no oven of its own',
+      });
+  });
+  return faults;
+}
+
+function windows(card: Card): Fault[] {
+  return card.steps.flatMap((step, index): Fault[] => {
+    const ends = step.ends;
+    if (!ends) return [];
+    const rising =
+      ends.earliestMinutes <= ends.likelyMinutes && ends.likelyMinutes <= ends.latestMinutes;
+    return rising
+      ? []
+      : [
+          {
+            path: ['steps', index, 'ends'],
+            sentence:
+              'earliestMinutes, likelyMinutes and latestMinutes must rise; before is negative',
+          },
+        ];
+  });
+}
+
+function roastFaults(card: RoastCard): Fault[] {
+  const ids = card.steps.map((step) => step.id);
+  const methods = Object.keys(card.methods) as (keyof RoastCard['methods'])[];
+  const wanted: { step: string; why: string }[] = reservedSteps.map((step) => ({
+    step,
+    why: 'every roast',
+  }));
+  for (const method of methods)
+    if (method !== 'steady')
+      for (const step of methodSteps[method])
+        wanted.push({ step, why: `a roast cooked ${method}` });
+  const missing = wanted
+    .filter(({ step }) => !ids.includes(step))
+    .map(({ step, why }) => ({
+      path: ['steps'],
+      sentence: `${why} needs a step "${step}"${guess(step, ids)}`,
+    }));
+  const { water, protein, fat } = card.shape.composition;
+  const sum = water + protein + fat;
+  return [
+    ...missing,
+    ...(methods.length === 0
+      ? [{ path: ['methods'], sentence: 'name at least one: sear-first, sear-last or steady' }]
+      : []),
+    ...(sum > 1.02 || sum < 0.85
+      ? [
+          {
+            path: ['shape', 'composition'],
+            sentence: 'water, protein and fat are fractions of one and make up nearly all of it',
+          },
+        ]
+      : []),
+    ...card.restMinutes.flatMap((row, at): Fault[] => {
+      const before = card.restMinutes[at - 1];
+      return before && before.toKilograms >= row.toKilograms
+        ? [{ path: ['restMinutes', at], sentence: 'the rows must go from light to heavy' }]
+        : [];
+    }),
+  ];
+}
+
+/** A dish may not borrow the roast's own moments: "pull" would mean two things in one dinner. */
+function dishFaults(card: Card): Fault[] {
+  const taken: readonly string[] = ['roast-in', 'oven-down', 'pull', 'rest', 'carve', 'put-away'];
+  return card.steps.flatMap((step, index): Fault[] =>
+    taken.includes(step.id)
+      ? [
+          {
+            path: ['steps', index, 'id'],
+            sentence: `"${step.id}" is the roast's own; call this step something else`,
+          },
+        ]
+      : [],
+  );
+}

@@ -1,0 +1,83 @@
+/**
+ * One card's text, parsed and checked against the schema, with a place (line, column, field) for
+ * whatever is wrong. May not know of files on disk or of other cards.
+ */
+import { type Document, isMap, isScalar, LineCounter, parseDocument } from 'yaml';
+import { type Card, cardSchema } from '../kitchen/card.ts';
+import { type SchemaIssue, sentencesOf } from './sentences.ts';
+
+export interface CardError {
+  file: string;
+  /** From 1. */
+  line: number;
+  /** From 1. */
+  column: number;
+  /** As it would be written to reach it: `steps[2].oven.lowFahrenheit`; empty for the whole file. */
+  field: string;
+  sentence: string;
+}
+
+export type CardPath = readonly (string | number)[];
+
+export interface ReadCard {
+  file: string;
+  /** What the card says its id is, even when the rest is wrong. */
+  id: string | undefined;
+  card: Card | undefined;
+  errors: CardError[];
+  /** Where a field stands, or the nearest thing around it that is there. */
+  place(path: CardPath): Omit<CardError, 'sentence'>;
+}
+
+export function readCard(text: string, file: string): ReadCard {
+  const lines = new LineCounter();
+  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false });
+  const at = (offset: number, path: CardPath): Omit<CardError, 'sentence'> => {
+    const { line, col } = lines.linePos(offset);
+    return { file, line: Math.max(line, 1), column: Math.max(col, 1), field: fieldOf(path) };
+  };
+  const place = (path: CardPath) => at(offsetOf(document, path), path);
+  const broken = document.errors.map((error) => ({
+    ...at(error.pos[0], []),
+    sentence: `this is not YAML as it should be: ${lowerFirst(error.message)}`,
+  }));
+  if (broken.length > 0) return { file, id: undefined, card: undefined, errors: broken, place };
+  const value: unknown = document.toJS();
+  const said = document.get('id');
+  const id = typeof said === 'string' ? said : undefined;
+  const parsed = cardSchema.safeParse(value);
+  if (parsed.success) return { file, id, card: parsed.data, errors: [], place };
+  const errors = parsed.error.issues
+    .flatMap((issue) => sentencesOf(issue as SchemaIssue, value))
+    .map(({ path, sentence }) => ({ ...place(path), sentence }));
+  return { file, id, card: undefined, errors, place };
+}
+
+/** `steps[2].oven.lowFahrenheit` for ['steps', 2, 'oven', 'lowFahrenheit']. */
+export const fieldOf = (path: CardPath): string =>
+  path
+    .map((part) => (typeof part === 'number' ? `[${part}]` : `.${part}`))
+    .join('')
+    .replace(/^\./, '');
+
+/** The offset of a field's key, or of an item of a list; of the nearest thing around it if absent. */
+function offsetOf(document: Document, path: CardPath): number {
+  for (let length = path.length; length > 0; length--) {
+    const here = path.slice(0, length);
+    const parent = length === 1 ? document.contents : document.getIn(here.slice(0, -1), true);
+    const last = here[length - 1];
+    if (isMap(parent)) {
+      const pair = parent.items.find((item) => isScalar(item.key) && item.key.value === last);
+      if (pair && isScalar(pair.key) && pair.key.range) return pair.key.range[0];
+    } else {
+      const node = document.getIn(here, true);
+      if (hasRange(node)) return node.range[0];
+    }
+  }
+  return hasRange(document.contents) ? document.contents.range[0] : 0;
+}
+
+const hasRange = (node: unknown): node is { range: [number, number, number] } =>
+  typeof node === 'object' && node !== null && 'range' in node && Array.isArray(node.range);
+
+const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
