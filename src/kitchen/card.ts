@@ -35,6 +35,10 @@ const fahrenheitRange = z
 export const anchors = ['roast-in', 'oven-down', 'pull', 'carve', 'table'] as const;
 export type Anchor = (typeof anchors)[number];
 
+/** What a step can be bound to: how the roast is cooked, and whether it is on the bone. */
+const methodConditions = ['sear-first', 'sear-last', 'steady'] as const;
+const conditions = [...methodConditions, 'bone-in', 'boneless'] as const;
+
 const ingredientSchema = z.strictObject({
   item: z.string(),
   names: names.optional(),
@@ -94,6 +98,11 @@ const stepSchema = z.strictObject({
   wrong: sentence,
   why: sentence.optional(),
   caution: sentence.optional(),
+  /**
+   * The step belongs only to dinners that match: of methods named any one, and of bone-in and
+   * boneless any one. Absent: to every dinner.
+   */
+  only: z.array(z.enum(conditions)).min(1).optional(),
   /** May be left out without spoiling the dish. */
   skippable: z.boolean().optional(),
 });
@@ -169,6 +178,21 @@ export type Ingredient = z.infer<typeof ingredientSchema>;
 /** The id a step goes by in a dinner: bare for the roast's, "dish.step" for the others. */
 export const stepIdOf = (card: Card, step: { id: string }): string =>
   card.card === 'roast' ? step.id : `${card.id}.${step.id}`;
+
+/** Whether a step belongs to a dinner cooked so, with the roast on the bone or off it. */
+export function stepApplies(
+  step: Pick<CardStep, 'only'>,
+  dinner: { method: (typeof methodConditions)[number]; boneless: boolean },
+): boolean {
+  const only = step.only ?? [];
+  const methods = only.filter((one) => one !== 'bone-in' && one !== 'boneless');
+  const bones = only.filter((one) => one === 'bone-in' || one === 'boneless');
+  const bone = dinner.boneless ? 'boneless' : 'bone-in';
+  return (
+    (methods.length === 0 || methods.includes(dinner.method)) &&
+    (bones.length === 0 || bones.includes(bone))
+  );
+}
 
 /** Every name the cards give, for whoever reads a text. */
 export function lexiconOf(cards: readonly Card[]): Lexicon {
