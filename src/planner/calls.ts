@@ -1,0 +1,330 @@
+/**
+ * What must be said unasked, and when: derived from the plan and the facts, never stored until it is
+ * raised. A call goes by "kind:what"; the ones that must not be missed repeat until it is done.
+ */
+import { addMinutes, type Instant, minutesBetween } from '../base/time.ts';
+import type { Dinner } from '../kitchen/dinner.ts';
+import type { AnnouncementKind } from '../kitchen/facts.ts';
+import type { Forecast } from '../kitchen/forecast.ts';
+import type { OvenMove, Plan, PlannedStep } from '../kitchen/plan.ts';
+import { roastCameOutAt, roastWentInAt } from './roast-day.ts';
+
+/** A step taken for granted by a later call, since nobody reported it. */
+export interface Presumption {
+  step: string;
+  happenedAt: Instant;
+}
+
+export interface Call {
+  /** "kind:what"; repeats share it. */
+  call: string;
+  repeat: number;
+  kind: AnnouncementKind;
+  step?: string | undefined;
+  dueAt: Instant;
+  expiresAt: Instant;
+  urgency: 'low' | 'normal' | 'high';
+  presumes: Presumption[];
+  /** What the words need to know beyond the plan. */
+  about?: CallMatter | undefined;
+}
+
+export type CallMatter =
+  | { what: 'oven'; celsius: number; why: OvenMove['why'] }
+  | { what: 'timer'; label?: string | undefined }
+  | { what: 'watch'; celsius: number }
+  | { what: 'late'; likelyAt: Instant; minutes: number }
+  | { what: 'out-of-fridge'; hours: number }
+  | { what: 'ready-in'; minutes: number };
+
+/** Minutes after a call at which one that must not be missed is called again. */
+const repeatAfterMinutes = [3, 3, 4, 5, 5, 5, 5, 10, 10, 10, 15, 15, 15];
+
+/** How long before a move hands are called to be ready. Common practice, no source. */
+const readyBeforeMinutes = 10;
+
+/** A change of the table that is worth saying unasked. */
+const lateWorthSayingMinutes = 10;
+
+interface Wanted {
+  kind: AnnouncementKind;
+  what: string;
+  step?: string;
+  dueAt: Instant;
+  expiryMinutes: number;
+  urgency?: 'low' | 'normal' | 'high';
+  repeats?: number;
+  about?: CallMatter;
+  presumes?: Presumption[];
+}
+
+/** Every call still to come, soonest first. */
+export function callsOf(
+  dinner: Dinner,
+  plan: Plan | undefined,
+  forecast: Forecast | undefined,
+): Call[] {
+  const wanted: Wanted[] = [...timers(dinner)];
+  if (plan && (plan.complete || roastWentInAt(dinner) !== undefined)) {
+    wanted.push(
+      ...plan.steps.flatMap((step) => stepCalls(dinner, plan, step)),
+      ...ovenCalls(dinner, plan),
+      ...checkCalls(dinner, plan),
+      ...lateCalls(dinner, plan),
+      ...cautionCalls(dinner),
+      ...(forecast ? watches(dinner, plan, forecast) : []),
+    );
+  }
+  return wanted
+    .flatMap((one) => asCall(dinner, one))
+    .filter((call) => heardInQuiet(dinner, call))
+    .sort((a, b) => a.dueAt - b.dueAt || (a.call < b.call ? -1 : 1));
+}
+
+/** "quiet" and "hang on" silence all but the oven-down, the pull, safety and what the cook asked for. */
+function heardInQuiet(dinner: Dinner, call: Call): boolean {
+  if (!dinner.quiet && !dinner.paused) return true;
+  return (
+    call.urgency === 'high' ||
+    call.kind === 'caution' ||
+    call.kind === 'timer' ||
+    call.kind === 'watch'
+  );
+}
+
+function asCall(dinner: Dinner, wanted: Wanted): Call[] {
+  const call = `${wanted.kind}:${wanted.what}`;
+  const made = dinner.calls.get(call);
+  const repeats = wanted.repeats ?? 0;
+  const times = made?.times ?? 0;
+  if (times > repeats) return [];
+  const after = repeatAfterMinutes[Math.min(times - 1, repeatAfterMinutes.length - 1)] ?? 15;
+  const gentler = made?.acknowledged ? 2 : 0;
+  const dueAt = made
+    ? addMinutes(made.lastAt, after + gentler)
+    : Math.max(wanted.dueAt, dinner.openedAt);
+  return [
+    {
+      call,
+      repeat: times,
+      kind: wanted.kind,
+      step: wanted.step,
+      dueAt,
+      expiresAt: addMinutes(dueAt, wanted.expiryMinutes),
+      urgency: wanted.urgency ?? 'normal',
+      presumes: made ? [] : (wanted.presumes ?? []),
+      about: wanted.about,
+    },
+  ];
+}
+
+/** What an unreported but called roast moment is taken to have been, when a later one falls due. */
+function presumed(dinner: Dinner, steps: readonly string[]): Presumption[] {
+  return steps.flatMap((step) => {
+    const record = dinner.steps.get(step);
+    if (record?.doneAt !== undefined || record?.startedAt !== undefined || record?.skipped)
+      return [];
+    if (record?.notDoneAt !== undefined) return [];
+    const kinds = ['oven-change', 'step-due', 'carve', 'serve'];
+    const call = kinds.map((kind) => dinner.calls.get(`${kind}:${step}`)).find((one) => one);
+    return call ? [{ step, happenedAt: call.firstAt }] : [];
+  });
+}
+
+function stepCalls(dinner: Dinner, plan: Plan, step: PlannedStep): Wanted[] {
+  if (step.state === 'done' || step.state === 'skipped') return [];
+  const dueAt = step.startAt;
+  const one = { what: step.id, step: step.id, dueAt };
+  const ready = (minutes: number): Wanted => ({
+    kind: 'get-ready',
+    ...one,
+    dueAt: addMinutes(dueAt, -minutes),
+    expiryMinutes: minutes,
+    about: { what: 'ready-in', minutes },
+  });
+  switch (step.id) {
+    case 'oven-on':
+      return [{ kind: 'oven-change', ...one, expiryMinutes: 20, repeats: 1 }];
+    case 'roast-in':
+      return [
+        ready(readyBeforeMinutes),
+        {
+          kind: 'step-due',
+          ...one,
+          expiryMinutes: 15,
+          repeats: 1,
+          presumes: presumed(dinner, ['oven-on']),
+        },
+      ];
+    case 'oven-down':
+    case 'oven-up':
+      return [
+        {
+          kind: 'oven-change',
+          ...one,
+          expiryMinutes: 10,
+          urgency: 'high',
+          repeats: 5,
+          presumes: presumed(dinner, ['oven-on', 'roast-in']),
+        },
+      ];
+    case 'check':
+    case 'rest':
+      return [];
+    case 'pull':
+      return [
+        ready(readyBeforeMinutes),
+        {
+          kind: 'pull',
+          ...one,
+          expiryMinutes: 10,
+          urgency: 'high',
+          repeats: 24,
+          presumes: presumed(dinner, ['oven-on', 'roast-in', 'oven-down']),
+        },
+      ];
+    case 'carve':
+      return roastCameOutAt(dinner) === undefined
+        ? []
+        : [
+            { kind: 'rest-over', ...one, dueAt: addMinutes(dueAt, -3), expiryMinutes: 10 },
+            { kind: 'carve', ...one, expiryMinutes: 30 },
+          ];
+    case 'serve':
+      return roastCameOutAt(dinner) === undefined
+        ? []
+        : [{ kind: 'serve', ...one, expiryMinutes: 30, presumes: presumed(dinner, ['carve']) }];
+    case 'put-away':
+      return roastCameOutAt(dinner) === undefined
+        ? []
+        : [
+            {
+              kind: 'put-away',
+              ...one,
+              expiryMinutes: 120,
+              repeats: 1,
+              presumes: presumed(dinner, ['carve', 'serve']),
+            },
+          ];
+    default:
+      return dishCalls(dinner, plan, step, ready(readyBeforeMinutes));
+  }
+}
+
+/** A dish's step, or the roast's own mise en place. Going into the oven comes in two beats. */
+function dishCalls(dinner: Dinner, plan: Plan, step: PlannedStep, ready: Wanted): Wanted[] {
+  const card = dinner.cards.find((one) => one.id === step.card);
+  const found = card?.steps.find((one) => step.id.endsWith(one.id));
+  const one = { what: step.id, step: step.id, dueAt: step.startAt };
+  if (found?.oven) {
+    return [
+      ready,
+      {
+        kind: 'side-in',
+        ...one,
+        expiryMinutes: 20,
+        repeats: 1,
+        presumes: presumed(dinner, ['oven-on', 'roast-in', 'oven-down']),
+      },
+    ];
+  }
+  return plan.complete ? [{ kind: 'step-due', ...one, expiryMinutes: 30 }] : [];
+}
+
+/** Moves of the oven that belong to no step: a course taken, or heat for the dishes. */
+function ovenCalls(dinner: Dinner, plan: Plan): Wanted[] {
+  const last = dinner.oven.at(-1);
+  return plan.oven
+    .filter((move) => move.why === 'course' || move.why === 'sides')
+    .filter((move) => !last || (move.at > last.at && Math.abs(move.celsius - last.celsius) > 3))
+    .map((move) => ({
+      kind: 'oven-change' as const,
+      what: `${move.why}@${Math.round(move.at / 60_000)}`,
+      dueAt: move.at,
+      expiryMinutes: 10,
+      urgency: move.why === 'course' ? ('high' as const) : ('normal' as const),
+      repeats: move.why === 'course' ? 4 : 0,
+      about: { what: 'oven' as const, celsius: move.celsius, why: move.why },
+    }));
+}
+
+/** One look per state of the evidence, asked for again once if nothing comes back. */
+function checkCalls(dinner: Dinner, plan: Plan): Wanted[] {
+  const went = roastWentInAt(dinner);
+  if (plan.checkAt === undefined || went === undefined || roastCameOutAt(dinner) !== undefined)
+    return [];
+  if (dinner.calls.has('pull:pull')) return [];
+  return [
+    {
+      kind: 'check-due',
+      what: `reading-${dinner.readings.length + 1}`,
+      step: 'check',
+      dueAt: plan.checkAt,
+      expiryMinutes: 12,
+      presumes: presumed(dinner, ['oven-on', 'roast-in', 'oven-down']),
+    },
+  ];
+}
+
+function lateCalls(dinner: Dinner, plan: Plan): Wanted[] {
+  if (dinner.steps.get('serve')?.doneAt !== undefined || roastWentInAt(dinner) === undefined)
+    return [];
+  const promised = Math.max(dinner.told?.servingAt ?? 0, plan.serving.wantedAt);
+  const minutes = minutesBetween(promised, plan.serving.likelyAt);
+  if (minutes <= lateWorthSayingMinutes) return [];
+  const { likelyAt } = plan.serving;
+  return [
+    {
+      kind: 'running-late',
+      what: `${Math.round(promised / 60_000)}+${Math.round(minutes / 15)}`,
+      dueAt: dinner.lastAt,
+      expiryMinutes: 30,
+      about: { what: 'late', likelyAt, minutes },
+    },
+  ];
+}
+
+/** Raw meat on the counter is counted: two hours by the consumer rule (USDA FSIS). */
+function cautionCalls(dinner: Dinner): Wanted[] {
+  const outAt =
+    dinner.steps.get('out-of-fridge')?.startedAt ?? dinner.steps.get('out-of-fridge')?.doneAt;
+  if (outAt === undefined || roastWentInAt(dinner) !== undefined) return [];
+  return [
+    {
+      kind: 'caution',
+      what: 'out-of-fridge',
+      dueAt: addMinutes(outAt, 120),
+      expiryMinutes: 240,
+      about: { what: 'out-of-fridge', hours: 2 },
+    },
+  ];
+}
+
+function timers(dinner: Dinner): Wanted[] {
+  return dinner.timers.map((timer) => ({
+    kind: 'timer' as const,
+    what: timer.id,
+    dueAt: timer.dueAt,
+    expiryMinutes: 30,
+    urgency: 'normal' as const,
+    about: { what: 'timer' as const, label: timer.label },
+  }));
+}
+
+/** A watched temperature is called when the forecast's middle says the core stands there. */
+function watches(dinner: Dinner, plan: Plan, forecast: Forecast): Wanted[] {
+  if (roastWentInAt(dinner) === undefined) return [];
+  return dinner.watches.flatMap((watch) => {
+    const row = forecast.core.find((one) => one.celsius.p50 >= watch.celsius);
+    if (!row) return [];
+    return [
+      {
+        kind: 'watch' as const,
+        what: String(watch.position),
+        dueAt: addMinutes(plan.roastInAt, row.minute),
+        expiryMinutes: 20,
+        about: { what: 'watch' as const, celsius: watch.celsius },
+      },
+    ];
+  });
+}

@@ -1,0 +1,132 @@
+/** The work of a dinner: every step of every card on the menu, as things to be placed in time. */
+import { addMinutes, type Instant } from '../base/time.ts';
+import { type Card, type CardStep, type RoastCard, stepIdOf } from '../kitchen/card.ts';
+import { type Dinner, menuOf } from '../kitchen/dinner.ts';
+import type { Method } from '../kitchen/facts.ts';
+import type { Band } from '../kitchen/forecast.ts';
+
+export interface Item {
+  id: string;
+  card: Card;
+  step: CardStep;
+  title: string;
+  minutes: Band;
+  handsOn: CardStep['hands'];
+  after: readonly { step: string; minMinutes: number; maxMinutes?: number | undefined }[];
+  needs: readonly string[];
+  /** Set once it was begun, called, finished or skipped. */
+  startedAt?: Instant | undefined;
+  doneAt?: Instant | undefined;
+  skipped: boolean;
+  presumed: boolean;
+}
+
+/** Steps whose instants the roast itself decides; everything else is placed around them. */
+export const roastMoments = [
+  'oven-on',
+  'roast-in',
+  'oven-down',
+  'check',
+  'pull',
+  'rest',
+  'oven-up',
+  'sear',
+  'carve',
+  'serve',
+  'put-away',
+] as const;
+export type RoastMoment = (typeof roastMoments)[number];
+
+export const isRoastMoment = (id: string): id is RoastMoment =>
+  (roastMoments as readonly string[]).includes(id);
+
+/** Minutes of hands a step that only needs them at its start takes. */
+export const startMinutes = 2;
+
+const byMethod: Partial<Record<string, readonly Method[]>> = {
+  'oven-down': ['sear-first'],
+  'oven-up': ['sear-last'],
+  sear: ['sear-last'],
+};
+
+function belongs(
+  card: Card,
+  step: CardStep,
+  dinner: Dinner,
+  method: Method,
+  ids: Set<string>,
+): boolean {
+  if (card.card !== 'roast') return true;
+  const methods = byMethod[step.id];
+  if (methods && !methods.includes(method)) return false;
+  if (dinner.roast.boneless && (step.id === 'french' || /\bbones?\b/.test(step.title)))
+    return false;
+  // A step of the roast that waits for a dish nobody makes has nothing to work with.
+  return (step.after ?? []).every(({ step: before }) => !before.includes('.') || ids.has(before));
+}
+
+/** Every step that belongs to this dinner, done ones included. */
+export function itemsOf(dinner: Dinner, roast: RoastCard, method: Method): Item[] {
+  const cards: Card[] = [roast, ...menuOf(dinner)];
+  const ids = new Set(cards.flatMap((card) => card.steps.map((step) => stepIdOf(card, step))));
+  return cards.flatMap((card) =>
+    card.steps
+      .filter((step) => belongs(card, step, dinner, method, ids))
+      .map((step) => itemOf(dinner, card, step, ids)),
+  );
+}
+
+function itemOf(dinner: Dinner, card: Card, step: CardStep, ids: ReadonlySet<string>): Item {
+  const id = stepIdOf(card, step);
+  const record = dinner.steps.get(id);
+  const without = (step.without ?? []).find((one) => dinner.lacks.includes(one.tool));
+  const extra = without?.extraMinutes ?? 0;
+  const [p10, p50, p90] = step.minutes;
+  const called = calledAt(dinner, id);
+  const startedAt = record?.startedAt ?? (record?.notDoneAt === undefined ? called : undefined);
+  return {
+    id,
+    card,
+    step,
+    title: step.title,
+    minutes: { p10: p10 + extra, p50: p50 + extra, p90: p90 + extra },
+    handsOn: step.hands,
+    after: (step.after ?? [])
+      .map((one) => ({
+        step: one.step.includes('.') ? one.step : stepIdOf(card, { id: one.step }),
+        minMinutes: one.minMinutes ?? 0,
+        maxMinutes: one.maxMinutes,
+      }))
+      .filter((one) => ids.has(one.step)),
+    needs: step.needs ?? [],
+    startedAt: startedAt ?? (record?.notDoneAt === undefined ? undefined : called),
+    doneAt: record?.doneAt,
+    skipped: record?.skipped ?? false,
+    presumed:
+      record?.presumed ??
+      (record?.startedAt === undefined && record?.doneAt === undefined && called !== undefined),
+  };
+}
+
+/** When the step was first called out, by whatever kind of call. */
+export function calledAt(dinner: Dinner, id: string): Instant | undefined {
+  for (const kind of ['step-due', 'side-in', 'oven-change', 'carve', 'serve', 'put-away']) {
+    const call = dinner.calls.get(`${kind}:${id}`);
+    if (call) return call.firstAt;
+  }
+  return undefined;
+}
+
+/**
+ * When a step that was begun is taken to end: as told, or after its likely minutes; one that was
+ * said not to be done yet gets half as long again.
+ */
+export function endOf(item: Item, dinner: Dinner): Instant | undefined {
+  if (item.doneAt !== undefined) return item.doneAt;
+  if (item.startedAt === undefined) return undefined;
+  const usual = addMinutes(item.startedAt, item.minutes.p50);
+  const notDoneAt = dinner.steps.get(item.id)?.notDoneAt;
+  return notDoneAt === undefined
+    ? usual
+    : Math.max(usual, addMinutes(notDoneAt, Math.max(5, item.minutes.p50 / 2)));
+}

@@ -1,0 +1,244 @@
+/**
+ * The roast's own day: what is fixed by its card, its method and what has happened to it, and the
+ * question the forecast is asked of it. No other dish is known here.
+ */
+
+import { addMinutes, type Instant, minutesBetween } from '../base/time.ts';
+import { celsiusOfFahrenheit, clamp, fahrenheitOfCelsius } from '../base/units.ts';
+import type { RoastCard } from '../kitchen/card.ts';
+import { type Dinner, roastCardOf } from '../kitchen/dinner.ts';
+import type { Method } from '../kitchen/facts.ts';
+import type { Band, Forecast, ForecastQuestion, OvenSetting } from '../kitchen/forecast.ts';
+import type { OvenMove } from '../kitchen/plan.ts';
+
+/** Minutes from turning the oven on to a hot box. Common practice, no source. */
+export const preheatMinutes = 30;
+
+/** The program of a method, in minutes since the roast went in. */
+export interface Program {
+  method: Method;
+  /** What the oven is heated to before the roast goes in. */
+  firstCelsius: number;
+  searMinutes: number;
+  searCelsius: number;
+  roastCelsius: number;
+}
+
+/** The method wanted, or the nearest the card knows. */
+export function programOf(card: RoastCard, wanted: Method): Program {
+  const order: Method[] = [wanted, 'sear-first', 'steady', 'sear-last'];
+  const method = order.find((one) => card.methods[one] !== undefined) ?? 'steady';
+  if (method === 'sear-first' && card.methods['sear-first']) {
+    const { searFahrenheit, searMinutes, roastFahrenheit } = card.methods['sear-first'];
+    const searCelsius = celsiusOfFahrenheit(searFahrenheit);
+    return {
+      method,
+      firstCelsius: searCelsius,
+      searMinutes,
+      searCelsius,
+      roastCelsius: celsiusOfFahrenheit(roastFahrenheit),
+    };
+  }
+  if (method === 'sear-last' && card.methods['sear-last']) {
+    const { searFahrenheit, searMinutes, roastFahrenheit } = card.methods['sear-last'];
+    const roastCelsius = celsiusOfFahrenheit(roastFahrenheit);
+    return {
+      method,
+      firstCelsius: roastCelsius,
+      searMinutes,
+      searCelsius: celsiusOfFahrenheit(searFahrenheit),
+      roastCelsius,
+    };
+  }
+  const roastCelsius = celsiusOfFahrenheit(card.methods.steady?.roastFahrenheit ?? 325);
+  return {
+    method: 'steady',
+    firstCelsius: roastCelsius,
+    searMinutes: 0,
+    searCelsius: roastCelsius,
+    roastCelsius,
+  };
+}
+
+/** Raw mass: as told, or by the bones, or a usual one. */
+export function kilogramsOf(dinner: Dinner, card: RoastCard): number {
+  const { kilograms, bones } = dinner.roast;
+  if (kilograms !== undefined) return kilograms;
+  const perBone = card.shape.kilogramsPerBone;
+  return bones !== undefined && perBone !== undefined ? bones * perBone : 3;
+}
+
+export function restBandOf(card: RoastCard, kilograms: number): Band {
+  const row =
+    card.restMinutes.find((one) => kilograms <= one.toKilograms) ?? card.restMinutes.at(-1);
+  const [p10, p50, p90] = row?.minutes ?? [15, 20, 30];
+  return { p10, p50, p90 };
+}
+
+/** Three minutes and one a guest, or what the card says; more carvers do not share one roast. */
+export const carveMinutesOf = (card: RoastCard, guests: number): number =>
+  card.carve.fixedMinutes + card.carve.minutesPerGuest * guests;
+
+const stepStart = (dinner: Dinner, id: string): Instant | undefined => {
+  const record = dinner.steps.get(id);
+  return record?.startedAt ?? record?.doneAt;
+};
+
+/** When the roast went in: as told, or as called if nobody has said otherwise. */
+export function roastWentInAt(dinner: Dinner): Instant | undefined {
+  const told = stepStart(dinner, 'roast-in');
+  if (told !== undefined) return told;
+  const record = dinner.steps.get('roast-in');
+  if (record?.notDoneAt !== undefined) return undefined;
+  return dinner.calls.get('step-due:roast-in')?.firstAt;
+}
+
+export const roastCameOutAt = (dinner: Dinner): Instant | undefined =>
+  dinner.steps.get('pull')?.doneAt ?? stepStart(dinner, 'rest');
+
+/** Moves of the oven that the method and the course ask for, given when the roast goes or went in. */
+export function ovenMovesOf(dinner: Dinner, program: Program, roastInAt: Instant): OvenMove[] {
+  const moves: OvenMove[] = [];
+  const ovenOn = dinner.calls.get('oven-change:oven-on')?.firstAt;
+  moves.push({
+    at: Math.min(ovenOn ?? Number.POSITIVE_INFINITY, addMinutes(roastInAt, -preheatMinutes)),
+    celsius: program.firstCelsius,
+    why: 'preheat',
+  });
+  if (program.method === 'sear-first') {
+    const called = dinner.calls.get('oven-change:oven-down')?.firstAt;
+    const planned = addMinutes(roastInAt, program.searMinutes);
+    moves.push({ at: called ?? planned, celsius: program.roastCelsius, why: 'roast' });
+  }
+  const course = dinner.course;
+  if (course) {
+    for (const move of course.oven)
+      moves.push({ at: move.at, celsius: move.celsius, why: 'course' });
+  }
+  return moves.sort((a, b) => a.at - b.at);
+}
+
+/**
+ * The oven over time as the forecast should see it: what was really set, and after the last of that
+ * the moves still to come. A move that was called and not denied counts from when it was called.
+ */
+export function ovenSettingsOf(
+  dinner: Dinner,
+  moves: readonly OvenMove[],
+  roastInAt: Instant,
+): OvenSetting[] {
+  const told = dinner.oven.map(({ at, celsius }) => ({ at, celsius }));
+  const lastToldAt = told.at(-1)?.at ?? Number.NEGATIVE_INFINITY;
+  const later = moves.filter((move) => move.at > lastToldAt && move.why !== 'sides');
+  const all = [...told, ...later].sort((a, b) => a.at - b.at);
+  const before = all.filter((one) => one.at <= roastInAt).at(-1);
+  const first = before?.celsius && before.celsius > 0 ? before : moves[0];
+  const settings: OvenSetting[] = [{ minute: 0, celsius: first?.celsius ?? 163 }];
+  for (const one of all) {
+    if (one.at > roastInAt)
+      settings.push({ minute: minutesBetween(roastInAt, one.at), celsius: one.celsius });
+  }
+  return settings;
+}
+
+export interface QuestionOptions {
+  roastInAt: Instant;
+  /** The forecast is asked as of the last evidence, so that time alone changes nothing. */
+  pullCelsius: number;
+  moves: readonly OvenMove[];
+  withReadings: boolean;
+}
+
+export function questionOf(
+  dinner: Dinner,
+  card: RoastCard,
+  { roastInAt, pullCelsius, moves, withReadings }: QuestionOptions,
+): ForecastQuestion {
+  const outAt = roastCameOutAt(dinner);
+  const readings = withReadings
+    ? dinner.readings
+        .filter((reading) => reading.happenedAt >= roastInAt)
+        .map((reading) => ({
+          minute: minutesBetween(roastInAt, reading.happenedAt),
+          celsius: reading.celsius,
+          where: reading.where,
+          thermometer: reading.thermometer,
+        }))
+    : [];
+  const evidence = [...readings.map((reading) => reading.minute), 0];
+  const belief = dinner.kitchen;
+  const bias = dinner.ovenBiasKelvin;
+  return {
+    roast: {
+      shape: card.shape,
+      kilograms: dinner.roast.kilograms,
+      bones: dinner.roast.bones,
+      boneless: dinner.roast.boneless,
+      startCelsius: dinner.roast.startCelsius,
+      frozen: dinner.roast.frozen,
+    },
+    oven: ovenSettingsOf(dinner, moves, roastInAt),
+    fan: dinner.setup.fan,
+    onRack: dinner.setup.rack,
+    readings,
+    nowMinute: Math.max(...evidence),
+    pullCelsius,
+    outMinute: withReadings && outAt !== undefined ? minutesBetween(roastInAt, outAt) : undefined,
+    rest: dinner.course?.rest ?? (dinner.setup.tent === false ? 'open' : 'tented'),
+    kitchen:
+      bias === undefined
+        ? belief
+        : {
+            ovenBiasKelvin: { mean: bias, deviation: 6 },
+            thermometerOffsetKelvin: belief?.thermometerOffsetKelvin ?? { mean: 0, deviation: 0.6 },
+          },
+    seed: dinner.seed,
+  };
+}
+
+/** How far the core climbs in the rest, from a forecast with the usual pull. */
+export function riseKelvin(forecast: Forecast, pullCelsius: number, restMinutes: number): Band {
+  const row = forecast.afterRest.reduce((best, one) =>
+    Math.abs(one.minutesAfterPull - restMinutes) < Math.abs(best.minutesAfterPull - restMinutes)
+      ? one
+      : best,
+  );
+  return {
+    p10: row.celsius.p10 - pullCelsius,
+    p50: row.celsius.p50 - pullCelsius,
+    p90: row.celsius.p90 - pullCelsius,
+  };
+}
+
+/** The first guess of the pull, before a forecast says how far the core climbs in the rest. */
+export const firstPullCelsius = (serveCelsius: number): number => serveCelsius - 9;
+
+/**
+ * The pull that lets the rest carry the core to the temperature wanted at the knife, in whole degrees
+ * of the household's unit; never more than 16 K nor less than 2 K under it.
+ */
+export function pullCelsiusOf(options: {
+  serveCelsius: number;
+  riseKelvin: number;
+  unit: 'F' | 'C';
+}): number {
+  const exact = options.serveCelsius - clamp(options.riseKelvin, 2, 16);
+  return options.unit === 'C'
+    ? Math.round(exact)
+    : celsiusOfFahrenheit(Math.round(fahrenheitOfCelsius(exact)));
+}
+
+/** What is asked of the roast given the dinner as it stands, or undefined before it is described. */
+export function roastOf(
+  dinner: Dinner,
+): { card: RoastCard; program: Program; kilograms: number; rest: Band } | undefined {
+  const card = roastCardOf(dinner);
+  if (!card) return undefined;
+  const kilograms = kilogramsOf(dinner, card);
+  return {
+    card,
+    program: programOf(card, dinner.method),
+    kilograms,
+    rest: restBandOf(card, kilograms),
+  };
+}
