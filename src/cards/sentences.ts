@@ -24,7 +24,7 @@ export interface Fault {
 /** Fields a card may have, to guess at what a misspelt one was meant to be. */
 const fields =
   `card id title names serves ingredients tools steps shape methods restMinutes pink carve hold usual
-  item amount unit per shelf allergens instead call minutes hands after ends oven needs without how
+  item amount unit per shelf allergens meat instead call minutes hands after ends oven needs without how
   right wrong why caution skippable only step minMinutes maxMinutes anchor earliestMinutes
   likelyMinutes latestMinutes lowFahrenheit likelyFahrenheit highFahrenheit tool extraMinutes form
   aspect kilogramsPerBone composition source water protein fat searFahrenheit searMinutes

@@ -48,6 +48,11 @@ const ingredientSchema = z.strictObject({
   per: z.enum(['guest', 'batch', 'kilogram', 'bone']),
   shelf: z.enum(['butcher', 'vegetables', 'dairy', 'dry', 'spices', 'bottles', 'household']),
   allergens: z.array(z.string()).optional(),
+  /**
+   * Of a slaughtered animal: meat, bones, drippings, meat stock. With the allergens (milk, egg,
+   * fish …) it tells what a vegetarian or a vegan can eat.
+   */
+  meat: z.boolean().optional(),
   /** What else does, with its ratio and what changes, as one spoken sentence. */
   instead: sentence.optional(),
 });
