@@ -1,0 +1,77 @@
+/**
+ * The journal on disk: one SQLite file, append-only, one transaction a turn. It may know the shape
+ * of facts and nothing of what they mean. What was acknowledged is there after a power cut: the
+ * write-ahead log is synced at every commit (synchronous=FULL).
+ */
+import Database from 'better-sqlite3';
+import type { Instant } from '../base/time.ts';
+import type { Journal } from '../session/ports.ts';
+import { expectGapless, newestFirst, placed } from './memory.ts';
+import { factOf, type Row } from './record.ts';
+import { migrate } from './schema.ts';
+import { JournalTrouble } from './trouble.ts';
+
+/** Longest wait for another process's write, in milliseconds. */
+const busyMilliseconds = 5_000;
+
+/** Opens the file, making it if there is none. Throws JournalTrouble when it cannot be used. */
+export function openSqliteJournal(path: string): Journal {
+  const database = openFile(path);
+  const count = database
+    .prepare<[string], number>('SELECT coalesce(max(position) + 1, 0) FROM facts WHERE dinner = ?')
+    .pluck();
+  const insert = database.prepare<[Row]>(
+    'INSERT INTO facts VALUES (@dinner, @position, @at, @type, @v, @body)',
+  );
+  const select = database.prepare<[string, number], Row>(
+    'SELECT * FROM facts WHERE dinner = ? AND position >= ? ORDER BY position',
+  );
+  const list = database.prepare<[], { id: string; openedAt: Instant; lastAt: Instant }>(
+    `SELECT first.dinner AS id, first.at AS openedAt,
+            (SELECT max(at) FROM facts WHERE dinner = first.dinner) AS lastAt
+       FROM facts AS first WHERE first.position = 0`,
+  );
+  const write = database.transaction((dinner: string, expected: number, rows: readonly Row[]) => {
+    expectGapless(dinner, expected, count.get(dinner) ?? 0);
+    for (const row of rows) insert.run(row);
+  });
+  return {
+    async append(dinner, expected, at, facts) {
+      const added = placed(dinner, expected, at, facts);
+      write.immediate(
+        dinner,
+        expected,
+        added.map((one) => one.row),
+      );
+      return added.map((one) => one.fact);
+    },
+    async read(dinner, from = 0) {
+      return select.all(dinner, from).map((row) => factOf(row));
+    },
+    async dinners() {
+      return list.all().sort(newestFirst);
+    },
+    async close() {
+      database.close();
+    },
+  };
+}
+
+function openFile(path: string): Database.Database {
+  let database: Database.Database | undefined;
+  try {
+    database = new Database(path, { timeout: busyMilliseconds });
+    database.pragma('journal_mode = WAL');
+    database.pragma('synchronous = FULL');
+    migrate(database);
+    return database;
+  } catch (error) {
+    database?.close();
+    if (error instanceof JournalTrouble) throw error;
+    const why = error instanceof Error ? error.message : String(error);
+    throw new JournalTrouble(
+      'unreachable',
+      `The journal ${path} cannot be used (${why}); check the folder or choose another with --data.`,
+    );
+  }
+}
