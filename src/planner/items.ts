@@ -1,6 +1,12 @@
 /** The work of a dinner: every step of every card on the menu, as things to be placed in time. */
 import { addMinutes, type Instant } from '../base/time.ts';
-import { type Card, type CardStep, type RoastCard, stepIdOf } from '../kitchen/card.ts';
+import {
+  type Card,
+  type CardStep,
+  type RoastCard,
+  stepApplies,
+  stepIdOf,
+} from '../kitchen/card.ts';
 import { type Dinner, menuOf } from '../kitchen/dinner.ts';
 import type { Method } from '../kitchen/facts.ts';
 import type { Band } from '../kitchen/forecast.ts';
@@ -43,12 +49,6 @@ export const isRoastMoment = (id: string): id is RoastMoment =>
 /** Minutes of hands a step that only needs them at its start takes. */
 export const startMinutes = 2;
 
-const byMethod: Partial<Record<string, readonly Method[]>> = {
-  'oven-down': ['sear-first'],
-  'oven-up': ['sear-last'],
-  sear: ['sear-last'],
-};
-
 function belongs(
   card: Card,
   step: CardStep,
@@ -56,11 +56,8 @@ function belongs(
   method: Method,
   ids: Set<string>,
 ): boolean {
+  if (!stepApplies(step, { method, boneless: dinner.roast.boneless ?? false })) return false;
   if (card.card !== 'roast') return true;
-  const methods = byMethod[step.id];
-  if (methods && !methods.includes(method)) return false;
-  if (dinner.roast.boneless && (step.id === 'french' || /\bbones?\b/.test(step.title)))
-    return false;
   // A step of the roast that waits for a dish nobody makes has nothing to work with.
   return (step.after ?? []).every(({ step: before }) => !before.includes('.') || ids.has(before));
 }

@@ -1,0 +1,82 @@
+/**
+ * What came of the words heard: decided by the machine, phrased by the words room. An outcome carries
+ * what happened, never how it is said.
+ */
+
+import type { Method, Option, Question } from './facts.ts';
+import type { Band } from './forecast.ts';
+import type { Doneness, Heard } from './heard.ts';
+
+export type BadValue =
+  | { what: 'reading'; celsius: number }
+  | { what: 'weight'; kilograms: number }
+  | { what: 'bones'; count: number }
+  | { what: 'guests'; count: number }
+  | { what: 'oven'; celsius: number }
+  | { what: 'doneness'; celsius: number }
+  | { what: 'minutes'; minutes: number };
+
+export type Outcome =
+  | { key: 'described' }
+  | { key: 'serving-set'; servingAt: number }
+  | { key: 'serving-moved'; minutes: number; servingAt: number }
+  | { key: 'guests-set'; count: number; change: number }
+  | { key: 'guests-arrived'; state: 'arrived' | 'partly-arrived' | 'seated' }
+  | { key: 'guest-noted'; need: string; who?: string | undefined; value?: string | undefined }
+  | { key: 'doneness-set'; doneness?: Doneness | undefined; serveCelsius: number }
+  | { key: 'method-set'; method: Method }
+  | { key: 'dish-added'; dish: string }
+  | { key: 'dish-unknown'; dish: string }
+  | { key: 'dish-dropped'; dish: string }
+  | { key: 'units-set' }
+  | { key: 'lacked'; thing: string; step?: string | undefined }
+  | { key: 'setup-noted' }
+  | { key: 'hands-added'; who: string }
+  | { key: 'cook-away'; until: number; minutes: number }
+  | { key: 'reading-noted'; celsius: number; again: boolean }
+  | { key: 'thermometer-fine' }
+  | { key: 'oven-noted'; celsius: number; down: boolean }
+  | { key: 'oven-mode'; fan: boolean }
+  | { key: 'oven-bias'; kelvin: number }
+  | { key: 'oven-hot' }
+  | { key: 'acknowledged'; kind?: string | undefined }
+  | { key: 'step-done'; step: string; presumed: readonly string[]; again: boolean }
+  | { key: 'step-started'; step: string; presumed: readonly string[] }
+  | { key: 'step-moved'; step: string; happenedAt: number }
+  | { key: 'step-not-done'; step: string }
+  | { key: 'step-skipped'; step: string }
+  | { key: 'step-needed'; step: string }
+  | { key: 'nothing-open' }
+  | { key: 'roast-out'; presumed: readonly string[] }
+  | { key: 'trouble'; trouble: string }
+  | { key: 'emergency'; kind: 'fire' | 'burn' | 'cut' | 'fall' }
+  | { key: 'running-behind'; minutes?: number | undefined }
+  | { key: 'timer-set'; minutes: number; label?: string | undefined }
+  | { key: 'timer-cancelled'; label?: string | undefined }
+  | { key: 'no-timer' }
+  | { key: 'watch-set'; celsius: number }
+  | { key: 'chosen'; option: Option }
+  | { key: 'no-such-option'; count: number }
+  | { key: 'no-choice' }
+  | { key: 'corrected'; what: string }
+  | { key: 'undone'; text: string }
+  | { key: 'nothing-to-undo' }
+  | { key: 'repeat' }
+  | { key: 'paused' }
+  | { key: 'resumed' }
+  | { key: 'quieted' }
+  | { key: 'courtesy' }
+  | { key: 'help' }
+  | { key: 'affirmed' }
+  | { key: 'denied' }
+  | { key: 'started-over' }
+  | { key: 'answer'; heard: Heard }
+  | { key: 'asked'; question: Question }
+  | { key: 'bad-value'; bad: BadValue }
+  | { key: 'unrelated' }
+  | { key: 'unclear'; heard: Extract<Heard, { intent: 'unclear' }>; again: boolean };
+
+export type OutcomeKey = Outcome['key'];
+
+/** A middle and its edges, for a number that is only believed. */
+export type Believed = Band;

@@ -1,0 +1,123 @@
+/** Readings of the core: taken, doubted once, corrected. */
+import { limits } from '../base/limits.ts';
+import { celsiusOf, celsiusOfFahrenheit } from '../base/units.ts';
+import type { NewFact, Question } from '../kitchen/facts.ts';
+import type { HeardOf } from '../kitchen/heard.ts';
+import { type Context, type Decision, decided, said } from './context.ts';
+import { happenedAt } from './decide-steps.ts';
+import { factsOf, overdueBefore } from './moments.ts';
+
+/** A core does not fall in the oven; more than this under an earlier reading wants a word. */
+const fallKelvin = 5;
+
+/** Beyond the forecast's band by more than this a number is asked about before it counts. */
+const improbableKelvin = 14;
+
+export function reportReading(heard: HeardOf<'report-reading'>, context: Context): Decision {
+  const { dinner, standing } = context;
+  const unit = heard.unit ?? dinner.units.temperature;
+  const celsius = celsiusOf(heard.temperature, unit);
+  if (celsius < limits.readingCelsiusLow - 5 || celsius > limits.readingCelsiusHigh)
+    return said({ key: 'bad-value', bad: { what: 'reading', celsius } });
+  const at = happenedAt(heard, context);
+  const reading: NewFact = {
+    type: 'reading-taken',
+    celsius,
+    said: { value: heard.temperature, unit },
+    happenedAt: at,
+    where: heard.where,
+    thermometer: heard.thermometer,
+  };
+  const before =
+    standing.stage === 'planning' || standing.stage === 'prep' || standing.stage === 'preheat';
+  if (before) {
+    const implied = overdueBefore('oven-down', context);
+    const searPast = overdueBefore('pull', context);
+    const wentIn = searPast.presumed.includes('roast-in') || implied.presumed.includes('roast-in');
+    if (!wentIn && celsius <= celsiusOfFahrenheit(60))
+      return decided([{ type: 'roast-described', startCelsius: celsius }], {
+        key: 'reading-noted',
+        celsius,
+        again: false,
+      });
+    if (!wentIn && standing.stage !== 'planning') {
+      // A warm core before anybody said it is in: it must be in.
+      const likely = context.expected.starts.get('roast-in');
+      const inAt = Math.min(likely ?? at, at - 30 * 60_000);
+      return decided(
+        [...factsOf('roast-in', inAt, context, { presumed: true }), reading],
+        {
+          key: 'step-started',
+          step: 'roast-in',
+          presumed: ['roast-in'],
+        },
+        { key: 'reading-noted', celsius, again: false },
+      );
+    }
+  }
+  const doubt = doubtOf(celsius, reading, context, unit);
+  if (doubt)
+    return decided([{ type: 'question-asked', question: doubt }], {
+      key: 'asked',
+      question: doubt,
+    });
+  const implied = overdueBefore('pull', context);
+  const last = dinner.readings.at(-1);
+  return decided(
+    [...implied.facts, reading],
+    ...(implied.presumed.length > 0
+      ? [
+          {
+            key: 'step-started' as const,
+            step: implied.presumed.at(-1) as string,
+            presumed: implied.presumed,
+          },
+        ]
+      : []),
+    {
+      key: 'reading-noted',
+      celsius,
+      again: last?.celsius === celsius && at - last.happenedAt < 60_000,
+    },
+  );
+}
+
+/** A number that contradicts an earlier one or the forecast is asked about, once. */
+function doubtOf(
+  celsius: number,
+  reading: NewFact,
+  context: Context,
+  unit: 'F' | 'C',
+): Question | undefined {
+  const { dinner, expected, standing } = context;
+  const doubted = dinner.question?.kind;
+  const same = (one: unknown): boolean =>
+    typeof one === 'object' && one !== null && 'celsius' in one && one.celsius === celsius;
+  // Said a second time, it counts.
+  if (
+    (doubted === 'reading-improbable' || doubted === 'reading-contradicts') &&
+    dinner.question?.pending?.some(same)
+  )
+    return undefined;
+  const ask = (kind: 'reading-improbable' | 'reading-contradicts', text: string): Question => ({
+    kind,
+    expecting: 'confirmation',
+    text,
+    pending: [reading],
+  });
+  const last = dinner.readings.filter((one) => one.celsius < 150).at(-1);
+  const inOven = standing.stage === 'sear' || standing.stage === 'low-roast';
+  if (last && inOven && celsius < last.celsius - fallKelvin)
+    return ask('reading-contradicts', String(last.celsius));
+  const band = expected.coreNowCelsius;
+  if (
+    band &&
+    inOven &&
+    (celsius > band.p90 + improbableKelvin || celsius < band.p10 - improbableKelvin)
+  ) {
+    const swapped = unit === 'F' ? celsius * 1.8 + 32 : (celsius - 32) / 1.8;
+    const swapFits = unit === 'F' && swapped > band.p10 - 40 && swapped < band.p90 + 40;
+    return ask('reading-improbable', swapFits ? 'unit' : String(band.p50));
+  }
+  return undefined;
+}

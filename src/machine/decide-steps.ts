@@ -1,0 +1,344 @@
+/** Reports of steps: begun, done, not done, skipped, out; and what they imply. */
+import { limits } from '../base/limits.ts';
+import { addMinutes, hourMilliseconds, instantOf, localTime } from '../base/time.ts';
+import { celsiusOf, celsiusOfFahrenheit, fahrenheitOfGasMark } from '../base/units.ts';
+import { type Card, stepIdOf } from '../kitchen/card.ts';
+import { menuOf, roastCardOf } from '../kitchen/dinner.ts';
+import type { NewFact } from '../kitchen/facts.ts';
+import type { HeardOf } from '../kitchen/heard.ts';
+import { type Context, type Decision, decided, said } from './context.ts';
+import {
+  eventOf,
+  factsOf,
+  impliedBefore,
+  isMoment,
+  type Moment,
+  overdueBefore,
+} from './moments.ts';
+import { can } from './stage.ts';
+
+export interface When {
+  minutesAgo?: number | undefined;
+  time?: string | undefined;
+}
+
+/** The instant meant: so long ago, or the latest such clock time that is not in the future. */
+export function happenedAt(when: When, context: Context): number {
+  const { now, dinner } = context;
+  if (when.minutesAgo !== undefined) return addMinutes(now, -when.minutesAgo);
+  if (when.time === undefined) return now;
+  const { date } = localTime(now, dinner.timeZone);
+  const said = instantOf(date, when.time, dinner.timeZone);
+  // "At three" in the afternoon is three o'clock just past, whichever half of the day was written.
+  const candidates = [
+    said,
+    said - 12 * hourMilliseconds,
+    said + 12 * hourMilliseconds,
+    said - 24 * hourMilliseconds,
+  ];
+  const past = candidates.filter((at) => at <= now + 60_000);
+  return past.length > 0 ? Math.max(...past) : now;
+}
+
+const aliases: Partial<Record<string, Moment>> = { rest: 'pull', check: 'roast-in' };
+
+/** Which step is meant: an id, a dish (by what is open of it), or the current one. */
+export function stepMeant(
+  step: string | undefined,
+  context: Context,
+  doing: 'start' | 'finish',
+): { card: Card; id: string } | undefined {
+  const cards: Card[] = [...menuOf(context.dinner)];
+  const roast = roastCardOf(context.dinner);
+  if (roast) cards.unshift(roast);
+  const all = cards.flatMap((card) =>
+    card.steps.map((one) => ({ card, id: stepIdOf(card, one), one })),
+  );
+  const current = step === undefined ? currentStep(context) : undefined;
+  const wanted = step ?? current;
+  if (wanted === undefined) return undefined;
+  const exact = all.find((one) => one.id === wanted);
+  if (exact) return exact;
+  const ofDish = all.filter((one) => one.card.id === wanted && one.card.card !== 'roast');
+  const record = (id: string) => context.dinner.steps.get(id);
+  const open = ofDish.filter(
+    (one) => record(one.id)?.doneAt === undefined && !record(one.id)?.skipped,
+  );
+  if (doing === 'start') return open.find((one) => one.one.oven) ?? open[0];
+  return open.find((one) => context.expected.open.includes(one.id)) ?? open.at(-1) ?? ofDish.at(-1);
+}
+
+/** The step that was called last and is not finished, or the first open one. */
+export function currentStep(context: Context): string | undefined {
+  const { dinner } = context;
+  const isDone = (id: string): boolean => {
+    const record = dinner.steps.get(id);
+    if (id === 'carve') return dinner.steps.get('serve')?.doneAt !== undefined;
+    return record?.doneAt !== undefined || record?.skipped === true;
+  };
+  const called = [...dinner.calls.values()]
+    .filter(
+      (call) => call.step !== undefined && call.kind !== 'get-ready' && call.kind !== 'check-due',
+    )
+    .filter((call) => !isDone(call.step as string))
+    .sort((a, b) => b.lastAt - a.lastAt);
+  return called[0]?.step ?? context.expected.open.find((id) => !isDone(id));
+}
+
+/** Earlier steps of the same dish are taken to be done when a later one is reported. */
+function dishImplied(card: Card, id: string, at: number, context: Context): string[] {
+  if (card.card === 'roast') return [];
+  const index = card.steps.findIndex((one) => stepIdOf(card, one) === id);
+  return card.steps
+    .slice(0, Math.max(0, index))
+    .map((one) => stepIdOf(card, one))
+    .filter((one) => {
+      const record = context.dinner.steps.get(one);
+      return record?.doneAt === undefined && !record?.skipped && at > 0;
+    });
+}
+
+/** A report that a step began or ended, by word of mouth. */
+export function reportStep(
+  meant: { card: Card; id: string },
+  kind: 'started' | 'done',
+  when: When,
+  context: Context,
+): Decision {
+  const at = happenedAt(when, context);
+  const moment = aliases[meant.id] ?? (isMoment(meant.id) ? meant.id : undefined);
+  if (moment) return reportMoment(moment, at, context, { explicit: hasTime(when) });
+  const record = context.dinner.steps.get(meant.id);
+  const implied = dishImplied(meant.card, meant.id, at, context);
+  const facts: NewFact[] = implied.map((step) => ({
+    type: 'step-done',
+    step,
+    happenedAt: at,
+    presumed: true,
+  }));
+  if (kind === 'started') {
+    if (record?.startedAt !== undefined && hasTime(when)) {
+      return decided([{ type: 'step-started', step: meant.id, happenedAt: at }], {
+        key: 'step-moved',
+        step: meant.id,
+        happenedAt: at,
+      });
+    }
+    const oven = meant.card.steps.find((one) => stepIdOf(meant.card, one) === meant.id)?.oven;
+    const overdue =
+      oven && context.standing.stage !== 'rest'
+        ? overdueBefore('pull', context)
+        : { facts: [], presumed: [] };
+    return decided(
+      [...overdue.facts, ...facts, { type: 'step-started', step: meant.id, happenedAt: at }],
+      {
+        key: 'step-started',
+        step: meant.id,
+        presumed: [...overdue.presumed, ...implied],
+      },
+    );
+  }
+  if (meant.id === 'sear') {
+    return decided([{ type: 'step-done', step: 'sear', happenedAt: at }], {
+      key: 'step-done',
+      step: 'sear',
+      presumed: [],
+      again: false,
+    });
+  }
+  return decided([...facts, { type: 'step-done', step: meant.id, happenedAt: at }], {
+    key: 'step-done',
+    step: meant.id,
+    presumed: implied,
+    again: record?.doneAt !== undefined,
+  });
+}
+
+const hasTime = (when: When): boolean => when.minutesAgo !== undefined || when.time !== undefined;
+
+/** A moment of the roast's day: the chart says whether it can be, else what must have come before. */
+export function reportMoment(
+  moment: Moment,
+  at: number,
+  context: Context,
+  options: { explicit?: boolean; ovenCelsius?: number | undefined } = {},
+): Decision {
+  const { dinner } = context;
+  const record = dinner.steps.get(moment === 'carve' ? 'carve' : moment);
+  const knownAt = record?.doneAt ?? record?.startedAt;
+  if (knownAt !== undefined) {
+    // Told again: a time given, or a presumption made real, moves it; anything else changes nothing.
+    if (options.explicit || record?.presumed) {
+      const moved = factsOf(moment, at, context, {
+        presumed: false,
+        ovenCelsius: options.ovenCelsius,
+      });
+      if (record?.presumed && !options.explicit && moment !== 'oven-down')
+        return said({ key: 'step-done', step: moment, presumed: [], again: true });
+      return decided(moved, { key: 'step-moved', step: moment, happenedAt: at });
+    }
+    return said({ key: 'step-done', step: moment, presumed: [], again: true });
+  }
+  const implied = impliedBefore(moment, at, context);
+  const facts = [
+    ...implied.facts,
+    ...factsOf(moment, at, context, { presumed: false, ovenCelsius: options.ovenCelsius }),
+  ];
+  if (moment === 'pull') return decided(facts, { key: 'roast-out', presumed: implied.presumed });
+  const started = moment === 'carve' || moment === 'roast-in';
+  return decided(facts, {
+    key: started ? 'step-started' : 'step-done',
+    step: moment,
+    presumed: implied.presumed,
+    ...(started ? {} : { again: false }),
+  } as Decision['outcomes'][number]);
+}
+
+export function reportStarted(heard: HeardOf<'report-started'>, context: Context): Decision {
+  const meant = stepMeant(heard.step, context, 'start');
+  if (meant) return reportStep(meant, 'started', heard, context);
+  if (isMoment(heard.step) || heard.step === 'rest')
+    return reportMoment(
+      heard.step === 'rest' ? 'pull' : (heard.step as Moment),
+      happenedAt(heard, context),
+      context,
+      {
+        explicit: hasTime(heard),
+      },
+    );
+  return said({ key: 'dish-unknown', dish: heard.step });
+}
+
+export function reportDone(heard: HeardOf<'report-done'>, context: Context): Decision {
+  const meant = stepMeant(heard.step, context, 'finish');
+  if (meant) return reportStep(meant, 'done', heard, context);
+  if (heard.step === undefined) return said({ key: 'nothing-open' });
+  if (isMoment(heard.step)) return reportMoment(heard.step, happenedAt(heard, context), context);
+  return said({ key: 'dish-unknown', dish: heard.step });
+}
+
+export function reportOut(heard: HeardOf<'report-out'>, context: Context): Decision {
+  const what = heard.what;
+  const at = happenedAt(heard, context);
+  if (what === undefined || what === 'roast' || what === context.dinner.roast.cut) {
+    if (context.standing.stage === 'sear' && context.dinner.method === 'sear-last')
+      return reportStep(
+        { card: roastCardOf(context.dinner) as Card, id: 'sear' },
+        'done',
+        heard,
+        context,
+      );
+    return reportMoment('pull', at, context, { explicit: hasTime(heard) });
+  }
+  const card = menuOf(context.dinner).find((one) => one.id === what.split('.')[0]);
+  if (!card) return said({ key: 'dish-unknown', dish: what });
+  const ovenSteps = card.steps.filter((one) => one.oven).map((one) => stepIdOf(card, one));
+  const inOven =
+    ovenSteps.filter((id) => {
+      const record = context.dinner.steps.get(id);
+      const called = context.dinner.calls.has(`side-in:${id}`);
+      return record?.doneAt === undefined && (record?.startedAt !== undefined || called);
+    })[0] ?? ovenSteps[0];
+  const out = card.steps.map((one) => stepIdOf(card, one)).find((id) => id.endsWith('.out'));
+  const brownLeft = inOven !== undefined && ovenSteps.indexOf(inOven) < ovenSteps.length - 1;
+  const id = inOven !== undefined && brownLeft ? inOven : (out ?? inOven);
+  return id ? reportStep({ card, id }, 'done', heard, context) : said({ key: 'nothing-open' });
+}
+
+export function reportNotDone(heard: HeardOf<'report-not-done'>, context: Context): Decision {
+  const meant = stepMeant(heard.step, context, 'finish');
+  if (!meant) return said({ key: 'nothing-open' });
+  return decided([{ type: 'step-not-done', step: meant.id }], {
+    key: 'step-not-done',
+    step: meant.id,
+  });
+}
+
+export function skipStep(heard: HeardOf<'skip-step'>, context: Context): Decision {
+  const meant = stepMeant(heard.step, context, 'finish');
+  if (!meant) return said({ key: 'nothing-open' });
+  const vital = ['oven-on', 'roast-in', 'pull', 'carve', 'serve'];
+  if (vital.includes(meant.id)) return said({ key: 'step-needed', step: meant.id });
+  if (meant.id === 'rest') {
+    return decided(
+      [
+        { type: 'course-set', course: { oven: [], rest: 'open', servingAt: context.now } },
+        { type: 'step-skipped', step: 'rest' },
+      ],
+      {
+        key: 'step-skipped',
+        step: 'rest',
+      },
+    );
+  }
+  return decided([{ type: 'step-skipped', step: meant.id }], {
+    key: 'step-skipped',
+    step: meant.id,
+  });
+}
+
+/** The oven's dial: which of the day's moves it was, or a choice of the cook's own. */
+export function ovenDial(heard: HeardOf<'report-oven'>, context: Context): Decision | undefined {
+  const { dinner, standing, expected } = context;
+  const unit = heard.unit ?? dinner.units.temperature;
+  const at = happenedAt(heard, context);
+  if (heard.state === 'off') {
+    if (standing.stage === 'sear' || standing.stage === 'low-roast') {
+      return decided([{ type: 'oven-stood', celsius: 0, happenedAt: at, ownChoice: true }], {
+        key: 'oven-noted',
+        celsius: 0,
+        down: false,
+      });
+    }
+    return decided([{ type: 'oven-stood', celsius: 0, happenedAt: at }], {
+      key: 'oven-noted',
+      celsius: 0,
+      down: false,
+    });
+  }
+  const celsius =
+    heard.gasMark !== undefined
+      ? celsiusOfFahrenheit(fahrenheitOfGasMark(heard.gasMark))
+      : heard.temperature !== undefined
+        ? celsiusOf(heard.temperature, unit)
+        : heard.state === 'on'
+          ? standing.stage === 'low-roast'
+            ? expected.roastCelsius
+            : expected.searCelsius
+          : undefined;
+  if (celsius === undefined) return undefined;
+  if (celsius < limits.ovenCelsiusLow || celsius > limits.ovenCelsiusHigh)
+    return said({ key: 'bad-value', bad: { what: 'oven', celsius } });
+  const stood: NewFact = {
+    type: 'oven-stood',
+    celsius,
+    happenedAt: at,
+    said: heard.temperature === undefined ? undefined : { value: heard.temperature, unit },
+  };
+  const preheated: NewFact[] =
+    heard.state === 'preheated' ? [{ type: 'oven-preheated', happenedAt: at }] : [];
+  if (standing.stage === 'planning' || standing.stage === 'prep' || standing.stage === 'preheat') {
+    const known = dinner.steps.get('oven-on')?.doneAt !== undefined;
+    return decided(
+      [
+        ...(known ? [] : [{ type: 'step-done', step: 'oven-on', happenedAt: at } as NewFact]),
+        stood,
+        ...preheated,
+      ],
+      { key: 'oven-noted', celsius, down: false },
+    );
+  }
+  const searDown =
+    standing.stage === 'sear' &&
+    dinner.method === 'sear-first' &&
+    celsius < expected.searCelsius - 20;
+  if (searDown) {
+    const result = reportMoment('oven-down', at, context, { ovenCelsius: celsius });
+    return { facts: result.facts, outcomes: [{ key: 'oven-noted', celsius, down: true }] };
+  }
+  const pendingDown =
+    dinner.calls.has('oven-change:oven-down') && dinner.steps.get('oven-down') === undefined;
+  if (pendingDown && can(standing.chart, eventOf('oven-down', context)))
+    return reportMoment('oven-down', at, context, { ovenCelsius: celsius });
+  return decided([stood], { key: 'oven-noted', celsius, down: true });
+}

@@ -1,0 +1,211 @@
+/** The talk itself: answers to what was asked, corrections, undo, pauses, timers, choices. */
+import { addMinutes } from '../base/time.ts';
+import { celsiusOf, kilogramsOf } from '../base/units.ts';
+import { standing } from '../kitchen/dinner.ts';
+import type { Fact, FactType, NewFact } from '../kitchen/facts.ts';
+import type { HeardOf } from '../kitchen/heard.ts';
+import { type Context, type Decision, decided, said } from './context.ts';
+import { happenedAt, reportMoment, stepMeant } from './decide-steps.ts';
+import { serveCelsiusOf } from './doneness.ts';
+import { isMoment } from './moments.ts';
+
+/** Facts that only record the talk; undo looks past them for something that acted. */
+const talk: ReadonlySet<FactType> = new Set<FactType>([
+  'dinner-opened',
+  'card-taken',
+  'words-heard',
+  'replied',
+  'announced',
+  'delivered',
+  'plan-told',
+  'cautioned',
+  'acknowledged',
+  'clock-jumped',
+  'positions-voided',
+  'step-called',
+]);
+
+/** The positions of the last turn that changed anything, and the words that did it. */
+export function lastActingTurn(
+  facts: readonly Fact[],
+): { positions: number[]; text: string } | undefined {
+  const counting = standing(facts);
+  for (let end = counting.length; end > 0; ) {
+    let start = end - 1;
+    while (start >= 0 && counting[start]?.type !== 'words-heard') start -= 1;
+    const words = counting[start];
+    if (!words || words.type !== 'words-heard') return undefined;
+    const turn = counting.slice(start + 1, end);
+    const acting = turn.filter((fact) => !talk.has(fact.type) && !isPresumedByCall(fact));
+    if (acting.length > 0) {
+      const called = turn.filter((fact) => fact.type === 'step-called');
+      return { positions: [...acting, ...called].map((fact) => fact.position), text: words.text };
+    }
+    end = start;
+  }
+  return undefined;
+}
+
+const isPresumedByCall = (fact: Fact): boolean => 'presumed' in fact && fact.presumed === true;
+
+export function undo(context: Context): Decision {
+  const turn = lastActingTurn(context.facts);
+  if (!turn) return said({ key: 'nothing-to-undo' });
+  return decided([{ type: 'positions-voided', positions: turn.positions, because: 'undo' }], {
+    key: 'undone',
+    text: turn.text,
+  });
+}
+
+/** Facts of a type among those that still count, newest last. */
+const ofType = <T extends FactType>(context: Context, type: T): Extract<Fact, { type: T }>[] =>
+  standing(context.facts).filter((fact): fact is Extract<Fact, { type: T }> => fact.type === type);
+
+const voiding = (positions: number[]): NewFact => ({
+  type: 'positions-voided',
+  positions,
+  because: 'correct',
+});
+
+/** "No, I meant 94": what was said last of that kind no longer counts, and the new value does. */
+export function correct(heard: HeardOf<'correct'>, context: Context): Decision {
+  const { dinner } = context;
+  const facts: NewFact[] = [];
+  if (heard.temperature !== undefined) return correctTemperature(heard, context);
+  if (heard.step !== undefined && (heard.time !== undefined || heard.minutesAgo !== undefined)) {
+    const meant = stepMeant(heard.step, context, 'finish');
+    const at = happenedAt(heard, context);
+    const step = meant?.id ?? heard.step;
+    if (isMoment(step)) return reportMoment(step, at, context, { explicit: true });
+    return decided([{ type: 'step-started', step, happenedAt: at }], {
+      key: 'step-moved',
+      step,
+      happenedAt: at,
+    });
+  }
+  if (heard.weight !== undefined) {
+    const unit = heard.weightUnit ?? dinner.units.weight;
+    facts.push({
+      type: 'roast-described',
+      kilograms: kilogramsOf(heard.weight, unit),
+      said: { value: heard.weight, unit },
+    });
+  }
+  if (heard.bones !== undefined) facts.push({ type: 'roast-described', bones: heard.bones });
+  if (heard.count !== undefined) facts.push({ type: 'guests-counted', count: heard.count });
+  if (heard.doneness !== undefined)
+    facts.push({
+      type: 'doneness-set',
+      doneness: heard.doneness,
+      serveCelsius: serveCelsiusOf(heard.doneness),
+    });
+  if (facts.length > 0)
+    return decided(facts, { key: 'corrected', what: facts[0]?.type ?? 'roast-described' });
+  if (heard.option !== undefined) return choose(heard.option, context);
+  const turn = lastActingTurn(context.facts);
+  if (!turn) return said({ key: 'nothing-to-undo' });
+  return decided([{ type: 'positions-voided', positions: turn.positions, because: 'correct' }], {
+    key: 'undone',
+    text: turn.text,
+  });
+}
+
+function correctTemperature(heard: HeardOf<'correct'>, context: Context): Decision {
+  const unit = heard.unit ?? context.dinner.units.temperature;
+  const celsius = celsiusOf(heard.temperature as number, unit);
+  const pending = context.dinner.question?.pending as NewFact[] | undefined;
+  const doubted = pending?.find((fact) => fact.type === 'reading-taken');
+  const readings = ofType(context, 'reading-taken');
+  const wrong =
+    heard.was === undefined
+      ? readings.at(-1)
+      : (readings.findLast(
+          (one) => Math.abs((one.said?.value ?? one.celsius) - (heard.was as number)) < 0.5,
+        ) ?? readings.at(-1));
+  const at =
+    doubted?.type === 'reading-taken' ? doubted.happenedAt : (wrong?.happenedAt ?? context.now);
+  const told: NewFact = {
+    type: 'reading-taken',
+    celsius,
+    said: { value: heard.temperature as number, unit },
+    happenedAt: at,
+  };
+  const voided = doubted || !wrong ? [] : [voiding([wrong.position])];
+  const settled: NewFact[] = doubted ? [{ type: 'question-settled', how: 'answered' }] : [];
+  return decided([...voided, ...settled, told], { key: 'reading-noted', celsius, again: false });
+}
+
+export function affirm(context: Context): Decision {
+  const { question, options } = context.dinner;
+  if (!question) return said({ key: 'affirmed' });
+  if (question.expecting === 'choice')
+    return options ? choose(1, context) : said({ key: 'affirmed' });
+  const pending = (question.pending ?? []) as NewFact[];
+  const settled: NewFact = { type: 'question-settled', how: 'answered' };
+  if (question.kind === 'start-over') return decided([settled], { key: 'started-over' });
+  const reading = pending.find((fact) => fact.type === 'reading-taken');
+  if (reading?.type === 'reading-taken')
+    return decided([settled, ...pending], {
+      key: 'reading-noted',
+      celsius: reading.celsius,
+      again: false,
+    });
+  const serving = pending.find((fact) => fact.type === 'serving-time-set');
+  if (serving?.type === 'serving-time-set')
+    return decided([settled, ...pending], { key: 'serving-set', servingAt: serving.servingAt });
+  return decided([settled, ...pending], { key: 'affirmed' });
+}
+
+export function deny(context: Context): Decision {
+  const { question } = context.dinner;
+  if (!question) return said({ key: 'denied' });
+  return decided([{ type: 'question-settled', how: 'refused' }], { key: 'denied' });
+}
+
+export function choose(n: number, context: Context): Decision {
+  const { options } = context.dinner;
+  if (!options || options.length === 0) return said({ key: 'no-choice' });
+  const option = options.find((one) => one.n === n);
+  if (!option) return said({ key: 'no-such-option', count: options.length });
+  const settled: NewFact[] = context.dinner.question
+    ? [{ type: 'question-settled', how: 'answered' }]
+    : [];
+  return decided(
+    [{ type: 'option-chosen', n }, { type: 'course-set', course: option.course }, ...settled],
+    { key: 'chosen', option },
+  );
+}
+
+export function setTimer(heard: HeardOf<'set-timer'>, context: Context): Decision {
+  if (!(heard.minutes > 0 && heard.minutes <= 24 * 60))
+    return said({ key: 'bad-value', bad: { what: 'minutes', minutes: heard.minutes } });
+  const count = ofType(context, 'timer-set').length + context.dinner.timers.length;
+  const dueAt = addMinutes(context.now, heard.minutes);
+  return decided([{ type: 'timer-set', id: `timer-${count + 1}`, label: heard.label, dueAt }], {
+    key: 'timer-set',
+    minutes: heard.minutes,
+    label: heard.label,
+  });
+}
+
+export function cancelTimer(heard: HeardOf<'cancel-timer'>, context: Context): Decision {
+  const running = context.dinner.timers.filter((timer) => timer.dueAt > context.now);
+  const found =
+    (heard.label && running.find((timer) => timer.label?.includes(heard.label as string))) ||
+    running.at(-1);
+  if (!found) return said({ key: 'no-timer' });
+  return decided([{ type: 'timer-cancelled', id: found.id }], {
+    key: 'timer-cancelled',
+    label: found.label,
+  });
+}
+
+/** "Okay" to a call: heard, not done. */
+export function acknowledge(context: Context): Decision {
+  const last = [...context.dinner.calls.entries()].sort((a, b) => b[1].lastAt - a[1].lastAt)[0];
+  if (!last) return said({ key: 'acknowledged' });
+  return decided([{ type: 'acknowledged', call: last[0] }], {
+    key: 'acknowledged',
+    kind: last[1].kind,
+  });
+}

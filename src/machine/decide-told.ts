@@ -1,0 +1,240 @@
+/** What is told of the dinner itself: the roast, the table, the guests, the menu, the kitchen. */
+import { limits } from '../base/limits.ts';
+import { addDays, addMinutes, instantOf, localTime } from '../base/time.ts';
+import { celsiusOf, kelvinOfFahrenheitDegrees, kilogramsOf } from '../base/units.ts';
+import type { Card } from '../kitchen/card.ts';
+import { menuOf } from '../kitchen/dinner.ts';
+import type { NewFact } from '../kitchen/facts.ts';
+import type { HeardOf } from '../kitchen/heard.ts';
+import { type Context, type Decision, decided, said } from './context.ts';
+import { consumerMinimumCelsius, donenessNear, serveCelsiusOf } from './doneness.ts';
+
+/** The cut taken when somebody only says "the roast". */
+const usualCut = 'rib-roast';
+
+/** Copies of cards the dinner has not taken yet. */
+function taking(context: Context, ids: readonly string[]): NewFact[] {
+  return ids.flatMap((id): NewFact[] => {
+    if (context.dinner.cards.some((card) => card.id === id)) return [];
+    const card = context.library.find((one) => one.id === id);
+    return card ? [{ type: 'card-taken', card }] : [];
+  });
+}
+
+export function describeRoast(heard: HeardOf<'describe-roast'>, context: Context): Decision {
+  const { dinner } = context;
+  const unit = heard.weightUnit ?? dinner.units.weight;
+  const kilograms = heard.weight === undefined ? undefined : kilogramsOf(heard.weight, unit);
+  if (
+    kilograms !== undefined &&
+    (kilograms < limits.roastKilogramsLow || kilograms > limits.roastKilogramsHigh)
+  )
+    return said({ key: 'bad-value', bad: { what: 'weight', kilograms } });
+  if (heard.bones !== undefined && (heard.bones < 1 || heard.bones > limits.bonesHigh))
+    return said({ key: 'bad-value', bad: { what: 'bones', count: heard.bones } });
+  const cut = cutOf(heard, context);
+  const card = context.library.find((one) => one.id === cut);
+  const startUnit = heard.startTemperatureUnit ?? dinner.units.temperature;
+  const facts: NewFact[] = [
+    ...taking(context, cut === undefined ? [] : [cut]),
+    {
+      type: 'roast-described',
+      cut,
+      kilograms,
+      said: heard.weight === undefined ? undefined : { value: heard.weight, unit },
+      bones: heard.bones,
+      boneless: heard.boneless ?? (heard.bones !== undefined ? false : undefined),
+      prepared: heard.prepared,
+      frozen: heard.frozen,
+      startCelsius:
+        heard.startTemperature === undefined
+          ? undefined
+          : celsiusOf(heard.startTemperature, startUnit),
+    },
+  ];
+  // A cut that is not served pink has its temperature given, so nobody is asked for it.
+  if (card?.card === 'roast' && !card.pink && dinner.target === undefined)
+    facts.push({ type: 'doneness-set', serveCelsius: consumerMinimumCelsius });
+  return decided(facts, { key: 'described' });
+}
+
+function cutOf(heard: HeardOf<'describe-roast'>, context: Context): string | undefined {
+  const named = heard.cut;
+  if (named !== undefined && context.library.some((card) => card.id === named)) return named;
+  if (context.dinner.roast.cut !== undefined) return undefined;
+  return usualCut;
+}
+
+export function setServingTime(heard: HeardOf<'set-serving-time'>, context: Context): Decision {
+  const { dinner, now } = context;
+  const today = localTime(now, dinner.timeZone).date;
+  const wantedDay = dinner.servingAt ? localTime(dinner.servingAt, dinner.timeZone).date : today;
+  const date = heard.date ?? [today, wantedDay].sort().at(-1) ?? today;
+  const servingAt = instantOf(date, heard.time, dinner.timeZone);
+  if (servingAt <= now) {
+    const tomorrow = instantOf(addDays(today, 1), heard.time, dinner.timeZone);
+    const pending: NewFact = { type: 'serving-time-set', servingAt: tomorrow, because: 'said' };
+    const question = {
+      kind: 'serving-past' as const,
+      expecting: 'confirmation' as const,
+      text: heard.time,
+      pending: [pending],
+    };
+    return decided([{ type: 'question-asked', question }], { key: 'asked', question });
+  }
+  const before = dinner.servingAt;
+  const fact: NewFact = {
+    type: 'serving-time-set',
+    servingAt,
+    because: before ? 'shifted' : 'said',
+  };
+  if (before === undefined || dinner.steps.size === 0)
+    return decided([fact], { key: 'serving-set', servingAt });
+  return decided([fact], {
+    key: 'serving-moved',
+    minutes: Math.round((servingAt - before) / 60_000),
+    servingAt,
+  });
+}
+
+export function shiftServing(heard: HeardOf<'shift-serving'>, context: Context): Decision {
+  const { dinner, now } = context;
+  if (dinner.servingAt === undefined)
+    return said({
+      key: 'asked',
+      question: { kind: 'serving-time', expecting: 'serving-time', text: '' },
+    });
+  if (Math.abs(heard.minutes) > 24 * 60)
+    return said({ key: 'bad-value', bad: { what: 'minutes', minutes: heard.minutes } });
+  const servingAt = Math.max(addMinutes(dinner.servingAt, heard.minutes), now);
+  return decided([{ type: 'serving-time-set', servingAt, because: 'shifted' }], {
+    key: 'serving-moved',
+    minutes: heard.minutes,
+    servingAt,
+  });
+}
+
+export function setGuests(heard: HeardOf<'set-guests'>, context: Context): Decision {
+  const before = context.dinner.guests ?? 0;
+  const count = heard.count ?? before + (heard.change ?? 0);
+  if (count < 1 || count > limits.guestsHigh)
+    return said({ key: 'bad-value', bad: { what: 'guests', count } });
+  return decided([{ type: 'guests-counted', count }], {
+    key: 'guests-set',
+    count,
+    change: context.dinner.guests === undefined ? 0 : count - before,
+  });
+}
+
+export function reportGuests(heard: HeardOf<'report-guests'>): Decision {
+  const { state, count } = heard;
+  return decided([{ type: 'guests-arrived', state, count }], { key: 'guests-arrived', state });
+}
+
+export function noteGuest(heard: HeardOf<'note-guest'>): Decision {
+  const { who, need, value } = heard;
+  return decided([{ type: 'guest-noted', who, need, value }], {
+    key: 'guest-noted',
+    need,
+    who,
+    value,
+  });
+}
+
+export function setDoneness(heard: HeardOf<'set-doneness'>, context: Context): Decision {
+  const unit = heard.unit ?? context.dinner.units.temperature;
+  const serveCelsius =
+    heard.temperature !== undefined
+      ? celsiusOf(heard.temperature, unit)
+      : heard.doneness
+        ? serveCelsiusOf(heard.doneness)
+        : undefined;
+  if (serveCelsius === undefined)
+    return said({ key: 'unclear', heard: { intent: 'unclear', text: heard.text }, again: false });
+  if (serveCelsius < 43 || serveCelsius > 96)
+    return said({ key: 'bad-value', bad: { what: 'doneness', celsius: serveCelsius } });
+  const doneness = heard.doneness ?? donenessNear(serveCelsius);
+  return decided(
+    [
+      {
+        type: 'doneness-set',
+        doneness,
+        serveCelsius,
+        said: heard.temperature === undefined ? undefined : { value: heard.temperature, unit },
+      },
+    ],
+    { key: 'doneness-set', doneness, serveCelsius },
+  );
+}
+
+const knownDish = (context: Context, dish: string): Card | undefined =>
+  context.library.find((card) => card.card !== 'roast' && card.id === dish) ??
+  context.dinner.cards.find((card) => card.card !== 'roast' && card.id === dish);
+
+export function addDish(heard: HeardOf<'add-dish'>, context: Context): Decision {
+  if (!knownDish(context, heard.dish)) return said({ key: 'dish-unknown', dish: heard.dish });
+  return decided([...taking(context, [heard.dish]), { type: 'dish-added', dish: heard.dish }], {
+    key: 'dish-added',
+    dish: heard.dish,
+  });
+}
+
+export function dropDish(heard: HeardOf<'drop-dish'>, context: Context): Decision {
+  const onMenu = menuOf(context.dinner).some((card) => card.id === heard.dish);
+  if (!onMenu) return said({ key: 'dish-unknown', dish: heard.dish });
+  return decided([{ type: 'dish-dropped', dish: heard.dish }], {
+    key: 'dish-dropped',
+    dish: heard.dish,
+  });
+}
+
+export function lack(heard: HeardOf<'lack'>, context: Context): Decision {
+  const step = context.dinner.cards
+    .flatMap((card) =>
+      card.steps
+        .filter((one) => (one.without ?? []).some((way) => way.tool === heard.thing))
+        .map((one) => (card.card === 'roast' ? one.id : `${card.id}.${one.id}`)),
+    )
+    .find((id) => context.dinner.steps.get(id)?.doneAt === undefined);
+  return decided([{ type: 'thing-lacked', thing: heard.thing }], {
+    key: 'lacked',
+    thing: heard.thing,
+    step,
+  });
+}
+
+export function reportSetup(heard: HeardOf<'report-setup'>): Decision {
+  const { rack, tent, probe, fan, pan, shelf, oven } = heard;
+  const note = [pan, shelf, oven].filter((one) => one !== undefined).join(', ');
+  return decided([{ type: 'setup-reported', rack, tent, probe, fan, note: note || undefined }], {
+    key: 'setup-noted',
+  });
+}
+
+export function reportOven(heard: HeardOf<'report-oven'>, context: Context): Decision {
+  const { dinner, now } = context;
+  const unit = heard.unit ?? dinner.units.temperature;
+  if (heard.bias !== undefined) {
+    const kelvin = unit === 'F' ? kelvinOfFahrenheitDegrees(heard.bias) : heard.bias;
+    return decided([{ type: 'oven-bias-told', kelvin }], { key: 'oven-bias', kelvin });
+  }
+  const facts: NewFact[] = [];
+  const outcomes: Decision['outcomes'] = [];
+  if (heard.mode) {
+    facts.push({ type: 'setup-reported', fan: heard.mode === 'fan' });
+    outcomes.push({ key: 'oven-mode', fan: heard.mode === 'fan' });
+  }
+  if (heard.state === 'preheated') {
+    facts.push({ type: 'oven-preheated', happenedAt: now });
+    outcomes.push({ key: 'oven-hot' });
+  }
+  return { facts, outcomes };
+}
+
+/** A dinner takes the usual dishes along with its roast. */
+export function usualDishes(context: Context): NewFact[] {
+  const taken = new Set(context.dinner.cards.map((card) => card.id));
+  return context.library
+    .filter((card) => card.card !== 'roast' && card.usual === true && !taken.has(card.id))
+    .map((card) => ({ type: 'card-taken', card }));
+}

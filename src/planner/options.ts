@@ -1,0 +1,246 @@
+/**
+ * When the day forces a choice: courses that differ in kind, each to be simulated through the
+ * forecast to the plate. Drafts carry the question; the answers make them options.
+ */
+
+import { addMinutes, type Instant, minutesBetween } from '../base/time.ts';
+import { celsiusOfFahrenheit } from '../base/units.ts';
+import { type Dinner, menuOf } from '../kitchen/dinner.ts';
+import type { Course, Option } from '../kitchen/facts.ts';
+import type { Band, Forecast, ForecastQuestion } from '../kitchen/forecast.ts';
+import type { OvenMove, Plan } from '../kitchen/plan.ts';
+import {
+  carveMinutesOf,
+  ovenMovesOf,
+  questionOf,
+  roastCameOutAt,
+  roastOf,
+  roastWentInAt,
+} from './roast-day.ts';
+
+export interface OptionDraft {
+  kind: Option['kind'];
+  course: Course;
+  /** Absent when the roast is out already and nothing new has to be asked of the heat. */
+  question?: ForecastQuestion | undefined;
+  ovenCelsius?: number | undefined;
+  restMinimumMinutes: number;
+}
+
+export interface OptionFigures {
+  kind: Option['kind'];
+  course: Course;
+  ovenCelsius?: number | undefined;
+  pullAt: Instant;
+  servingAt: Instant;
+  restMinutes: number;
+  coreAtServingCelsius: Band;
+  minutesFromWanted: number;
+}
+
+/** A hold below this is no longer hot: the consumer rule holds at 140 °F, so the box stands above it. */
+const holdOvenCelsius = celsiusOfFahrenheit(170);
+
+const lowerFahrenheit = [300, 275, 250, 225, 200];
+const higherFahrenheit = [350, 375, 400, 425];
+
+/** How long a dish that cannot share a cool oven needs once the roast is out. */
+function aloneMinutes(dinner: Dinner, ovenCelsius: number): number {
+  let longest = 0;
+  for (const card of menuOf(dinner)) {
+    for (const step of card.steps) {
+      const record = dinner.steps.get(`${card.id}.${step.id}`);
+      if (!step.oven || record?.startedAt !== undefined || record?.doneAt !== undefined) continue;
+      if (ovenCelsius < celsiusOfFahrenheit(step.oven.lowFahrenheit) - 3)
+        longest = Math.max(longest, step.minutes[1] + 3);
+    }
+  }
+  return longest;
+}
+
+export interface DraftOptions {
+  dinner: Dinner;
+  plan: Plan;
+  /** When the table is wanted now. */
+  wantedAt: Instant;
+  now: Instant;
+}
+
+/** Courses worth simulating, none before the roast is in: then the plan itself just starts later. */
+export function draftOptions({ dinner, plan, wantedAt, now }: DraftOptions): OptionDraft[] {
+  const roast = roastOf(dinner);
+  const wentInAt = roastWentInAt(dinner);
+  if (!roast || wentInAt === undefined) return [];
+  const usual = { oven: [], pullCelsius: dinner.course?.pullCelsius, servingAt: wantedAt };
+  if (roastCameOutAt(dinner) !== undefined) {
+    return [
+      {
+        kind: 'rest-longer',
+        course: { ...usual, rest: 'tented' },
+        restMinimumMinutes: roast.rest.p10,
+      },
+      {
+        kind: 'pull-and-hold',
+        course: { ...usual, rest: 'low-oven', oven: [{ at: now, celsius: holdOvenCelsius }] },
+        restMinimumMinutes: roast.rest.p10,
+        ovenCelsius: holdOvenCelsius,
+      },
+      { kind: 'skip-rest', course: { ...usual, rest: 'open' }, restMinimumMinutes: 5 },
+    ].map((draft) => ({ ...draft, question: ask(draft.course as Course) }) as OptionDraft);
+  }
+
+  function ask(course: Course): ForecastQuestion | undefined {
+    if (!roast || wentInAt === undefined) return undefined;
+    const changed = { ...dinner, course };
+    const moves: OvenMove[] = ovenMovesOf(changed, roast.program, wentInAt);
+    return questionOf(changed, roast.card, {
+      roastInAt: wentInAt,
+      pullCelsius: course.pullCelsius ?? plan.pullCelsius,
+      moves,
+      withReadings: true,
+    });
+  }
+
+  const draft = (
+    kind: Option['kind'],
+    course: Course,
+    more: { ovenCelsius?: number; restMinimumMinutes: number },
+  ): OptionDraft => ({ kind, course, question: ask(course), ...more });
+
+  // The sear is finished first; a change of the oven counts from then.
+  const from =
+    plan.method === 'sear-first' && dinner.steps.get('oven-down') === undefined
+      ? Math.max(now, plan.steps.find((step) => step.id === 'oven-down')?.startAt ?? now)
+      : now;
+  const current = plan.ovenNowCelsius > 0 ? plan.ovenNowCelsius : roast.program.roastCelsius;
+  const roasting = Math.min(current, roast.program.roastCelsius + 1);
+  const drafts: OptionDraft[] = [
+    draft(
+      'carry-on',
+      { ...usual, rest: dinner.course?.rest ?? 'tented' },
+      { restMinimumMinutes: roast.rest.p10 },
+    ),
+    draft(
+      'pull-and-hold',
+      {
+        ...usual,
+        rest: 'low-oven',
+        oven: [{ at: Math.max(now, addMinutes(plan.pullAt.p50, 10)), celsius: holdOvenCelsius }],
+      },
+      { restMinimumMinutes: roast.rest.p10, ovenCelsius: holdOvenCelsius },
+    ),
+    draft('skip-rest', { ...usual, rest: 'open' }, { restMinimumMinutes: 5 }),
+  ];
+  for (const fahrenheit of lowerFahrenheit) {
+    const celsius = celsiusOfFahrenheit(fahrenheit);
+    if (celsius > roasting - 8) continue;
+    drafts.push(
+      draft(
+        'lower-oven',
+        { ...usual, rest: 'tented', oven: [{ at: from, celsius }] },
+        {
+          ovenCelsius: celsius,
+          restMinimumMinutes: Math.max(
+            roast.rest.p10,
+            aloneMinutes(dinner, celsius) - carveMinutesOf(roast.card, dinner.guests ?? 6),
+          ),
+        },
+      ),
+    );
+  }
+  for (const fahrenheit of higherFahrenheit) {
+    const celsius = celsiusOfFahrenheit(fahrenheit);
+    if (celsius < roasting + 8) continue;
+    drafts.push(
+      draft(
+        'raise-oven',
+        { ...usual, rest: 'tented', oven: [{ at: from, celsius }] },
+        { ovenCelsius: celsius, restMinimumMinutes: roast.rest.p10 },
+      ),
+    );
+  }
+  return drafts;
+}
+
+/** A draft and the forecast it asked for, as figures. */
+export function figuresOf(
+  { dinner, plan, wantedAt }: DraftOptions,
+  draft: OptionDraft,
+  forecast: Forecast,
+): OptionFigures {
+  const cameOutAt = roastCameOutAt(dinner);
+  const pullAt = cameOutAt ?? addMinutes(plan.roastInAt, forecast.pullMinute.p50);
+  const tail = plan.carveMinutes;
+  const servingAt = Math.max(wantedAt, addMinutes(pullAt, draft.restMinimumMinutes + tail));
+  const restMinutes = minutesBetween(pullAt, servingAt) - tail;
+  const row =
+    forecast.afterRest.find((one) => one.minutesAfterPull >= restMinutes - 2.5) ??
+    forecast.afterRest.at(-1);
+  return {
+    kind: draft.kind,
+    course: { ...draft.course, servingAt },
+    ovenCelsius: draft.ovenCelsius,
+    pullAt,
+    servingAt,
+    restMinutes,
+    coreAtServingCelsius: row?.celsius ?? forecast.peak.celsius,
+    minutesFromWanted: minutesBetween(wantedAt, servingAt),
+  };
+}
+
+/** Minutes late, kelvin off target, rest beyond what the cut likes, and trouble: one figure to rank by. */
+function cost(dinner: Dinner, figures: OptionFigures, restHighMinutes: number): number {
+  const target = dinner.target?.serveCelsius ?? 54.4;
+  const off = figures.coreAtServingCelsius.p50 - target;
+  const overcooked = Math.max(0, off);
+  const under = Math.max(0, -off);
+  const tooLong = Math.max(0, figures.restMinutes - restHighMinutes);
+  const trouble: Record<Option['kind'], number> = {
+    'carry-on': 0,
+    'rest-longer': 0,
+    'start-later': 0,
+    'lower-oven': 2,
+    'raise-oven': 4,
+    'pull-and-hold': 3,
+    'serve-later': 0,
+    'serve-sooner': 0,
+    'skip-rest': 14,
+  };
+  return (
+    Math.abs(figures.minutesFromWanted) +
+    4 * overcooked +
+    2 * under +
+    (figures.kind === 'pull-and-hold' ? 0.25 : 1) * tooLong +
+    trouble[figures.kind]
+  );
+}
+
+/** The best of each kind, best first, three at most; kinds that would do the same are one. */
+export function rankOptions(dinner: Dinner, figures: readonly OptionFigures[]): OptionFigures[] {
+  const restHigh = roastOf(dinner)?.rest.p90 ?? 40;
+  const best = new Map<Option['kind'], OptionFigures>();
+  for (const one of figures) {
+    const known = best.get(one.kind);
+    if (!known || cost(dinner, one, restHigh) < cost(dinner, known, restHigh))
+      best.set(one.kind, one);
+  }
+  const ranked = [...best.values()].sort(
+    (a, b) => cost(dinner, a, restHigh) - cost(dinner, b, restHigh) || (a.kind < b.kind ? -1 : 1),
+  );
+  const least = ranked[0] ? cost(dinner, ranked[0], restHigh) : 0;
+  return ranked
+    .filter((one, index) => index < 2 || cost(dinner, one, restHigh) < least + 40)
+    .filter(
+      (one) =>
+        one.kind !== 'skip-rest' ||
+        ranked[0]?.kind === 'skip-rest' ||
+        ranked.length < 3 ||
+        one.minutesFromWanted > -60,
+    )
+    .slice(0, 3)
+    .map((one) =>
+      one.kind === 'carry-on' && one.restMinutes > restHigh
+        ? { ...one, kind: 'rest-longer' as const }
+        : one,
+    );
+}
