@@ -32,6 +32,30 @@ export const placeholders = [
   'guests',
 ] as const;
 
+/** Units an amount may be in. */
+export const units = ['g', 'ml', 'tsp', 'tbsp', 'cup', 'clove', 'sprig', 'piece', 'bunch'] as const;
+
+/**
+ * Allergens an ingredient may name: the fourteen of Regulation (EU) No 1169/2011, annex II (list from
+ * memory). A misspelt one would go unseen by the guest it matters to, so others are refused.
+ */
+export const allergens = [
+  'gluten',
+  'crustaceans',
+  'egg',
+  'fish',
+  'peanuts',
+  'soya',
+  'milk',
+  'nuts',
+  'celery',
+  'mustard',
+  'sesame',
+  'sulphites',
+  'lupin',
+  'molluscs',
+] as const;
+
 /** Every fault that can be seen in one card alone. */
 export function crossCheck(card: Card): Fault[] {
   return [
@@ -41,6 +65,7 @@ export function crossCheck(card: Card): Fault[] {
     ...undeclaredTools(card),
     ...unknownPlaceholders(card),
     ...windows(card),
+    ...ingredientFaults(card),
     ...(card.card === 'roast' ? roastFaults(card) : dishFaults(card)),
   ];
 }
@@ -187,6 +212,29 @@ function unknownPlaceholders(card: Card): Fault[] {
   return faults;
 }
 
+function ingredientFaults(card: Card): Fault[] {
+  return card.ingredients.flatMap((part, index) => [
+    ...((units as readonly string[]).includes(part.unit)
+      ? []
+      : [
+          {
+            path: ['ingredients', index, 'unit'],
+            sentence: `"${part.unit}" is not a unit here; use ${units.join(', ')}`,
+          },
+        ]),
+    ...(part.allergens ?? []).flatMap((name, at): Fault[] =>
+      (allergens as readonly string[]).includes(name)
+        ? []
+        : [
+            {
+              path: ['ingredients', index, 'allergens', at],
+              sentence: `"${name}" is not an allergen known here; use ${allergens.join(', ')}`,
+            },
+          ],
+    ),
+  ]);
+}
+
 function windows(card: Card): Fault[] {
   return card.steps.flatMap((step, index): Fault[] => {
     const ends = step.ends;
@@ -222,10 +270,19 @@ function roastFaults(card: RoastCard): Fault[] {
       path: ['steps'],
       sentence: `${why} needs a step "${step}"${guess(step, ids)}`,
     }));
+  const unbound = card.steps.flatMap((step, index): Fault[] => {
+    const method = (['sear-first', 'sear-last'] as const).find((one) =>
+      (methodSteps[one] as readonly string[]).includes(step.id),
+    );
+    if (method === undefined || step.only?.includes(method)) return [];
+    const sentence = `"${step.id}" belongs to one way of cooking; write only: [${method}]`;
+    return [{ path: ['steps', index, 'id'], sentence }];
+  });
   const { water, protein, fat } = card.shape.composition;
   const sum = water + protein + fat;
   return [
     ...missing,
+    ...unbound,
     ...(methods.length === 0
       ? [{ path: ['methods'], sentence: 'name at least one: sear-first, sear-last or steady' }]
       : []),

@@ -8,7 +8,10 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Card } from '../kitchen/card.ts';
 import { crossCheck, danglingSteps } from './cross-check.ts';
-import { type CardError, type ReadCard, readCard } from './read.ts';
+import type { CardError } from './error.ts';
+import { type ReadCard, readCard } from './read.ts';
+
+export { cardErrorLine } from './error.ts';
 
 export interface LoadedCards {
   /** In order of id. */
@@ -32,18 +35,17 @@ export function loadCards(folders: readonly string[]): LoadedCards {
     const seen = new Map<string, string>();
     for (const read of here) {
       errors.push(...read.errors);
-      if (read.id !== undefined) byId.delete(read.id);
-      if (read.card === undefined || read.errors.length > 0) continue;
-      const twin = seen.get(read.card.id);
+      const twin = read.id === undefined ? undefined : seen.get(read.id);
       if (twin !== undefined) {
-        errors.push({
-          ...read.place(['id']),
-          sentence: `the id "${read.card.id}" is taken by ${twin} in the same folder`,
-        });
+        const sentence = `the id "${read.id}" is taken by ${twin} in the same folder`;
+        errors.push({ ...read.place(['id']), sentence });
         continue;
       }
-      seen.set(read.card.id, read.file);
-      byId.set(read.card.id, { ...read, card: read.card });
+      if (read.id === undefined) continue;
+      byId.delete(read.id);
+      seen.set(read.id, read.file);
+      if (read.card !== undefined && read.errors.length === 0)
+        byId.set(read.id, { ...read, card: read.card });
     }
   }
   const known = new Map([...byId].map(([id, read]) => [id, read.card]));
@@ -87,7 +89,3 @@ function readFolder(folder: string, errors: CardError[]): ReadCard[] {
   }
   return reads;
 }
-
-/** One error as one line: "cards/mine.yaml:4:3 steps[0].call: …". */
-export const cardErrorLine = (error: CardError): string =>
-  `${error.file}:${error.line}:${error.column} ${error.field ? `${error.field}: ` : ''}${error.sentence}`;

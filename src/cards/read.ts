@@ -2,22 +2,10 @@
  * One card's text, parsed and checked against the schema, with a place (line, column, field) for
  * whatever is wrong. May not know of files on disk or of other cards.
  */
-import { type Document, isMap, isScalar, LineCounter, parseDocument } from 'yaml';
+import { type Document, type ErrorCode, isMap, isScalar, LineCounter, parseDocument } from 'yaml';
 import { type Card, cardSchema } from '../kitchen/card.ts';
+import { type CardError, type CardPath, fieldOf } from './error.ts';
 import { type SchemaIssue, sentencesOf } from './sentences.ts';
-
-export interface CardError {
-  file: string;
-  /** From 1. */
-  line: number;
-  /** From 1. */
-  column: number;
-  /** As it would be written to reach it: `steps[2].oven.lowFahrenheit`; empty for the whole file. */
-  field: string;
-  sentence: string;
-}
-
-export type CardPath = readonly (string | number)[];
 
 export interface ReadCard {
   file: string;
@@ -37,10 +25,9 @@ export function readCard(text: string, file: string): ReadCard {
     return { file, line: Math.max(line, 1), column: Math.max(col, 1), field: fieldOf(path) };
   };
   const place = (path: CardPath) => at(offsetOf(document, path), path);
-  const broken = document.errors.map((error) => ({
-    ...at(error.pos[0], []),
-    sentence: `this is not YAML as it should be: ${lowerFirst(error.message)}`,
-  }));
+  const broken = document.errors
+    .map((error) => ({ ...at(error.pos[0], []), sentence: unreadable(error.code) }))
+    .filter((error, index, all) => all.findIndex((one) => one.line === error.line) === index);
   if (broken.length > 0) return { file, id: undefined, card: undefined, errors: broken, place };
   const value: unknown = document.toJS();
   const said = document.get('id');
@@ -52,13 +39,6 @@ export function readCard(text: string, file: string): ReadCard {
     .map(({ path, sentence }) => ({ ...place(path), sentence }));
   return { file, id, card: undefined, errors, place };
 }
-
-/** `steps[2].oven.lowFahrenheit` for ['steps', 2, 'oven', 'lowFahrenheit']. */
-export const fieldOf = (path: CardPath): string =>
-  path
-    .map((part) => (typeof part === 'number' ? `[${part}]` : `.${part}`))
-    .join('')
-    .replace(/^\./, '');
 
 /** The offset of a field's key, or of an item of a list; of the nearest thing around it if absent. */
 function offsetOf(document: Document, path: CardPath): number {
@@ -80,4 +60,22 @@ function offsetOf(document: Document, path: CardPath): number {
 const hasRange = (node: unknown): node is { range: [number, number, number] } =>
   typeof node === 'object' && node !== null && 'range' in node && Array.isArray(node.range);
 
-const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+/** What is wrong with the writing itself, before any field is looked at. */
+function unreadable(code: ErrorCode): string {
+  switch (code) {
+    case 'TAB_AS_INDENT':
+      return 'this line is pushed in with a tab; use spaces';
+    case 'BAD_INDENT':
+      return 'this line stands too far in or out for where it belongs';
+    case 'DUPLICATE_KEY':
+      return 'this field is written twice in the same place';
+    case 'BLOCK_AS_IMPLICIT_KEY':
+    case 'MULTILINE_IMPLICIT_KEY':
+    case 'IMPOSSIBLE':
+      return 'a colon and a line break do not fit here; is the line in the right column, or does a sentence with a colon want quotation marks?';
+    case 'MISSING_CHAR':
+      return 'something that was opened is not closed here: a quotation mark, a bracket or a brace';
+    default:
+      return `this cannot be read as YAML (${code.toLowerCase().replaceAll('_', ' ')}); look at its colons, quotes and indent`;
+  }
+}

@@ -1,5 +1,7 @@
 /** What the schema says is wrong, as sentences for someone who cooks rather than programs. */
-import type { CardPath } from './read.ts';
+
+import type { CardPath } from './error.ts';
+import { fieldNames } from './glossary.ts';
 
 /** The parts of a schema issue that are read here. */
 export interface SchemaIssue {
@@ -12,23 +14,12 @@ export interface SchemaIssue {
   origin?: string;
   minimum?: number;
   inclusive?: boolean;
-  options?: unknown[];
-  discriminator?: string;
 }
 
 export interface Fault {
   path: CardPath;
   sentence: string;
 }
-
-/** Fields a card may have, to guess at what a misspelt one was meant to be. */
-const fields =
-  `card id title names serves ingredients tools steps shape methods restMinutes pink carve hold usual
-  item amount unit per shelf allergens meat instead call minutes hands after ends oven needs without how
-  right wrong why caution skippable only step minMinutes maxMinutes anchor earliestMinutes
-  likelyMinutes latestMinutes lowFahrenheit likelyFahrenheit highFahrenheit tool extraMinutes form
-  aspect kilogramsPerBone composition source water protein fat searFahrenheit searMinutes
-  roastFahrenheit toKilograms fixedMinutes minutesPerGuest`.split(/\s+/);
 
 export function sentencesOf(issue: SchemaIssue, card: unknown): Fault[] {
   const path = issue.path;
@@ -40,6 +31,8 @@ export function sentencesOf(issue: SchemaIssue, card: unknown): Fault[] {
         sentence: `"${key}" is not a field here${meant(key)}`,
       }));
     case 'invalid_type':
+      if (path.length === 0)
+        return [{ path, sentence: 'a card is a list of fields, and this file holds none' }];
       return [
         {
           path,
@@ -54,10 +47,8 @@ export function sentencesOf(issue: SchemaIssue, card: unknown): Fault[] {
     case 'invalid_union':
       return [
         {
-          path: [...path, issue.discriminator ?? 'card'],
-          sentence: `the first field, card, must be roast, side, sauce or butter, not ${shown(
-            valueAt(card, [...path, issue.discriminator ?? 'card']),
-          )}`,
+          path,
+          sentence: `a card is a roast, side, sauce or butter, and this says ${shown(found)}`,
         },
       ];
     case 'too_small':
@@ -122,7 +113,7 @@ const valueAt = (root: unknown, path: CardPath): unknown =>
   );
 
 function meant(key: string): string {
-  const near = nearest(key, fields);
+  const near = nearest(key, fieldNames);
   return near === undefined ? '' : `; did you mean "${near}"?`;
 }
 
