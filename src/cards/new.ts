@@ -1,7 +1,7 @@
 /** The text of a fresh card, explained line by line, ready to be filled in; it loads as it stands. */
 import type { Card } from '../kitchen/card.ts';
-import type { methodSteps, reservedSteps } from './cross-check.ts';
 import { glossary } from './glossary.ts';
+import type { methodSteps, reservedSteps } from './roast-check.ts';
 
 export type CardKind = Card['card'];
 

@@ -28,7 +28,7 @@ export function sentencesOf(issue: SchemaIssue, card: unknown): Fault[] {
     case 'unrecognized_keys':
       return (issue.keys ?? []).map((key) => ({
         path: [...path, key],
-        sentence: `"${key}" is not a field here${meant(key)}`,
+        sentence: `"${key}" is not a field here${guess(key, fieldNames)}`,
       }));
     case 'invalid_type':
       if (path.length === 0)
@@ -112,10 +112,11 @@ const valueAt = (root: unknown, path: CardPath): unknown =>
     root,
   );
 
-function meant(key: string): string {
-  const near = nearest(key, fieldNames);
+/** A guess at what was meant, to end a sentence with; empty when nothing is near. */
+export const guess = (word: string, candidates: readonly string[]): string => {
+  const near = nearest(word, candidates);
   return near === undefined ? '' : `; did you mean "${near}"?`;
-}
+};
 
 /** The candidate within two changed letters of the word (one, for words under five letters). */
 export function nearest(word: string, candidates: readonly string[]): string | undefined {
