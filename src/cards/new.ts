@@ -193,7 +193,10 @@ function roastSteps(name: string): StepText[] {
       'Turn the oven on, to {searTemperature}.',
       '[20, 25, 30]',
     ),
-    'roast-in': after(`put ${name} in`, `In it goes: ${name}.`, ['oven-on']),
+    'roast-in': {
+      ...after(`put ${name} in`, `In it goes: ${name}.`, ['oven-on']),
+      hands: 'start',
+    },
     'oven-down': only(
       after('turn the oven down', 'Turn the oven down to {roastTemperature}.', ['roast-in']),
       'sear-first',
