@@ -242,10 +242,13 @@ type Bodies = typeof bodies;
 export type FactType = keyof Bodies;
 export const factTypes = Object.keys(bodies) as FactType[];
 
+/** What a type of fact holds; a type that holds nothing adds nothing. */
+type Body<T extends FactType> = keyof Bodies[T] extends never
+  ? unknown
+  : z.infer<z.ZodObject<Bodies[T]>>;
+
 /** A fact before the journal gave it its place. */
-export type NewFact = {
-  [T in FactType]: { type: T } & z.infer<z.ZodObject<Bodies[T]>>;
-}[FactType];
+export type NewFact = { [T in FactType]: { type: T } & Body<T> }[FactType];
 
 /** A fact in its place. `v` is the version of its type's shape. */
 export type Fact = NewFact & { dinner: string; position: number; at: number; v: number };

@@ -180,7 +180,10 @@ export type Intent = keyof Slots;
 
 export const intents = Object.keys(slots) as Intent[];
 
-type SlotsOf<I extends Intent> = z.infer<z.ZodObject<Slots[I]>>;
+/** An intent without slots adds nothing to its name and its words. */
+type SlotsOf<I extends Intent> = keyof Slots[I] extends never
+  ? unknown
+  : z.infer<z.ZodObject<Slots[I]>>;
 
 /** What one stretch of a text was taken to mean. */
 export type Heard = {

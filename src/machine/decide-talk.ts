@@ -34,7 +34,7 @@ export function lastActingTurn(
     let start = end - 1;
     while (start >= 0 && counting[start]?.type !== 'words-heard') start -= 1;
     const words = counting[start];
-    if (!words || words.type !== 'words-heard') return undefined;
+    if (words?.type !== 'words-heard') return undefined;
     const turn = counting.slice(start + 1, end);
     const acting = turn.filter((fact) => !talk.has(fact.type) && !isPresumedByCall(fact));
     if (acting.length > 0) {

@@ -5,7 +5,7 @@
 import type { Instant } from '../base/time.ts';
 import type { Card } from '../kitchen/card.ts';
 import type { AnnouncementKind, Fact, NewFact } from '../kitchen/facts.ts';
-import type { Forecast, ForecastQuestion } from '../kitchen/forecast.ts';
+import type { Forecast, ForecastQuestion, KitchenBelief } from '../kitchen/forecast.ts';
 import type { Heard } from '../kitchen/heard.ts';
 import type { View } from '../kitchen/view.ts';
 
@@ -86,10 +86,21 @@ export interface Session {
   facts(): Promise<Fact[]>;
 }
 
+/** What a new dinner begins with; a household's settings. */
+export interface Opening {
+  timeZone: string;
+  units: { temperature: 'F' | 'C'; weight: 'lb' | 'kg' };
+  seed: number;
+  language: string;
+  kitchen?: KitchenBelief | undefined;
+}
+
 export interface SessionOptions {
   dinner: string;
   journal: Journal;
   compute: Compute;
-  /** Cards a new dinner may take copies of. */
+  /** Cards a dinner may take copies of. */
   cards: readonly Card[];
+  /** Used when the journal holds nothing of this dinner yet. */
+  opening: Opening;
 }

@@ -1,0 +1,108 @@
+/**
+ * Outcomes to one reply: what happened, what it changes, what to do next. Pure: the same scene gives
+ * the same words. It knows no clock, no chart and no planner, only what they handed up.
+ */
+
+import type { Question } from '../kitchen/facts.ts';
+import type { Outcome } from '../kitchen/outcome.ts';
+import { nextStepOf } from './en/answers.ts';
+import { emergencyWords, type SafetyRuleId, safetyRules } from './en/safety.ts';
+import { callWords, cautionWords } from './en/steps.ts';
+import { isBelowConsumerMinimum, openingWords, questionWords, word } from './en/wording.ts';
+import type { Scene } from './scene.ts';
+import { type Spoken, say, sentences, silent } from './spoken.ts';
+
+export interface Composed extends Spoken {
+  keys: string[];
+  /** Safety rules spoken here, so that each is said once. */
+  cautioned: SafetyRuleId[];
+}
+
+/** Outcomes after which the cook wants to hear what to do next. */
+const leadsOn: ReadonlySet<Outcome['key']> = new Set<Outcome['key']>([
+  'step-done',
+  'step-skipped',
+  'oven-noted',
+  'resumed',
+  'lacked',
+]);
+
+export interface Composing {
+  outcomes: readonly Outcome[];
+  scene: Scene;
+  /** What is still missing and asked for with this reply. */
+  question?: Question | undefined;
+}
+
+export function compose({ outcomes, scene, question }: Composing): Composed {
+  const emergency = outcomes.find((outcome) => outcome.key === 'emergency');
+  if (emergency?.key === 'emergency')
+    return { ...emergencyWords[emergency.kind], keys: ['emergency'], cautioned: [] };
+  const keys = outcomes.map((outcome) => outcome.key as string);
+  const parts: Spoken[] = [];
+  const told = scene.firstPlan
+    ? outcomes.filter(
+        (one) =>
+          ![
+            'described',
+            'serving-set',
+            'guests-set',
+            'doneness-set',
+            'dish-added',
+            'dish-dropped',
+          ].includes(one.key),
+      )
+    : outcomes;
+  if (scene.firstPlan) {
+    parts.push(openingWords(scene));
+    keys.push('the-day');
+  }
+  for (const outcome of told) parts.push(word(outcome, scene));
+  const cautioned = cautionsOf(outcomes, scene);
+  for (const rule of cautioned) parts.push(safetyRules[rule].sentence(scene));
+  if (question) {
+    parts.push(questionWords(question, scene));
+    keys.push(`ask-${question.kind}`);
+  }
+  const next = nextWords(outcomes, scene, question !== undefined);
+  if (next.text !== '') {
+    parts.push(next);
+    keys.push('next');
+  }
+  const whole = sentences(parts.filter((part) => part.text !== '' || part.speech !== ''));
+  return { text: whole.text.trim(), speech: whole.speech.trim(), keys, cautioned };
+}
+
+/** Cautions that these outcomes call for and that were not spoken before. */
+function cautionsOf(outcomes: readonly Outcome[], scene: Scene): SafetyRuleId[] {
+  const rules: SafetyRuleId[] = [];
+  const { dinner } = scene;
+  const serve = dinner.target?.serveCelsius;
+  const prepared = dinner.roast.prepared;
+  const inside = prepared === 'rolled' || prepared === 'stuffed' || prepared === 'tenderised';
+  if (serve !== undefined && isBelowConsumerMinimum(serve))
+    rules.push(inside ? 'surface-inside' : 'below-145');
+  if (dinner.notes.some((note) => note.need === 'vulnerable')) rules.push('vulnerable');
+  if (outcomes.some((one) => one.key === 'step-done' && one.step === 'serve'))
+    rules.push('leftovers');
+  if (scene.options?.[0]?.kind === 'pull-and-hold') rules.push('hold');
+  return rules.filter((rule) => !dinner.cautioned.has(rule));
+}
+
+/** The next step, called within the reply when it is due now. */
+function nextWords(outcomes: readonly Outcome[], scene: Scene, asking: boolean): Spoken {
+  if (asking || scene.nextStep === undefined) return silent;
+  const lead = scene.firstPlan || outcomes.some((outcome) => leadsOn.has(outcome.key));
+  if (!lead) return silent;
+  const next = scene.plan?.steps.find((step) => step.id === scene.nextStep) ?? nextStepOf(scene);
+  if (!next) return silent;
+  return sentences([
+    scene.firstPlan ? say`First:` : say`Next:`,
+    callWords(next.id, scene),
+    scene.firstPlan ? silent : cautionWords(next.id, scene),
+  ]);
+}
+
+/** Whether outcomes like these call the next step in their reply. */
+export const callsNext = (outcomes: readonly Outcome[], firstPlan: boolean): boolean =>
+  firstPlan || outcomes.some((outcome) => leadsOn.has(outcome.key));

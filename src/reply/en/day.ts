@@ -1,0 +1,123 @@
+/** The day told: the whole of it for eyes, the next three times for ears. */
+import { minutesBetween } from '../../base/time.ts';
+import { menuOf } from '../../kitchen/dinner.ts';
+import type { Plan, PlannedStep } from '../../kitchen/plan.ts';
+import type { Scene } from '../scene.ts';
+import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
+import { between, clock, degrees, duration, ovenDegrees } from './words.ts';
+
+interface Line {
+  at: number;
+  words: Spoken;
+  /** Worth saying aloud: a move that cannot wait. */
+  aloud: boolean;
+}
+
+const moments = new Set([
+  'oven-on',
+  'roast-in',
+  'oven-down',
+  'oven-up',
+  'pull',
+  'sear',
+  'carve',
+  'serve',
+]);
+
+/** Every time of the day still to come, in order. */
+export function dayLines(scene: Scene): Line[] {
+  const { plan, dinner } = scene;
+  if (!plan) return [];
+  const lines: Line[] = [];
+  for (const step of plan.steps) {
+    if (step.state === 'done' || step.state === 'skipped') continue;
+    if (step.id === 'check' || step.id === 'rest' || step.id === 'put-away') continue;
+    lines.push({
+      at: step.startAt,
+      words: lineOf(step, plan, scene),
+      aloud: moments.has(step.id) || isOvenStep(scene, step),
+    });
+  }
+  const stillIn = plan.steps.some((step) => step.id === 'pull' && step.state !== 'done');
+  if (plan.checkAt !== undefined && stillIn)
+    lines.push({ at: plan.checkAt, words: say`first look at the core`, aloud: false });
+  for (const move of plan.oven) {
+    if (move.why === 'course' && move.at > scene.now)
+      lines.push({
+        at: move.at,
+        words: say`oven to ${ovenDegrees(move.celsius, dinner.units)}`,
+        aloud: true,
+      });
+  }
+  return lines.sort((a, b) => a.at - b.at);
+}
+
+export function isOvenStep(scene: Scene, step: PlannedStep): boolean {
+  const card = scene.dinner.cards.find((one) => one.id === step.card);
+  return (
+    card?.card !== 'roast' &&
+    card?.steps.some((one) => step.id === `${card.id}.${one.id}` && one.oven) === true
+  );
+}
+
+function lineOf(step: PlannedStep, plan: Plan, scene: Scene): Spoken {
+  const { dinner } = scene;
+  switch (step.id) {
+    case 'oven-on':
+      return say`oven on, ${ovenDegrees(ovenAfter(plan, step.startAt), dinner.units)}`;
+    case 'roast-in':
+      return say`roast in`;
+    case 'oven-down':
+      return say`oven down to ${ovenDegrees(ovenAfter(plan, step.startAt), dinner.units)}`;
+    case 'oven-up':
+      return say`oven up to ${ovenDegrees(ovenAfter(plan, step.startAt), dinner.units)}`;
+    case 'pull':
+      return {
+        text: `pull at ${degrees(plan.pullCelsius, dinner.units).text}, likely between ${between(clock(plan.pullAt.p10, dinner), clock(plan.pullAt.p90, dinner)).text}; rest ${duration(plan.restMinutes).text}`,
+        speech: `pull at ${degrees(plan.pullCelsius, dinner.units).speech}`,
+      };
+    case 'serve':
+      return say`dinner`;
+    default:
+      return say`${step.title}`;
+  }
+}
+
+export const ovenAfter = (plan: Plan, at: number): number =>
+  plan.oven.filter((move) => move.at <= at + 60_000).at(-1)?.celsius ?? 0;
+
+/** The next three moves worth hearing, with their times. */
+export function nextTimes(scene: Scene): Spoken {
+  const lines = dayLines(scene).filter((line) => line.aloud && line.at > scene.now - 60_000);
+  const parts = lines
+    .slice(0, 3)
+    .map((line) => say`${line.words} at ${clock(line.at, scene.dinner)}`);
+  return parts.length === 0 ? silent : capital(say`${list(parts)}.`);
+}
+
+/** The whole day as a table for eyes; the next three times for ears. */
+export function wholeDay(scene: Scene): Spoken {
+  const rows = dayLines(scene).map(
+    (line) => `${clock(line.at, scene.dinner).text.padStart(5)}  ${line.words.text}`,
+  );
+  return { text: `\n${rows.join('\n')}\n`, speech: nextTimes(scene).speech };
+}
+
+/** Opening words of the first plan: what it is for, and the time that matters. */
+export function openingDay(scene: Scene): Spoken {
+  const { plan, dinner } = scene;
+  if (!plan) return silent;
+  const lateMinutes = minutesBetween(plan.serving.wantedAt, plan.serving.likelyAt);
+  const late =
+    lateMinutes > 5
+      ? say`Dinner can be ${clock(plan.serving.likelyAt, dinner)}, not ${clock(plan.serving.wantedAt, dinner)}: there is no time for it sooner.`
+      : silent;
+  const roastIn = plan.steps.find((step) => step.id === 'roast-in');
+  const head =
+    roastIn && roastIn.state === 'planned'
+      ? say`Roast in at ${clock(plan.roastInAt, dinner)}, likely out at ${clock(plan.pullAt.p50, dinner)}, dinner at ${clock(plan.serving.likelyAt, dinner)}.`
+      : say`Likely out at ${clock(plan.pullAt.p50, dinner)}, dinner at ${clock(plan.serving.likelyAt, dinner)}.`;
+  const menu = menuOf(dinner).map((card) => say`${card.title}`);
+  const beside = menu.length > 0 ? { text: `With it: ${list(menu).text}.`, speech: '' } : silent;
+  return sentences([late, head, wholeDay(scene), beside]);
+}

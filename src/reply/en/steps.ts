@@ -1,0 +1,85 @@
+/** A card's own words for a step, with its blanks filled for this dinner. */
+
+import { celsiusOfFahrenheit } from '../../base/units.ts';
+import { type Card, type CardStep, stepIdOf } from '../../kitchen/card.ts';
+import type { Dinner } from '../../kitchen/dinner.ts';
+import type { Plan } from '../../kitchen/plan.ts';
+import type { Scene } from '../scene.ts';
+import { type Spoken, say, silent } from '../spoken.ts';
+import { ovenAfter } from './day.ts';
+import { count, degrees, ovenDegrees } from './words.ts';
+
+export function findStep(dinner: Dinner, id: string): { card: Card; step: CardStep } | undefined {
+  for (const card of dinner.cards)
+    for (const step of card.steps) if (stepIdOf(card, step) === id) return { card, step };
+  return undefined;
+}
+
+/** The step's title, or its id in words where no card has it. */
+export const titleOf = (dinner: Dinner, id: string): string =>
+  findStep(dinner, id)?.step.title ?? id.replace(/[-.]/g, ' ');
+
+export const dishTitle = (dinner: Dinner, id: string): string =>
+  dinner.cards.find((card) => card.id === id)?.title ?? id.replace(/-/g, ' ');
+
+/** Fills {searTemperature} and the like in a card's sentence. */
+export function fill(sentence: string, scene: Scene, step?: CardStep): Spoken {
+  const { plan, dinner } = scene;
+  const parts = sentence.split(/(\{[a-zA-Z]+\})/);
+  return parts.reduce<Spoken>((so, part) => {
+    const value = blank(part, plan, scene, step);
+    return { text: so.text + (value?.text ?? part), speech: so.speech + (value?.speech ?? part) };
+  }, silent);
+
+  function blank(
+    part: string,
+    known: Plan | undefined,
+    at: Scene,
+    of?: CardStep,
+  ): Spoken | undefined {
+    const roast = at.dinner.cards.find(
+      (card) => card.card === 'roast' && card.id === at.dinner.roast.cut,
+    );
+    const method = roast?.card === 'roast' ? roast.methods[at.dinner.method] : undefined;
+    switch (part) {
+      case '{searTemperature}':
+        return method && 'searFahrenheit' in method
+          ? ovenDegrees(celsiusOfFahrenheit(Number(method.searFahrenheit)), dinner.units)
+          : known
+            ? ovenDegrees(ovenAfter(known, known.roastInAt), dinner.units)
+            : say`its heat`;
+      case '{roastTemperature}':
+        return ovenDegrees(
+          celsiusOfFahrenheit(Number(method?.roastFahrenheit ?? 325)),
+          dinner.units,
+        );
+      case '{pullTemperature}':
+        return known ? degrees(known.pullCelsius, dinner.units) : say`its pull`;
+      case '{ovenTemperature}':
+        return of?.oven
+          ? ovenDegrees(celsiusOfFahrenheit(of.oven.likelyFahrenheit), dinner.units)
+          : say`its heat`;
+      case '{guests}':
+        return count(dinner.guests ?? 6);
+      default:
+        return undefined;
+    }
+  }
+}
+
+/** What is called when the step is due, the way round a missing tool included. */
+export function callWords(id: string, scene: Scene): Spoken {
+  const found = findStep(scene.dinner, id);
+  if (!found) return say`${titleOf(scene.dinner, id)}.`;
+  const around = (found.step.without ?? []).find((one) => scene.dinner.lacks.includes(one.tool));
+  return fill(around?.call ?? found.step.call, scene, found.step);
+}
+
+export const howWords = (step: CardStep, scene: Scene): Spoken[] =>
+  step.how.map((line) => fill(line, scene, step));
+
+/** What to watch for, said once at the step. */
+export const cautionWords = (id: string, scene: Scene): Spoken => {
+  const caution = findStep(scene.dinner, id)?.step.caution;
+  return caution === undefined ? silent : fill(caution, scene);
+};

@@ -1,0 +1,140 @@
+/**
+ * A dinner as it looks from one instant: the folded facts, where the charts stand, the forecast and
+ * the plan. Derived anew from the facts each time; nothing here is stored.
+ */
+import { minutesBetween } from '../base/time.ts';
+import { celsiusOfFahrenheit } from '../base/units.ts';
+import { type Dinner, dinnerOf } from '../kitchen/dinner.ts';
+import type { Fact } from '../kitchen/facts.ts';
+import type { Band, Forecast, ForecastQuestion } from '../kitchen/forecast.ts';
+import type { Plan } from '../kitchen/plan.ts';
+import type { Expected } from '../machine/context.ts';
+import { type Standing, standingOf } from '../machine/stage.ts';
+import { type Call, callsOf } from '../planner/calls.ts';
+import { plan as planOf } from '../planner/plan.ts';
+import {
+  firstPullCelsius,
+  ovenMovesOf,
+  pullCelsiusOf,
+  questionOf,
+  riseKelvin,
+  roastOf,
+  roastWentInAt,
+} from '../planner/roast-day.ts';
+import type { Compute } from './ports.ts';
+
+export interface Outlook {
+  now: number;
+  dinner: Dinner;
+  standing: Standing;
+  forecast?: Forecast | undefined;
+  question?: ForecastQuestion | undefined;
+  plan?: Plan | undefined;
+  calls: readonly Call[];
+}
+
+/** Served core taken until a doneness is known: medium rare, 130 °F. */
+const usualServeCelsius = celsiusOfFahrenheit(130);
+
+/** Remembers answers by question, so that time passing asks nothing new of the heat. */
+export function remembering(compute: Compute, size = 64): Compute {
+  const known = new Map<string, Promise<Forecast>>();
+  return {
+    forecast: (question) => {
+      const key = JSON.stringify(question);
+      const before = known.get(key);
+      if (before) return before;
+      const answer = compute.forecast(question);
+      known.set(key, answer);
+      answer.catch(() => known.delete(key));
+      if (known.size > size) known.delete(known.keys().next().value as string);
+      return answer;
+    },
+  };
+}
+
+export async function outlookOf(
+  id: string,
+  facts: readonly Fact[],
+  now: number,
+  compute: Compute,
+): Promise<Outlook> {
+  const dinner = dinnerOf(id, facts);
+  const charts = standingOf(id, facts);
+  const roast = roastOf(dinner);
+  if (!roast)
+    return { now, dinner, standing: charts, calls: callsOf(dinner, undefined, undefined) };
+  const wentInAt = roastWentInAt(dinner);
+  // Before it is in, only the method's own program matters; what the dial did so far is the preheat.
+  const asked: Dinner =
+    wentInAt === undefined
+      ? { ...dinner, oven: [], course: dinner.course ? { ...dinner.course, oven: [] } : undefined }
+      : dinner;
+  const roastInAt = wentInAt ?? dinner.servingAt ?? dinner.openedAt;
+  const moves = ovenMovesOf(asked, roast.program, roastInAt);
+  const serveCelsius = dinner.target?.serveCelsius ?? usualServeCelsius;
+  const guess = firstPullCelsius(serveCelsius);
+  const usual = await compute.forecast(
+    questionOf(asked, roast.card, { roastInAt, pullCelsius: guess, moves, withReadings: false }),
+  );
+  const pullCelsius =
+    dinner.course?.pullCelsius ??
+    pullCelsiusOf({
+      serveCelsius,
+      riseKelvin: riseKelvin(usual, guess, roast.rest.p50).p50,
+      unit: dinner.units.temperature,
+    });
+  const question = questionOf(asked, roast.card, {
+    roastInAt,
+    pullCelsius,
+    moves,
+    withReadings: true,
+  });
+  const forecast = await compute.forecast(question);
+  const plan = planOf({ dinner, forecast, pullCelsius, now });
+  return {
+    now,
+    dinner,
+    standing: charts,
+    forecast,
+    question,
+    plan,
+    calls: callsOf(dinner, plan, forecast),
+  };
+}
+
+/** The core at an instant by the forecast, once the roast is in. */
+export function coreAt(outlook: Outlook, at: number): Band | undefined {
+  const { forecast, plan, dinner } = outlook;
+  if (!forecast || !plan || roastWentInAt(dinner) === undefined) return undefined;
+  const minute = minutesBetween(plan.roastInAt, at);
+  const after = forecast.core.findIndex((one) => one.minute >= minute);
+  const next = forecast.core[after === -1 ? forecast.core.length - 1 : after];
+  const before = after > 0 ? forecast.core[after - 1] : next;
+  if (!next || !before) return undefined;
+  const span = next.minute - before.minute;
+  const share = span <= 0 ? 1 : Math.min(1, Math.max(0, (minute - before.minute) / span));
+  const mix = (pick: (band: Band) => number): number =>
+    pick(before.celsius) + (pick(next.celsius) - pick(before.celsius)) * share;
+  return { p10: mix((b) => b.p10), p50: mix((b) => b.p50), p90: mix((b) => b.p90) };
+}
+
+/** What the machine may know of the plan and the forecast when it decides. */
+export function expectedOf(outlook: Outlook): Expected {
+  const { dinner, plan, now } = outlook;
+  const roast = roastOf(dinner);
+  const steps = plan?.steps ?? [];
+  const active = steps
+    .filter((step) => step.state === 'active' && step.handsOn !== 'none' && step.id !== 'rest')
+    .sort((a, b) => b.startAt - a.startAt);
+  const due = steps.filter((step) => step.state === 'due');
+  const next = steps.filter((step) => step.state === 'planned' && step.startAt - now < 20 * 60_000);
+  return {
+    coreNowCelsius: coreAt(outlook, now),
+    starts: new Map(steps.map((step) => [step.id, step.startAt])),
+    open: [...active, ...due, ...next.slice(0, 1)].map((step) => step.id),
+    searCelsius: roast?.program.firstCelsius ?? celsiusOfFahrenheit(450),
+    roastCelsius: roast?.program.roastCelsius ?? celsiusOfFahrenheit(325),
+    restLowMinutes: roast?.rest.p10 ?? 15,
+  };
+}

@@ -1,0 +1,509 @@
+/**
+ * One dinner's session: turns the crank. Words become facts, facts a plan, a plan a reply; time
+ * becomes announcements. One call at a time, in order; a turn is one transaction. Nothing below
+ * knows the others; nothing here knows how words arrive or leave.
+ */
+
+import { limits } from '../base/limits.ts';
+import { addMinutes, type Instant } from '../base/time.ts';
+import { read } from '../intents/read.ts';
+import { lexiconOf } from '../kitchen/card.ts';
+import { menuOf, missingOf, standing } from '../kitchen/dinner.ts';
+import type { Fact, FactOf, NewFact, Option, Question } from '../kitchen/facts.ts';
+import type { Heard, Lexicon, ReadContext } from '../kitchen/heard.ts';
+import type { Outcome } from '../kitchen/outcome.ts';
+import type { Context } from '../machine/context.ts';
+import { decide, withFacts } from '../machine/decide.ts';
+import { usualDishes } from '../machine/decide-told.ts';
+import { factsOf, isMoment } from '../machine/moments.ts';
+import type { Call } from '../planner/calls.ts';
+import { draftOptions, figuresOf, type OptionFigures, rankOptions } from '../planner/options.ts';
+import { roastCameOutAt, roastWentInAt } from '../planner/roast-day.ts';
+import { callsNext, compose } from '../reply/compose.ts';
+import { wordCall } from '../reply/en/calls.ts';
+import { optionRisk, optionTitle } from '../reply/en/options.ts';
+import { expectedOf, type Outlook, outlookOf, remembering } from './outlook.ts';
+import type { Announcement, Compute, Journal, Session, SessionOptions, Turn } from './ports.ts';
+import { PositionTaken } from './ports.ts';
+import { sceneOf, viewOf } from './view.ts';
+
+/** A clock that jumps by more than this is a fact. */
+const jumpMinutes = 5;
+
+/** Announcements raised on one way to an instant; more is a mistake, not a dinner. */
+const raisedAtMost = 400;
+
+/** Words that set out a dinner; anything else said before one is known opens none. */
+const isTelling = (outcome: Outcome): boolean =>
+  [
+    'described',
+    'serving-set',
+    'guests-set',
+    'doneness-set',
+    'dish-added',
+    'method-set',
+    'corrected',
+    'started-over',
+  ].includes(outcome.key);
+
+export async function openSession(options: SessionOptions): Promise<Session> {
+  const facts = await options.journal.read(options.dinner);
+  return new DinnerSession(options, facts);
+}
+
+class DinnerSession implements Session {
+  readonly id: string;
+  private readonly journal: Journal;
+  private readonly compute: Compute;
+  private readonly options: SessionOptions;
+  private readonly lexicon: Lexicon;
+  private known: Fact[];
+  private queue: Promise<unknown> = Promise.resolve();
+  private latest: { key: string; outlook: Outlook } | undefined;
+
+  constructor(options: SessionOptions, facts: Fact[]) {
+    this.id = options.dinner;
+    this.options = options;
+    this.journal = options.journal;
+    this.compute = remembering(options.compute);
+    this.lexicon = lexiconOf(options.cards);
+    this.known = facts;
+  }
+
+  hear(words: { text: string; at: Instant; source?: string; key?: string }): Promise<Turn> {
+    return this.next(() => this.turn(words));
+  }
+
+  wake(at: Instant): Promise<Announcement[]> {
+    return this.next(async () => (this.known.length === 0 ? [] : this.raise(at)));
+  }
+
+  nextDueAt(): Promise<Instant | undefined> {
+    return this.next(async () => {
+      if (this.known.length === 0) return undefined;
+      return (await this.outlook(this.lastAt())).calls[0]?.dueAt;
+    });
+  }
+
+  view(at: Instant): ReturnType<Session['view']> {
+    return this.next(async () =>
+      viewOf(await this.outlook(Math.max(at, this.lastAt())), this.known),
+    );
+  }
+
+  undelivered(sink: string, at: Instant): Promise<Announcement[]> {
+    return this.next(async () => {
+      const { dinner } = await this.outlook(Math.max(at, this.lastAt()));
+      return dinner.announced
+        .filter((one) => one.expiresAt > at && !dinner.delivered.has(`${one.id}@${sink}`))
+        .map(announcementOf);
+    });
+  }
+
+  delivered(ids: readonly string[], sink: string): Promise<void> {
+    return this.next(async () => {
+      if (ids.length === 0) return;
+      await this.append(
+        this.lastAt(),
+        ids.map((id): NewFact => ({ type: 'delivered', id, sink })),
+      );
+    });
+  }
+
+  facts(): Promise<Fact[]> {
+    return this.next(async () => [...this.known]);
+  }
+
+  private next<T>(work: () => Promise<T>): Promise<T> {
+    const done = this.queue.then(work);
+    this.queue = done.catch(() => undefined);
+    return done;
+  }
+
+  private lastAt(): Instant {
+    return this.known.reduce((latest, fact) => Math.max(latest, fact.at), 0);
+  }
+
+  private async append(at: Instant, facts: readonly NewFact[]): Promise<void> {
+    if (facts.length === 0) return;
+    const added = await this.journal.append(this.id, this.known.length, at, facts);
+    this.known = [...this.known, ...added];
+  }
+
+  /** The outlook for the facts known, kept while neither facts nor instant change. */
+  private async outlook(now: Instant, facts: readonly Fact[] = this.known): Promise<Outlook> {
+    const key = `${facts.length}:${now}`;
+    if (facts === this.known && this.latest?.key === key) return this.latest.outlook;
+    const outlook = await outlookOf(this.id, facts, now, this.compute);
+    if (facts === this.known) this.latest = { key, outlook };
+    return outlook;
+  }
+
+  private async open(at: Instant): Promise<void> {
+    if (this.known.length > 0) return;
+    const { timeZone, units, seed, language, kitchen } = this.options.opening;
+    await this.append(at, [
+      {
+        type: 'dinner-opened',
+        timeZone,
+        temperatureUnit: units.temperature,
+        weightUnit: units.weight,
+        seed,
+        language,
+        kitchen,
+      },
+    ]);
+  }
+
+  /** A turn that lost the race for its place reads again and decides again. */
+  private async turn(words: {
+    text: string;
+    at: Instant;
+    source?: string;
+    key?: string;
+  }): Promise<Turn> {
+    for (let tries = 0; ; tries += 1) {
+      try {
+        return await this.take(words);
+      } catch (error) {
+        if (!(error instanceof PositionTaken) || tries >= 5) throw error;
+        this.known = await this.journal.read(this.id);
+      }
+    }
+  }
+
+  private async take(words: {
+    text: string;
+    at: Instant;
+    source?: string;
+    key?: string;
+  }): Promise<Turn> {
+    await this.open(words.at);
+    const answered = words.key === undefined ? undefined : await this.repeated(words.key, words.at);
+    if (answered) return answered;
+    const jump = this.lastAt() - words.at > jumpMinutes * 60_000;
+    if (jump)
+      await this.append(this.lastAt(), [
+        { type: 'clock-jumped', from: this.lastAt(), to: words.at },
+      ]);
+    const now = Math.max(words.at, this.lastAt());
+    const announcements = await this.raise(now);
+    const before = await this.outlook(now);
+    const heard = read(words.text.slice(0, limits.utteranceCharacters), this.readContext(before));
+    return this.answer({ words, heard, before, now, announcements });
+  }
+
+  private async repeated(key: string, at: Instant): Promise<Turn | undefined> {
+    const outlook = await this.outlook(Math.max(at, this.lastAt()));
+    const reply = outlook.dinner.answered.get(key);
+    if (!reply) return undefined;
+    const heard = this.known.find(
+      (fact): fact is FactOf<'words-heard'> => fact.type === 'words-heard' && fact.key === key,
+    );
+    return {
+      heard: heard?.heard ?? [],
+      replies: [replyOf(reply)],
+      announcements: [],
+      view: viewOf(outlook, this.known),
+    };
+  }
+
+  private readContext(outlook: Outlook): ReadContext {
+    const { dinner, standing: charts, now } = outlook;
+    const options = dinner.options && dinner.question?.expecting === 'choice';
+    return {
+      now,
+      timeZone: dinner.timeZone,
+      stage: charts.stage,
+      expecting: options ? 'choice' : dinner.question?.expecting,
+      units: dinner.units,
+      paused: dinner.paused,
+      dishes: menuOf(dinner).map((card) => card.id),
+      openSteps: expectedOf(outlook).open,
+      lexicon: this.lexicon,
+    };
+  }
+
+  private async answer(turn: {
+    words: { text: string; source?: string; key?: string };
+    heard: Heard[];
+    before: Outlook;
+    now: Instant;
+    announcements: Announcement[];
+  }): Promise<Turn> {
+    const { words, heard, before, now, announcements } = turn;
+    const source = words.source ?? 'cook';
+    const told: NewFact = {
+      type: 'words-heard',
+      text: words.text.slice(0, limits.utteranceCharacters),
+      source,
+      key: words.key,
+      heard,
+    };
+    let context: Context = withFacts(this.contextOf(before), [told]);
+    const facts: NewFact[] = [told];
+    const add = (added: readonly NewFact[]): void => {
+      facts.push(...added);
+      context = withFacts(context, added);
+    };
+    const decision = decide(heard, context);
+    add(decision.facts);
+    if (decision.facts.some((fact) => fact.type === 'roast-described')) add(usualDishes(context));
+    const restarted = decision.outcomes.some((outcome) => outcome.key === 'started-over');
+    if (restarted) add([startingOver(context.facts)]);
+    const firstPlan = missingOf(before.dinner).length > 0 && missingOf(context.dinner).length === 0;
+
+    let after = await this.outlook(now, context.facts);
+    const offered = await this.offer(decision.outcomes, before, after);
+    if (offered.facts.length > 0) {
+      add(offered.facts);
+      after = await this.outlook(now, context.facts);
+    }
+    const question = openQuestion(after, decision.outcomes);
+    if (question) {
+      add([{ type: 'question-asked', question }]);
+      after = await this.outlook(now, context.facts);
+    }
+    const nextStep = callsNext(decision.outcomes, firstPlan)
+      ? dueStep(after, firstPlan)
+      : undefined;
+    const scene = sceneOf(after, {
+      before: before.plan,
+      options: offered.options,
+      nextStep,
+      firstPlan,
+    });
+    // Talk overheard from others is left alone unless it meant something.
+    const overheard =
+      source === 'earshot' &&
+      decision.outcomes.every((one) => one.key === 'unrelated' || one.key === 'unclear');
+    const composed = compose({ outcomes: decision.outcomes, scene, question });
+    const closing: NewFact[] = [
+      ...(nextStep && !overheard
+        ? [{ type: 'step-called', call: callOf(nextStep, after), step: nextStep } as NewFact]
+        : []),
+      ...offeredCalls(offered, after),
+      ...composed.cautioned.map((rule): NewFact => ({ type: 'cautioned', rule })),
+      ...planTold(after, decision.facts.length > 0),
+      {
+        type: 'replied',
+        text: overheard ? '' : composed.text,
+        speech: overheard ? '' : composed.speech,
+        wording: composed.keys,
+        key: words.key,
+      },
+    ];
+    await this.append(now, [...facts, ...closing]);
+    const reply = this.known.at(-1) as FactOf<'replied'>;
+    return {
+      heard,
+      replies: overheard ? [] : [replyOf(reply)],
+      announcements,
+      view: viewOf(await this.outlook(now), this.known),
+    };
+  }
+
+  private contextOf(outlook: Outlook): Context {
+    return {
+      id: this.id,
+      facts: this.known,
+      dinner: outlook.dinner,
+      standing: outlook.standing,
+      now: outlook.now,
+      expected: expectedOf(outlook),
+      library: this.options.cards,
+    };
+  }
+
+  /** Options when the day forces them or they are asked for; the first is taken until another is. */
+  private async offer(
+    outcomes: readonly Outcome[],
+    before: Outlook,
+    after: Outlook,
+  ): Promise<Offered> {
+    const none: Offered = { facts: [], options: undefined };
+    const moved = outcomes.some((outcome) => outcome.key === 'serving-moved');
+    const asked = outcomes.some(
+      (outcome) => outcome.key === 'answer' && outcome.heard.intent === 'ask-options',
+    );
+    const { plan, dinner, now } = after;
+    if ((!moved && !asked) || !plan || roastWentInAt(dinner) === undefined) return none;
+    const stage = after.standing.stage;
+    if (stage === 'carve' || stage === 'served' || stage === 'put-away') return none;
+    if (asked && before.dinner.options) return { facts: [], options: before.dinner.options };
+    const wantedAt = dinner.servingAt ?? plan.serving.wantedAt;
+    const input = { dinner, plan, wantedAt, now };
+    const figures: OptionFigures[] = [];
+    for (const draft of draftOptions(input)) {
+      if (!draft.question) continue;
+      const forecast = await this.compute.forecast({ ...draft.question, members: 96 });
+      figures.push(figuresOf(input, draft, forecast));
+    }
+    const scene = sceneOf(after);
+    const options = rankOptions(dinner, figures).map(
+      (one, index): Option => ({
+        n: index + 1,
+        kind: one.kind,
+        title: optionTitle(one, scene),
+        risk: optionRisk(one, scene),
+        servingAt: one.servingAt,
+        coreAtServingCelsius: one.coreAtServingCelsius,
+        course: one.course,
+      }),
+    );
+    const first = options[0];
+    if (!first) return none;
+    if (!moved) return { facts: [{ type: 'options-offered', options }], options };
+    const choice: Question = { kind: 'choice', expecting: 'choice', text: '' };
+    return {
+      facts: [
+        { type: 'options-offered', options, taken: 1 },
+        { type: 'course-set', course: first.course },
+        ...(options.length > 1 ? [{ type: 'question-asked', question: choice } as NewFact] : []),
+      ],
+      options,
+    };
+  }
+
+  /** Raises what falls due by `until`, each at its own instant. */
+  private async raise(until: Instant): Promise<Announcement[]> {
+    const raised: Announcement[] = [];
+    let cursor = this.lastAt();
+    if (until < cursor) return raised;
+    for (let steps = 0; steps < raisedAtMost; steps += 1) {
+      const outlook = await this.outlook(cursor);
+      const call = outlook.calls[0];
+      if (call && call.dueAt <= cursor) {
+        raised.push(await this.announce(call, outlook, cursor));
+        continue;
+      }
+      if (cursor >= until) return raised;
+      cursor = Math.min(call?.dueAt ?? until, until);
+    }
+    return raised;
+  }
+
+  private async announce(call: Call, outlook: Outlook, at: Instant): Promise<Announcement> {
+    const context = this.contextOf(outlook);
+    const presumed = call.presumes.flatMap(({ step, happenedAt }): NewFact[] =>
+      isMoment(step) ? factsOf(step, happenedAt, context, { presumed: true }) : [],
+    );
+    const words = wordCall(call, sceneOf(outlook));
+    const fact: NewFact = {
+      type: 'announced',
+      id: `${call.call}#${call.repeat + 1}`,
+      call: call.call,
+      repeat: call.repeat,
+      kind: call.kind,
+      step: call.step,
+      text: words.text,
+      speech: words.speech,
+      urgency: call.urgency,
+      dueAt: call.dueAt,
+      expiresAt: Math.max(call.expiresAt, addMinutes(at, 2)),
+    };
+    await this.append(at, [...presumed, fact]);
+    return announcementOf(this.known.at(-1) as FactOf<'announced'>);
+  }
+}
+
+interface Offered {
+  facts: NewFact[];
+  options: readonly Option[] | undefined;
+}
+
+const announcementOf = (fact: FactOf<'announced'>): Announcement => ({
+  id: fact.id,
+  at: fact.at,
+  kind: fact.kind,
+  step: fact.step,
+  text: fact.text,
+  speech: fact.speech,
+  urgency: fact.urgency,
+  expiresAt: fact.expiresAt,
+});
+
+const replyOf = (fact: FactOf<'replied'>): Turn['replies'][number] => ({
+  text: fact.text,
+  speech: fact.speech,
+  key: fact.wording.join(' '),
+});
+
+/** Everything but the opening and what was answered no longer counts. */
+function startingOver(facts: readonly Fact[]): NewFact {
+  const kept = new Set(['dinner-opened', 'replied', 'positions-voided', 'units-set']);
+  const positions = standing(facts)
+    .filter((fact) => !kept.has(fact.type) && fact.position < (facts.at(-1)?.position ?? 0))
+    .map((fact) => fact.position);
+  return { type: 'positions-voided', positions, because: 'undo' };
+}
+
+/** What is missing before there is a plan is asked for, one thing at a time. */
+function openQuestion(after: Outlook, outcomes: readonly Outcome[]): Question | undefined {
+  if (
+    after.dinner.question ||
+    outcomes.some((one) => one.key === 'bad-value' || one.key === 'emergency')
+  )
+    return undefined;
+  const missing = missingOf(after.dinner)[0];
+  if (!missing || !outcomes.some(isTelling)) return undefined;
+  return { kind: missing, expecting: missing, text: '' };
+}
+
+/** The step to call within the reply: the one that is due now or within moments. */
+function dueStep(after: Outlook, firstPlan: boolean): string | undefined {
+  const { plan, now, dinner } = after;
+  if (!plan || missingOf(dinner).length > 0) return undefined;
+  const busy = plan.steps.some(
+    (step) =>
+      step.state === 'active' &&
+      step.handsOn === 'throughout' &&
+      step.hands[0] === 'you' &&
+      step.endAt > now,
+  );
+  if (busy) return undefined;
+  const within = addMinutes(now, firstPlan ? 5 : 2);
+  const next = plan.steps.find(
+    (step) =>
+      (step.state === 'due' || step.state === 'planned') &&
+      step.startAt <= within &&
+      step.id !== 'rest' &&
+      step.id !== 'check' &&
+      step.id !== 'pull',
+  );
+  return next?.id;
+}
+
+/** The call that stands for a step said within a reply, so that it is not announced again. */
+function callOf(step: string, after: Outlook): string {
+  const call = after.calls.find((one) => one.step === step && one.kind !== 'get-ready');
+  return call?.call ?? `step-due:${step}`;
+}
+
+/** A course that begins now was said in the reply; its oven move is called. */
+function offeredCalls(offered: Offered, after: Outlook): NewFact[] {
+  if (offered.facts.length === 0) return [];
+  return after.calls
+    .filter(
+      (call) =>
+        call.about?.what === 'oven' && call.about.why === 'course' && call.dueAt <= after.now,
+    )
+    .map((call): NewFact => ({ type: 'step-called', call: call.call }));
+}
+
+/** What the cook now knows of the day, if it differs from what was told before. */
+function planTold(after: Outlook, acted: boolean): NewFact[] {
+  const { plan, dinner } = after;
+  if (!plan?.complete || !acted) return [];
+  const starts = plan.steps
+    .filter((step) => step.state === 'planned' || step.state === 'due')
+    .map((step) => ({ step: step.id, at: step.startAt }));
+  const same =
+    dinner.told?.servingAt === plan.serving.likelyAt &&
+    dinner.told.pullCelsius === plan.pullCelsius;
+  if (same && roastCameOutAt(dinner) === undefined && dinner.told?.starts.length === starts.length)
+    return [];
+  return [
+    { type: 'plan-told', servingAt: plan.serving.likelyAt, pullCelsius: plan.pullCelsius, starts },
+  ];
+}
