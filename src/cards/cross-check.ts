@@ -3,7 +3,7 @@
  * the moments the dinner's chart knows, tools are declared, placeholders can be filled.
  */
 import type { Card } from '../kitchen/card.ts';
-import { roastFaults } from './roast-check.ts';
+import { methodSteps, reservedSteps, roastFaults } from './roast-check.ts';
 import { type Fault, guess } from './sentences.ts';
 
 /** What may stand in braces in a spoken line, filled in in the household's units. */
@@ -233,7 +233,11 @@ function windows(card: Card): Fault[] {
 
 /** A dish may not borrow the roast's own moments: "pull" would mean two things in one dinner. */
 function dishFaults(card: Card): Fault[] {
-  const taken: readonly string[] = ['roast-in', 'oven-down', 'pull', 'rest', 'carve', 'put-away'];
+  const taken: readonly string[] = [
+    ...reservedSteps,
+    ...methodSteps['sear-first'],
+    ...methodSteps['sear-last'],
+  ];
   return card.steps.flatMap((step, index): Fault[] =>
     taken.includes(step.id)
       ? [

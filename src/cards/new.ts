@@ -190,7 +190,7 @@ function roastSteps(name: string): StepText[] {
   const moments: Record<MomentId, Omit<StepText, 'id'>> = {
     'oven-on': moment(
       'turn the oven on',
-      'Turn the oven on, to {searTemperature}.',
+      'Turn the oven on, to {ovenTemperature}.',
       '[20, 25, 30]',
     ),
     'roast-in': {

@@ -30,6 +30,15 @@ describe.each(cards.map((card) => [card.id, card] as const))('%s', (_id, card) =
       expect(text.split(/\s+/).length, `${where}: ${text}`).toBeLessThanOrEqual(30);
   });
 
+  // A call and its caution are said in one breath.
+  test('a call with its caution is over within thirty words, the way round too', () => {
+    for (const step of card.steps)
+      for (const call of [step.call, ...(step.without ?? []).map((way) => way.call)]) {
+        const said = `${call} ${step.caution ?? ''}`.trim();
+        expect(said.split(/\s+/).length, `${step.id}: ${said}`).toBeLessThanOrEqual(30);
+      }
+  });
+
   test('lines are words: no figures, no symbols, no temperatures, a full stop at the end', () => {
     for (const { where, text } of lines) {
       const said = text.replace(/\{\w+\}/g, '');

@@ -223,7 +223,7 @@ describe('safety in the cards', () => {
       const out = roast.steps.find((step) => step.id === 'out-of-fridge');
       expect(out?.minutes[2]).toBeLessThanOrEqual(60);
       expect(out?.skippable).toBe(true);
-      expect(out?.caution).toMatch(/two hours/);
+      expect(out?.caution).toMatch(/two hours/i);
     }
   });
 
