@@ -37,8 +37,9 @@ export type CallMatter =
   | { what: 'out-of-fridge'; hours: number }
   | { what: 'ready-in'; minutes: number };
 
-/** Minutes after a call at which one that must not be missed is called again. */
+/** Minutes after a call at which one that must not be missed is called again; other calls wait longer. */
 const repeatAfterMinutes = [3, 3, 4, 5, 5, 5, 5, 10, 10, 10, 15, 15, 15];
+const gentleRepeatMinutes = 6;
 
 /** How long before a move hands are called to be ready. Common practice, no source. */
 const readyBeforeMinutes = 10;
@@ -98,7 +99,10 @@ function asCall(dinner: Dinner, wanted: Wanted): Call[] {
   const repeats = wanted.repeats ?? 0;
   const times = made?.times ?? 0;
   if (times > repeats) return [];
-  const after = repeatAfterMinutes[Math.min(times - 1, repeatAfterMinutes.length - 1)] ?? 15;
+  const after =
+    wanted.urgency === 'high'
+      ? (repeatAfterMinutes[Math.min(times - 1, repeatAfterMinutes.length - 1)] ?? 15)
+      : gentleRepeatMinutes;
   const gentler = made?.acknowledged ? 2 : 0;
   const dueAt = made
     ? addMinutes(made.lastAt, after + gentler)

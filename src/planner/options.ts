@@ -58,6 +58,18 @@ function aloneMinutes(dinner: Dinner, ovenCelsius: number): number {
   return longest;
 }
 
+/** When what is in the oven now and does not bear that heat will be out. */
+function inOvenUntil(dinner: Dinner, plan: Plan, celsius: number): Instant {
+  let until = 0;
+  for (const step of plan.steps) {
+    const card = menuOf(dinner).find((one) => one.id === step.card);
+    const oven = card?.steps.find((one) => step.id === `${card.id}.${one.id}`)?.oven;
+    if (!oven || step.state !== 'active') continue;
+    if (celsius < celsiusOfFahrenheit(oven.lowFahrenheit) - 3) until = Math.max(until, step.endAt);
+  }
+  return until;
+}
+
 export interface DraftOptions {
   dinner: Dinner;
   plan: Plan;
@@ -137,7 +149,11 @@ export function draftOptions({ dinner, plan, wantedAt, now }: DraftOptions): Opt
     drafts.push(
       draft(
         'lower-oven',
-        { ...usual, rest: 'tented', oven: [{ at: from, celsius }] },
+        {
+          ...usual,
+          rest: 'tented',
+          oven: [{ at: Math.max(from, inOvenUntil(dinner, plan, celsius)), celsius }],
+        },
         {
           ovenCelsius: celsius,
           restMinimumMinutes: Math.max(

@@ -95,7 +95,10 @@ function put(
   why: Reason[],
   options: { endAt?: Instant; latestEndAt?: Instant } = {},
 ): Placed {
-  const minutes = handsMinutes(item);
+  const minutes =
+    options.endAt !== undefined && item.handsOn === 'throughout'
+      ? Math.max(0, minutesBetween(startAt, options.endAt))
+      : handsMinutes(item);
   const placed: Placed = {
     item,
     startAt,

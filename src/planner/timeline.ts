@@ -63,7 +63,8 @@ export function timelineOf(options: TimelineOptions): Timeline {
   const wentInAt = roastWentInAt(dinner);
   const ovenLitAt = dinner.oven.find((one) => one.celsius > 0)?.at ?? calledAt(dinner, 'oven-on');
   const hotAt = dinner.ovenHotAt ?? addMinutes(ovenLitAt ?? now, preheatMinutes);
-  const backwardInAt = addMinutes(wantedAt, -(tail + plannedRest + duration.p50));
+  // Told in fives: nobody puts a roast in at one minute to five.
+  const backwardInAt = floorToFive(addMinutes(wantedAt, -(tail + plannedRest + duration.p50)));
   const courseInAt = dinner.course?.roastInAt ?? Number.NEGATIVE_INFINITY;
   const roastInAt = wentInAt ?? Math.max(backwardInAt, courseInAt, now, readyAt, hotAt);
   const ovenOnAt = ovenLitAt ?? Math.max(now, addMinutes(roastInAt, -preheatMinutes));
@@ -121,6 +122,8 @@ export function timelineOf(options: TimelineOptions): Timeline {
       : chanceBefore(pull, addMinutes(wantedAt, 10 - tail - rest.p10)),
   };
 }
+
+const floorToFive = (at: Instant): Instant => Math.floor(at / 300_000) * 300_000;
 
 /** Whether enough is known to plan the whole day. */
 export const isComplete = (dinner: Dinner): boolean => missingOf(dinner).length === 0;

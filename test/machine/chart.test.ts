@@ -22,7 +22,7 @@ const eventsOf = (region: Region): ChartEvent[] =>
   );
 
 const statesOf = (region: Region) =>
-  Object.entries(dinnerChart.states[region].states) as [
+  Object.entries(dinnerChart.states[region]?.states ?? {}) as unknown as [
     string,
     { meta?: { ignores: readonly string[] }; ownEvents: readonly string[] },
   ][];

@@ -1,8 +1,8 @@
 /** Options in words: what each does, and what it costs. */
 import type { Option } from '../../kitchen/facts.ts';
 import type { Scene } from '../scene.ts';
-import { list, type Spoken, say, sentences, silent } from '../spoken.ts';
-import { clock, count, degrees, duration, ovenDegrees } from './words.ts';
+import { type Spoken, say, sentences, silent } from '../spoken.ts';
+import { aloud, clock, degrees, duration, ovenDegrees } from './words.ts';
 
 /** Figures of an option before it has its words. */
 export interface OptionToWord {
@@ -76,10 +76,13 @@ export function offer(options: readonly Option[], scene: Scene): Spoken {
   if (!first) return silent;
   const { dinner } = scene;
   const figures = (option: Option): Spoken =>
-    say`${option.title}: table ${clock(option.servingAt, dinner)}, ${degrees(option.coreAtServingCelsius.p50, dinner.units)} at the knife`;
-  const rest = others.map((option) => say`${count(option.n)}, ${figures(option)}`);
+    say`${aloud(option.title)}: table ${clock(option.servingAt, dinner)}, ${degrees(option.coreAtServingCelsius.p50, dinner.units)} at the knife`;
+  const numbers = ['One', 'Two', 'Three'];
   return sentences([
-    say`I would take one, ${figures(first)}.`,
-    rest.length > 0 ? say`Or ${list(rest, 'or')}.` : silent,
+    say`I take one, ${figures(first)}.`,
+    ...others.map(
+      (option) => say`${numbers[option.n - 1] ?? String(option.n)}: ${figures(option)}.`,
+    ),
+    others.length > 0 ? say`Say a number to change it.` : silent,
   ]);
 }

@@ -155,3 +155,14 @@ export const count = (value: number): Spoken => ({
   text: String(value),
   speech: numberWords(value),
 });
+
+/** A written sentence for ears too: symbols and figures in words. */
+export const aloud = (text: string): Spoken => ({
+  text,
+  speech: text
+    .replace(
+      /(\d+(?:\.\d)?) °[FC]/g,
+      (_, value: string) => `${decimalWords(Number(value))} degrees`,
+    )
+    .replace(/\d+(?:\.\d)?/g, (value) => decimalWords(Number(value))),
+});
