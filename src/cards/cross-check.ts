@@ -7,7 +7,7 @@ import { methodSteps, reservedSteps, roastFaults } from './roast-check.ts';
 import { type Fault, guess } from './sentences.ts';
 
 /** What may stand in braces in a spoken line, filled in in the household's units. */
-export const placeholders = [
+const placeholders = [
   'searTemperature',
   'roastTemperature',
   'pullTemperature',
@@ -16,13 +16,13 @@ export const placeholders = [
 ] as const;
 
 /** Units an amount may be in. */
-export const units = ['g', 'ml', 'tsp', 'tbsp', 'cup', 'clove', 'sprig', 'piece', 'bunch'] as const;
+const units = ['g', 'ml', 'tsp', 'tbsp', 'cup', 'clove', 'sprig', 'piece', 'bunch'] as const;
 
 /**
  * Allergens an ingredient may name: the fourteen of Regulation (EU) No 1169/2011, annex II (list from
  * memory). A misspelt one would go unseen by the guest it matters to, so others are refused.
  */
-export const allergens = [
+const allergens = [
   'gluten',
   'crustaceans',
   'egg',

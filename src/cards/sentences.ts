@@ -119,7 +119,7 @@ export const guess = (word: string, candidates: readonly string[]): string => {
 };
 
 /** The candidate within two changed letters of the word (one, for words under five letters). */
-export function nearest(word: string, candidates: readonly string[]): string | undefined {
+function nearest(word: string, candidates: readonly string[]): string | undefined {
   const allowed = word.length < 5 ? 1 : 2;
   let best: { word: string; changes: number } | undefined;
   for (const candidate of candidates) {
