@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { initialTransition, transition } from 'xstate';
 import { getShortestPaths } from 'xstate/graph';
@@ -7,6 +8,7 @@ import {
   type Region,
   regionEvents,
 } from '../../src/machine/chart.ts';
+import { chartDiagram } from '../../src/machine/diagram.ts';
 import { dishChart, dishEvents } from '../../src/machine/dish-chart.ts';
 
 const regions = Object.keys(regionEvents) as Region[];
@@ -145,5 +147,11 @@ describe('the dish chart', () => {
       return snapshot.value;
     });
     expect(states).toEqual(['preparing', 'in-oven', 'preparing', 'done', 'held']);
+  });
+});
+
+describe('the diagram in DEVELOPERS.md', () => {
+  it('is today’s chart', () => {
+    expect(readFileSync('DEVELOPERS.md', 'utf8')).toContain(chartDiagram());
   });
 });

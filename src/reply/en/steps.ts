@@ -58,7 +58,9 @@ export function fill(sentence: string, scene: Scene, step?: CardStep): Spoken {
       case '{ovenTemperature}':
         return of?.oven
           ? ovenDegrees(celsiusOfFahrenheit(of.oven.likelyFahrenheit), dinner.units)
-          : say`its heat`;
+          : known && of
+            ? ovenDegrees(ovenAfter(known, startOf(known, of.id)), dinner.units)
+            : say`its heat`;
       case '{guests}':
         return count(dinner.guests ?? 6);
       default:
@@ -66,6 +68,9 @@ export function fill(sentence: string, scene: Scene, step?: CardStep): Spoken {
     }
   }
 }
+
+const startOf = (plan: Plan, id: string): number =>
+  plan.steps.find((step) => step.id === id)?.startAt ?? plan.roastInAt;
 
 /** What is called when the step is due, the way round a missing tool included. */
 export function callWords(id: string, scene: Scene): Spoken {
