@@ -1,0 +1,76 @@
+/**
+ * The members followed under one oven, one pull and one rest. Readings play no part here, nor does the
+ * present minute: so a fresh reading finds its ensemble ready, and time passing changes nothing. What is
+ * remembered is only what would be computed again, bit for bit.
+ */
+import type { ForecastQuestion } from '../../kitchen/forecast.ts';
+import { type GridSize, gridSizeOf } from './grid.ts';
+import { drawNormals, type Member, memberOf, unknownCount } from './prior.ts';
+import { follow, type Track } from './track.ts';
+
+export interface Ensemble {
+  size: GridSize;
+  members: readonly Member[];
+  normals: Float64Array;
+  tracks: readonly Track[];
+}
+
+export const defaultMembers = 256;
+const fewestMembers = 16;
+const mostMembers = 4096;
+/** A dinner asks of one oven at a time, and of three or four choices of it. */
+const remembered = 4;
+const memory = new Map<string, Ensemble>();
+
+export function ensembleOf(question: ForecastQuestion): Ensemble {
+  const { roast, oven, fan, onRack, pullCelsius, outMinute, rest, kitchen, seed } = question;
+  const count = memberCount(question);
+  const key = JSON.stringify([
+    roast,
+    oven,
+    fan,
+    onRack,
+    pullCelsius,
+    outMinute,
+    rest,
+    kitchen,
+    seed,
+    count,
+  ]);
+  const known = memory.get(key);
+  if (known !== undefined) {
+    memory.delete(key);
+    memory.set(key, known);
+    return known;
+  }
+  const normals = drawNormals(count, seed);
+  const members = Array.from({ length: count }, (_, row) => memberOf(question, normals, row));
+  const size = usualGrid(question);
+  const made = {
+    size,
+    members,
+    normals,
+    tracks: members.map((one) => trackOf(one, size, question)),
+  };
+  memory.set(key, made);
+  if (memory.size > remembered) memory.delete(memory.keys().next().value as string);
+  return made;
+}
+
+export const trackOf = (member: Member, size: GridSize, question: ForecastQuestion): Track =>
+  follow(member, {
+    size,
+    oven: question.oven,
+    pullCelsius: question.pullCelsius,
+    rest: question.rest,
+    outMinute: question.outMinute,
+    frozen: question.roast.frozen === true,
+  });
+
+const memberCount = ({ members }: ForecastQuestion): number =>
+  Math.round(Math.min(mostMembers, Math.max(fewestMembers, members ?? defaultMembers)));
+
+/** All members share the cells of the usual one, so that they differ in what they are alone. */
+function usualGrid(question: ForecastQuestion): GridSize {
+  return gridSizeOf(memberOf(question, new Float64Array(unknownCount), 0).cylinder);
+}

@@ -1,0 +1,173 @@
+/** From tracks and weights to the answer: when, how hot, how sure, when to look. */
+import { limits } from '../../base/limits.ts';
+import type {
+  Band,
+  Forecast,
+  ForecastAssumption,
+  ForecastQuestion,
+} from '../../kitchen/forecast.ts';
+import type { Belief } from './belief.ts';
+import { reductionsOver } from './lethality.ts';
+import { type Member, massOf, refrigeratorCelsius } from './prior.ts';
+import { recordMinutes, restHorizonMinutes, restRecords, type Track, trackAt } from './track.ts';
+import { Weighted } from './weighted.ts';
+
+const coreEveryMinutes = 5;
+const latestMinute = limits.roastMinutesHigh;
+/** The chance of having passed the pull that a look must stay under. */
+const lookChance = 0.05;
+
+/** A member's track with the pace it is given from the last evidence on. */
+interface Paced {
+  track: Track;
+  pace: number;
+  pullMinute: number;
+}
+
+export interface OutlookOptions {
+  question: ForecastQuestion;
+  members: readonly Member[];
+  tracks: readonly Track[];
+  weights: Float64Array;
+  belief: Belief;
+}
+
+export function outlook(options: OutlookOptions): Forecast {
+  const { question, weights, belief } = options;
+  const { nowMinute } = question;
+  const out = question.outMinute !== undefined;
+  const from = out ? Number.POSITIVE_INFINITY : belief.evidenceMinute;
+  const paced = options.tracks.map((track, index) => {
+    const pace = options.members[index]!.pace;
+    const past = track.pullMinute <= from;
+    const pullMinute = past ? track.pullMinute : from + (track.pullMinute - from) * pace;
+    return { track, pace, pullMinute: Math.min(latestMinute, pullMinute) };
+  });
+  const inOven = (one: Paced, minute: number): number =>
+    trackAt(one.track.core, minute <= from ? minute : from + (minute - from) / one.pace);
+  const coreAt = (one: Paced, minute: number): number => {
+    if (out || minute <= Math.max(nowMinute, one.pullMinute)) return inOven(one, minute);
+    if (one.pullMinute >= nowMinute) return trackAt(one.track.rest, minute - one.pullMinute);
+    const rise = trackAt(one.track.rest, minute - nowMinute) - one.track.rest[0]!;
+    return inOven(one, nowMinute) + rise;
+  };
+  const bandOf = (value: (one: Paced) => number): Band =>
+    new Weighted(paced.map(value), weights).band;
+  const pulls = new Weighted(
+    paced.map((one) => one.pullMinute),
+    weights,
+  );
+  const chance = (holds: (one: Paced) => boolean): number =>
+    paced.reduce((sum, one, index) => sum + (holds(one) ? weights[index]! : 0), 0);
+  const end = Math.min(
+    latestMinute,
+    (question.outMinute ?? Math.max(nowMinute, pulls.quantile(0.9))) + restHorizonMinutes,
+  );
+  const minutes = Array.from(
+    { length: Math.ceil(end / coreEveryMinutes) + 1 },
+    (_, index) => index * coreEveryMinutes,
+  );
+  return {
+    pullMinute: pulls.band,
+    neverReachedChance: chance((one) => one.pullMinute >= latestMinute),
+    pastPullChance: chance((one) => coreAt(one, nowMinute) >= question.pullCelsius),
+    core: minutes.map((minute) => ({ minute, celsius: bandOf((one) => coreAt(one, minute)) })),
+    coreNowCelsius: bandOf((one) => coreAt(one, nowMinute)),
+    ...restOutlook(paced, weights),
+    ...looks(question, pulls),
+    suspectReadings: belief.suspects,
+    assumptions: assumptionsOf(question, belief),
+    slice: {
+      greyBandMillimetres: bandOf((one) => one.track.greyMillimetres),
+      pinkFraction: bandOf((one) => one.track.pinkFraction),
+    },
+    weightLossFraction: bandOf((one) => one.track.lossAfterRest),
+    lethality: {
+      now: bandOf((one) => reductionsUntil(one.track, nowMinute)),
+      afterRest: bandOf((one) =>
+        out
+          ? reductionsOver(one.track.core, recordMinutes)
+          : reductionsUntil(one.track, one.track.pullMinute) +
+            reductionsOver(one.track.rest, recordMinutes),
+      ),
+    },
+    learnt: belief.learnt,
+  };
+}
+
+function restOutlook(
+  paced: readonly Paced[],
+  weights: Float64Array,
+): Pick<Forecast, 'afterRest' | 'peak'> {
+  const afterRest = [];
+  for (let minutes = 5; minutes <= restHorizonMinutes; minutes += 5)
+    afterRest.push({
+      minutesAfterPull: minutes,
+      celsius: new Weighted(
+        paced.map(({ track }) => trackAt(track.rest, minutes)),
+        weights,
+      ).band,
+    });
+  const peaks = paced.map(({ track }) => peakOf(track.rest));
+  return {
+    afterRest,
+    peak: {
+      celsius: new Weighted(
+        peaks.map((peak) => peak.celsius),
+        weights,
+      ).band,
+      minutesAfterPull: new Weighted(
+        peaks.map((peak) => peak.minutes),
+        weights,
+      ).band,
+    },
+  };
+}
+
+function peakOf(rest: Float32Array): { celsius: number; minutes: number } {
+  let best = 0;
+  for (let row = 1; row < Math.min(rest.length, restRecords); row += 1)
+    if (rest[row]! > rest[best]!) best = row;
+  return { celsius: rest[best]!, minutes: best * recordMinutes };
+}
+
+/**
+ * The latest look leaves under one chance in twenty of having passed the pull; the next is a good half
+ * of the way there, since a reading tells more the nearer the pull is.
+ */
+function looks(
+  question: ForecastQuestion,
+  pulls: Weighted,
+): Pick<Forecast, 'nextCheckMinute' | 'latestLookMinute'> {
+  const { nowMinute, outMinute } = question;
+  const latestLookMinute = Math.max(nowMinute, pulls.quantile(lookChance));
+  if (outMinute !== undefined)
+    return { latestLookMinute: nowMinute, nextCheckMinute: nowMinute + 10 };
+  const far = latestLookMinute - nowMinute;
+  return { latestLookMinute, nextCheckMinute: nowMinute + Math.max(2, far > 12 ? 0.6 * far : far) };
+}
+
+function reductionsUntil(track: Track, minute: number): number {
+  const rows = Math.max(0, Math.min(track.core.length, Math.round(minute / recordMinutes) + 1));
+  return Number.isFinite(rows) ? reductionsOver(track.core.subarray(0, rows), recordMinutes) : 0;
+}
+
+function assumptionsOf(question: ForecastQuestion, belief: Belief): ForecastAssumption[] {
+  const { roast, readings } = question;
+  const assumptions: ForecastAssumption[] = [];
+  const mass = massOf(question);
+  if (mass.from === 'bones')
+    assumptions.push({ key: 'weight-from-bones', kilograms: mass.kilograms });
+  if (mass.from === 'typical')
+    assumptions.push({ key: 'weight-typical', kilograms: mass.kilograms });
+  if (roast.frozen === true) assumptions.push({ key: 'start-frozen' });
+  else if (roast.startCelsius === undefined && roast.minutesOutOfFridge === undefined)
+    assumptions.push({ key: 'start-refrigerator', celsius: refrigeratorCelsius });
+  assumptions.push({ key: 'oven-as-set' });
+  if (readings.length === 0) assumptions.push({ key: 'no-reading-yet' });
+  else assumptions.push({ key: 'reading-off-centre' });
+  for (const { index } of belief.suspects)
+    assumptions.push({ key: 'reading-down-weighted', index });
+  assumptions.push({ key: 'rest', cover: question.rest });
+  return assumptions;
+}

@@ -1,0 +1,288 @@
+/**
+ * One member followed through the oven and the rest. In the oven it is followed past its own pull, so
+ * that what a reading says can be held against it whenever the reading was taken.
+ */
+import { limits } from '../../base/limits.ts';
+import type { OvenSetting, RestCover } from '../../kitchen/forecast.ts';
+import { type Grid, type GridSize, gridOf } from './grid.ts';
+import { OvenWalk, roomCelsius } from './oven.ts';
+import type { Member } from './prior.ts';
+import {
+  copyState,
+  coreCelsius,
+  curvature,
+  type RoastState,
+  type Surroundings,
+  scratchOf,
+  startState,
+  step,
+  stepSeconds,
+} from './roast.ts';
+
+export const recordMinutes = 2;
+export const restHorizonMinutes = 60;
+export const restRecords = restHorizonMinutes / recordMinutes + 1;
+/** How far past the pull a member is followed in the oven. */
+const pastPullKelvin = 12;
+/** A low oven for holding: the lowest mark on most dials, 170 °F. */
+export const holdingCelsius = 76.7;
+/** The rest after which the slice is judged, minutes. */
+const sliceMinutes = 20;
+/** Water vapour in a still oven with a roast in it, and in a fan oven that is vented. */
+const ovenVapourPascals = 4_000;
+const roomVapourPascals = 1_200;
+
+export interface TrackOptions {
+  size: GridSize;
+  oven: readonly OvenSetting[];
+  pullCelsius: number;
+  rest: RestCover;
+  outMinute: number | undefined;
+  frozen: boolean;
+}
+
+export interface Track {
+  /** Core and curvature every recordMinutes from the start; in the rest too once it is known to be out. */
+  core: Float32Array;
+  curvature: Float32Array;
+  /** When the core passed the pull; Infinity if it never did. */
+  pullMinute: number;
+  /** Core every recordMinutes from the pull, or from when it came out. */
+  rest: Float32Array;
+  lossAtPull: number;
+  lossAfterRest: number;
+  greyMillimetres: number;
+  pinkFraction: number;
+}
+
+interface Run {
+  state: RoastState;
+  grid: Grid;
+  member: Member;
+  scratch: Float64Array;
+  around: Surroundings;
+  /** Whole substeps in a record, and their seconds. */
+  substeps: number;
+  seconds: number;
+  loss: number;
+}
+
+export function follow(member: Member, options: TrackOptions): Track {
+  const grid = gridOf(member.cylinder, options.size);
+  const frozen = options.frozen ? { share: member.frozenShare } : undefined;
+  const substeps = Math.ceil((recordMinutes * 60) / stepSeconds(grid, member.body));
+  const run: Run = {
+    state: startState(grid, member.startCelsius, frozen),
+    grid,
+    member,
+    scratch: scratchOf(grid),
+    around: ovenSurroundings(member),
+    substeps,
+    seconds: (recordMinutes * 60) / substeps,
+    loss: 0,
+  };
+  const roasted = roast(run, options);
+  const { outMinute } = options;
+  if (outMinute === undefined) {
+    const pulled = roasted.atPull;
+    if (pulled === undefined) return neverPulled(roasted);
+    run.state = pulled.state;
+    run.loss = pulled.loss;
+  }
+  const lossAtPull = run.loss;
+  const rested = restOf(run, options);
+  const crossing = Number.isFinite(roasted.pullMinute)
+    ? roasted.pullMinute
+    : crossingIn(rested.core, options.pullCelsius, outMinute ?? 0);
+  const known = outMinute !== undefined;
+  return {
+    core: known ? joined(roasted.core, rested.core) : Float32Array.from(roasted.core),
+    curvature: known
+      ? joined(roasted.curvature, rested.curvature)
+      : Float32Array.from(roasted.curvature),
+    pullMinute: crossing,
+    rest: Float32Array.from(rested.core),
+    lossAtPull,
+    lossAfterRest: run.loss,
+    ...rested.slice,
+  };
+}
+
+/** The rest starts between two records: the joint is moved to the nearer of them, a minute at most. */
+const joined = (oven: readonly number[], rest: readonly number[]): Float32Array =>
+  Float32Array.from([...oven.slice(0, -1), ...rest]);
+
+const neverPulled = (roasted: Roasted): Track => {
+  const last = roasted.core.at(-1)!;
+  return {
+    core: Float32Array.from(roasted.core),
+    curvature: Float32Array.from(roasted.curvature),
+    pullMinute: Number.POSITIVE_INFINITY,
+    rest: new Float32Array(restRecords).fill(last),
+    lossAtPull: roasted.loss,
+    lossAfterRest: roasted.loss,
+    greyMillimetres: 0,
+    pinkFraction: 1,
+  };
+};
+
+const ovenSurroundings = (member: Member): Surroundings => ({
+  airCelsius: 0,
+  radiantCelsius: 0,
+  convection: member.convection,
+  radiation: member.radiation,
+  vapourPascals: ovenVapourPascals,
+  vapourPasses: 1,
+});
+
+interface Roasted {
+  core: number[];
+  curvature: number[];
+  pullMinute: number;
+  atPull: { state: RoastState; loss: number } | undefined;
+  loss: number;
+}
+
+function roast(run: Run, options: TrackOptions): Roasted {
+  const { pullCelsius, outMinute } = options;
+  const walk = new OvenWalk(options.oven, run.member.oven);
+  const { grid, state, around, seconds, substeps } = run;
+  const core = [coreCelsius(state, grid)];
+  const curves = [curvature(state, grid)];
+  const end = outMinute ?? limits.roastMinutesHigh;
+  const minutes = seconds / 60;
+  let pullMinute = core[0]! >= pullCelsius ? 0 : Number.POSITIVE_INFINITY;
+  let atPull = pullMinute === 0 ? { state: copyState(state), loss: 0 } : undefined;
+  let before = core[0]!;
+  for (let minute = 0; minute + recordMinutes / 2 <= end; minute += recordMinutes) {
+    for (let sub = 0; sub < substeps; sub += 1) {
+      const time = minute + sub * minutes;
+      walk.advance(time, minutes);
+      around.airCelsius = walk.state.airCelsius;
+      around.radiantCelsius = walk.state.radiantCelsius;
+      run.loss += step(state, grid, run.member.body, around, seconds, run.scratch);
+      if (atPull !== undefined) continue;
+      const now = coreCelsius(state, grid);
+      if (now >= pullCelsius) {
+        pullMinute = time + (minutes * (pullCelsius - before)) / (now - before);
+        atPull = { state: copyState(state), loss: run.loss };
+      }
+      before = now;
+    }
+    core.push(coreCelsius(state, grid));
+    curves.push(curvature(state, grid));
+    if (outMinute !== undefined) continue;
+    if (core.at(-1)! > pullCelsius + pastPullKelvin) break;
+    if (minute > walk.settledMinute && stalled(core)) break;
+  }
+  return { core, curvature: curves, pullMinute, atPull, loss: run.loss };
+}
+
+/** Nothing more will come of an oven in which the core moved a twentieth of a kelvin in two hours. */
+const stalled = (core: readonly number[]): boolean => {
+  const ago = core[core.length - 1 - 120 / recordMinutes];
+  return ago !== undefined && Math.abs(core.at(-1)! - ago) < 0.05;
+};
+
+/** What surrounds a resting roast. Coefficients are common values for still air; no single source. */
+function restSurroundings(member: Member, options: TrackOptions): Surroundings {
+  const factor = member.restFactor;
+  switch (options.rest) {
+    case 'tented':
+      // Foil reflects most of the glow and holds damp air under it.
+      return {
+        airCelsius: roomCelsius + 6,
+        radiantCelsius: roomCelsius + 6,
+        convection: 4.5 * factor,
+        radiation: 0.5 * factor,
+        vapourPascals: roomVapourPascals,
+        vapourPasses: 0.75,
+      };
+    case 'open':
+      return {
+        airCelsius: roomCelsius,
+        radiantCelsius: roomCelsius,
+        convection: 5 * factor,
+        radiation: 0.85,
+        vapourPascals: roomVapourPascals,
+        vapourPasses: 1,
+      };
+    case 'low-oven': {
+      const last = options.oven.at(-1)!.celsius;
+      const celsius = last >= 40 && last <= 110 ? last : holdingCelsius;
+      return {
+        ...ovenSurroundings(member),
+        airCelsius: celsius,
+        radiantCelsius: celsius,
+      };
+    }
+  }
+}
+
+interface Rested {
+  core: number[];
+  curvature: number[];
+  slice: { greyMillimetres: number; pinkFraction: number };
+}
+
+function restOf(run: Run, options: TrackOptions): Rested {
+  const around = restSurroundings(run.member, options);
+  const { state, grid } = run;
+  const core = [coreCelsius(state, grid)];
+  const curves = [curvature(state, grid)];
+  let slice = { greyMillimetres: 0, pinkFraction: 1 };
+  for (let minute = 0; minute < restHorizonMinutes; minute += recordMinutes) {
+    for (let sub = 0; sub < run.substeps; sub += 1)
+      run.loss += step(state, grid, run.member.body, around, run.seconds, run.scratch);
+    core.push(coreCelsius(state, grid));
+    curves.push(curvature(state, grid));
+    if (minute + recordMinutes === sliceMinutes) slice = sliceOf(state, grid);
+  }
+  return { core, curvature: curves, slice };
+}
+
+/** Above this muscle is grey right through (common practice, no source); 5 °F is "near the core". */
+const greyCelsius = 65;
+const nearKelvin = 5 / 1.8;
+
+/** The mid-plane slice: the grey rim's depth, and the share of its area near the core's temperature. */
+function sliceOf(state: RoastState, grid: Grid): { greyMillimetres: number; pinkFraction: number } {
+  const core = coreCelsius(state, grid);
+  const grey = Math.max(greyCelsius, core + 2 * nearKelvin);
+  const { rings, ringMetres } = grid;
+  const radius = rings * ringMetres;
+  let greyFrom = radius;
+  let nearTo = radius;
+  let place = 0;
+  let celsius = core;
+  for (let ring = 0; ring <= rings; ring += 1) {
+    const nextPlace = ring === rings ? radius : (ring + 0.5) * ringMetres;
+    const next = ring === rings ? state.rimSkin[0]! : state.cells[ring]!;
+    const reach = (limit: number): number =>
+      place + ((nextPlace - place) * (limit - celsius)) / (next - celsius);
+    if (greyFrom === radius && next > grey && celsius <= grey) greyFrom = reach(grey);
+    if (nearTo === radius && next > core + nearKelvin && celsius <= core + nearKelvin)
+      nearTo = reach(core + nearKelvin);
+    place = nextPlace;
+    celsius = next;
+  }
+  return { greyMillimetres: 1000 * (radius - greyFrom), pinkFraction: (nearTo / radius) ** 2 };
+}
+
+function crossingIn(core: readonly number[], celsius: number, from: number): number {
+  for (let i = 1; i < core.length; i += 1) {
+    const before = core[i - 1]!;
+    if (core[i]! >= celsius && before < celsius)
+      return from + recordMinutes * (i - 1 + (celsius - before) / (core[i]! - before));
+  }
+  return Number.POSITIVE_INFINITY;
+}
+
+/** A track between its records; past its end, its last value. */
+export function trackAt(records: Float32Array, minutes: number): number {
+  const place = Math.max(0, minutes / recordMinutes);
+  const row = Math.min(records.length - 1, Math.floor(place));
+  const here = records[row]!;
+  const next = records[Math.min(records.length - 1, row + 1)]!;
+  return here + (next - here) * Math.min(1, place - row);
+}

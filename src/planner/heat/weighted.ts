@@ -1,0 +1,63 @@
+/** Statistics of weighted samples. */
+import type { Band } from '../../kitchen/forecast.ts';
+
+/** A value and its weight, sorted by value, for as many quantiles as are wanted. */
+export class Weighted {
+  readonly #values: Float64Array;
+  readonly #cumulative: Float64Array;
+
+  /** Values may be infinite; weights are not negative and not all zero. */
+  constructor(values: ArrayLike<number>, weights: ArrayLike<number>) {
+    const order = Array.from({ length: values.length }, (_, index) => index)
+      .filter((index) => weights[index]! > 0)
+      .sort((a, b) => values[a]! - values[b]! || a - b);
+    this.#values = Float64Array.from(order, (index) => values[index]!);
+    this.#cumulative = new Float64Array(order.length);
+    let sum = 0;
+    order.forEach((index, place) => {
+      this.#cumulative[place] = sum + weights[index]! / 2;
+      sum += weights[index]!;
+    });
+    for (let place = 0; place < order.length; place += 1) this.#cumulative[place]! /= sum;
+  }
+
+  /** Each value stands for the middle of its weight; between two of them the quantile is linear. */
+  quantile(p: number): number {
+    const cumulative = this.#cumulative;
+    let low = 0;
+    let high = cumulative.length - 1;
+    if (p <= cumulative[0]!) return this.#values[0]!;
+    if (p >= cumulative[high]!) return this.#values[high]!;
+    while (high - low > 1) {
+      const middle = (low + high) >> 1;
+      if (cumulative[middle]! <= p) low = middle;
+      else high = middle;
+    }
+    const left = this.#values[low]!;
+    const right = this.#values[high]!;
+    if (!Number.isFinite(right)) return left;
+    return (
+      left + ((right - left) * (p - cumulative[low]!)) / (cumulative[high]! - cumulative[low]!)
+    );
+  }
+
+  get band(): Band {
+    return { p10: this.quantile(0.1), p50: this.quantile(0.5), p90: this.quantile(0.9) };
+  }
+}
+
+export function meanAndDeviation(
+  values: ArrayLike<number>,
+  weights: ArrayLike<number>,
+): { mean: number; deviation: number } {
+  let sum = 0;
+  let mean = 0;
+  for (let i = 0; i < values.length; i += 1) {
+    sum += weights[i]!;
+    mean += weights[i]! * values[i]!;
+  }
+  mean /= sum;
+  let square = 0;
+  for (let i = 0; i < values.length; i += 1) square += weights[i]! * (values[i]! - mean) ** 2;
+  return { mean, deviation: Math.sqrt(square / sum) };
+}
