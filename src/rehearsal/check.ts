@@ -47,7 +47,7 @@ export function shortfallOf(demand: Demand, moment: Moment): string | undefined 
     case 'asks':
       return asksShortfall(demand.what, view);
     case 'oven':
-      return within(demand.range, ovenWanted(view), moment.unit);
+      return within(demand.range, view.oven.setFahrenheit, moment.unit);
     case 'pull':
       return within(demand.range, view.target.pullFahrenheit, moment.unit);
     case 'core':
@@ -85,11 +85,11 @@ function inOrder(wanted: readonly string[], came: readonly string[]): boolean {
 function exactly(wanted: readonly string[], came: readonly string[]): boolean {
   const free = (intent: string): boolean => intent === 'courtesy' || intent === 'acknowledge';
   const counted = came.filter((intent) => wanted.includes(intent) || !free(intent));
-  return new Set(wanted).size === new Set([...wanted, ...counted]).size && inAny(wanted, counted);
+  return (
+    counted.every((intent) => wanted.includes(intent)) &&
+    wanted.every((intent) => counted.includes(intent))
+  );
 }
-
-const inAny = (wanted: readonly string[], came: readonly string[]): boolean =>
-  wanted.every((intent) => came.includes(intent));
 
 function servingShortfall(
   demand: Extract<Demand, { verb: 'serving' }>,
@@ -158,13 +158,6 @@ function asksShortfall(what: string, view: View): string | undefined {
   const asking = view.asking;
   const holds = what === 'nothing' ? !asking : asking?.kind === what || asking?.expecting === what;
   return unless(holds, asking ? `${asking.kind}: "${asking.text}"` : 'nothing asked');
-}
-
-/** What the plan wants the oven at by now: the last move of its program that is due. */
-function ovenWanted(view: View): number {
-  const now = Date.parse(view.at);
-  const due = view.oven.program.filter((move) => Date.parse(move.at) <= now);
-  return due.at(-1)?.fahrenheit ?? view.oven.setFahrenheit;
 }
 
 function within(range: Range, fahrenheit: number | undefined, unit: TemperatureUnit) {

@@ -46,7 +46,9 @@ const sink = 'rehearsal';
 
 export async function rehearse(script: Script, options: RehearsalOptions): Promise<Rehearsal> {
   const run = new Run(script, options, await options.open(openingOf(script)));
-  for (const line of script.lines) await run.play(line);
+  for (const line of script.lines) {
+    if (!(await run.survives(line))) break;
+  }
   return run.result();
 }
 
@@ -89,7 +91,19 @@ class Run {
     return { file: this.script.file, held: this.held, failures: this.failures };
   }
 
-  async play(line: Line): Promise<void> {
+  /** Plays the line; a session that breaks is a failure of that line, and the end of the script. */
+  async survives(line: Line): Promise<boolean> {
+    try {
+      await this.play(line);
+      return true;
+    } catch (error) {
+      const why = error instanceof Error ? error.message : String(error);
+      this.note(line, line.text, `the session broke: ${why}`);
+      return false;
+    }
+  }
+
+  private async play(line: Line): Promise<void> {
     await this.moveTo(line.at);
     if (line.at > this.lastAt) this.earlierAt = this.lastAt;
     this.lastAt = line.at;

@@ -1,0 +1,44 @@
+/** What a command finds around it: folders, cards, the journal, the zone and the heat. */
+import { mkdirSync } from 'node:fs';
+import { homedir } from 'node:os';
+import { join } from 'node:path';
+import { builtInCardsFolder, cardErrorLine, loadCards } from '../cards/load.ts';
+import { openSqliteJournal } from '../journal/sqlite.ts';
+import type { Card } from '../kitchen/card.ts';
+import { forecast } from '../planner/heat/forecast.ts';
+import type { Compute, Journal, Opening } from '../session/ports.ts';
+import { Refusal } from './refusal.ts';
+
+export const compute: Compute = { forecast: async (question) => forecast(question) };
+
+/** `--data`, or roastcall's place among the user's data (XDG base directories). */
+export function dataFolder(given: string | undefined): string {
+  const share = process.env.XDG_DATA_HOME || join(homedir(), '.local', 'share');
+  const folder = given ?? join(share, 'roastcall');
+  try {
+    mkdirSync(folder, { recursive: true });
+    return folder;
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    throw new Refusal(`The folder ${folder} cannot be made (${why}); name another with --data.`, 1);
+  }
+}
+
+export const journalOf = (folder: string): Journal =>
+  openSqliteJournal(join(folder, 'journal.sqlite'));
+
+/** The built-in cards and those of the cook's own folder; a card in error is named and left out. */
+export function cardsOf(own: string | undefined): Card[] {
+  const folders = [builtInCardsFolder(), ...(own === undefined ? [] : [own])];
+  const { cards, errors } = loadCards(folders);
+  for (const error of errors) process.stderr.write(`${cardErrorLine(error)}\n`);
+  return cards;
+}
+
+/** How a dinner of this household begins. */
+export const openingOf = (seed: number): Opening => ({
+  timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone,
+  units: { temperature: 'F', weight: 'lb' },
+  seed,
+  language: 'en',
+});

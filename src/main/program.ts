@@ -1,0 +1,131 @@
+/** The commands of the program, their options and their help. */
+import { readFileSync } from 'node:fs';
+import { Argument, Command, CommanderError, Option } from 'commander';
+import { cardKinds } from '../cards/new.ts';
+import { JournalTrouble } from '../journal/trouble.ts';
+import { checkCardCommand, newCardCommand } from './commands/card.ts';
+import { demoCommand } from './commands/demo.ts';
+import { forecastCommand, understandCommand } from './commands/lines.ts';
+import { logCommand } from './commands/log.ts';
+import { planCommand } from './commands/plan.ts';
+import { rehearseCommand } from './commands/rehearse.ts';
+import { talkCommand } from './commands/talk.ts';
+import { Refusal } from './refusal.ts';
+
+const data = [
+  '--data <dir>',
+  'folder of the journal (default: roastcall among your data)',
+] as const;
+const cards = ['--cards <dir>', 'a folder of your own cards, beside the built-in ones'] as const;
+
+/** Runs the command line; gives the exit code and never throws. */
+export async function run(words: readonly string[]): Promise<number> {
+  let code = 0;
+  const done =
+    <A extends unknown[]>(command: (...words: A) => Promise<number>) =>
+    async (...args: A): Promise<void> => {
+      code = await command(...args);
+    };
+  try {
+    await programOf(done).parseAsync(words, { from: 'user' });
+    return code;
+  } catch (error) {
+    return failed(error);
+  }
+}
+
+type Done = <A extends unknown[]>(
+  command: (...words: A) => Promise<number>,
+) => (...args: A) => Promise<void>;
+
+function programOf(done: Done): Command {
+  const program = new Command('roastcall')
+    .description('A helper that stands beside the cook of one large roast.')
+    .configureOutput({ outputError: () => undefined })
+    .exitOverride();
+  const command = (name: string, description: string, under = program): Command =>
+    withVersion(under.command(name, { isDefault: name === 'talk' }).description(description));
+  withVersion(program);
+
+  command('talk', 'chat in the terminal; announcements come unasked, the open dinner goes on')
+    .option('--dinner <id>', 'a dinner by its name, new or known')
+    .option(...data)
+    .option(...cards)
+    .action(done(talkCommand));
+  command('rehearse', 'run session scripts on a simulated clock')
+    .argument('<file...>', 'scripts, *.session.txt')
+    .option('--json', 'print the results as JSON')
+    .option('--restart-every-turn', 'reopen the dinner from its log after every line')
+    .option(...cards)
+    .action(done((files: string[], options) => rehearseCommand(files, options)));
+  command('understand', 'JSON lines in and out: what a text is taken to mean')
+    .option(...cards)
+    .action(done(understandCommand));
+  command('forecast', 'JSON lines in and out: the heat forecast alone')
+    .option(...cards)
+    .action(done(forecastCommand));
+  command('plan', "print the day's plan for a dinner written as YAML or JSON")
+    .argument('[file]', 'the written dinner')
+    .option('--json', 'print the plan as JSON')
+    .option('--schema', 'print the JSON Schema of such a file')
+    .option(...cards)
+    .action(done((file: string | undefined, options) => planCommand(file, options)));
+  command('log', "print a dinner's log as JSON lines")
+    .argument('<dinner>', 'its name')
+    .addOption(
+      new Option('--as <form>', 'script: a session script that reproduces the dinner')
+        .choices(['json', 'script'])
+        .default('json'),
+    )
+    .option(...data)
+    .action(done((dinner: string, options) => logCommand(dinner, options)));
+  command('demo', 'play a whole invented dinner in under a minute')
+    .option('--fast', 'without pauses')
+    .action(done(demoCommand));
+  addCardCommands(command, done);
+  return program;
+}
+
+function addCardCommands(
+  command: (name: string, description: string, under?: Command) => Command,
+  done: Done,
+): void {
+  const card = command('card', 'dishes of your own, as cards');
+  command('new', 'write a fresh card into this folder', card)
+    .addArgument(new Argument('<kind>', 'what it is').choices(cardKinds))
+    .argument('<title...>', 'what it is called')
+    .option('--print', 'print it instead')
+    .action(
+      done((kind: (typeof cardKinds)[number], title: string[], options) =>
+        newCardCommand(kind, title.join(' '), options),
+      ),
+    );
+  command('check', 'say what is wrong with a card, line by line', card)
+    .argument('<file...>', 'cards, *.yaml')
+    .action(done((files: string[]) => checkCardCommand(files)));
+}
+
+function withVersion(command: Command): Command {
+  const text = readFileSync(new URL('../../package.json', import.meta.url), 'utf8');
+  const { version } = JSON.parse(text) as { version: string };
+  return command.version(version, '-V, --version', 'print the version');
+}
+
+/** One sentence on stderr, with what to do next. */
+function failed(error: unknown): number {
+  if (error instanceof CommanderError) {
+    if (error.exitCode === 0) return 0;
+    const what = error.message.replace(/^error: /, '').replace(/\s*\n\s*/g, ' ');
+    // Help asked for by giving no command at all is commander's own message.
+    const sentence = what === '(outputHelp)' ? 'name what to do' : what.replace(/\.$/, '');
+    process.stderr.write(`roastcall: ${sentence}; see roastcall --help.\n`);
+    return 2;
+  }
+  if (error instanceof Refusal || error instanceof JournalTrouble) {
+    process.stderr.write(`${error.message}\n`);
+    return error instanceof Refusal ? error.code : 1;
+  }
+  const why = error instanceof Error ? (error.stack ?? error.message) : String(error);
+  process.stderr.write(`roastcall broke, and nothing it had written is lost: ${why}\n`);
+  return 1;
+}
