@@ -162,9 +162,9 @@ function placeMoments({ items, timeline }: PlaceOptions, result: Placement): voi
     ],
     serve: [timeline.serveAt, addMinutes(timeline.serveAt, 5), [{ key: 'told' }]],
     'put-away': [
-      addMinutes(timeline.serveAt, 90),
-      addMinutes(timeline.serveAt, 110),
-      [{ key: 'after-step', step: 'serve', minutes: 90 }],
+      addMinutes(timeline.serveAt, 60),
+      addMinutes(timeline.serveAt, 75),
+      [{ key: 'after-step', step: 'serve', minutes: 60 }],
     ],
   };
   if (timeline.searEndAt !== undefined) {
@@ -225,23 +225,21 @@ interface Window {
   late: number;
 }
 
-/** Steps that hang on a moment of the roast, last ends first so that hands fill up from the table. */
+/** Steps that hang on a moment of the roast, in the order they end, each after what it waits for. */
 function placeAnchored(options: PlaceOptions, result: Placement): void {
   const anchored = options.items
     .filter((item) => item.step.ends && !isRoastMoment(item.id) && !result.placed.has(item.id))
     .filter((item) => !item.skipped && item.doneAt === undefined)
     .map((item) => ({ item, window: windowOf(options, item) }))
-    .sort((a, b) => b.window.endAt - a.window.endAt || (a.item.id < b.item.id ? -1 : 1));
+    .sort((a, b) => a.window.endAt - b.window.endAt || (a.item.id < b.item.id ? -1 : 1));
   for (const { item, window } of anchored) {
     const ends = item.step.ends;
     if (!ends) continue;
     const anchor = anchorAt(options.timeline, ends.anchor);
-    const earliest = Math.max(
-      options.now,
-      addMinutes(anchor, ends.earliestMinutes - item.minutes.p50),
-    );
+    const ready = Math.max(options.now, ...readyTimes(item, options.items, result));
+    const earliest = Math.max(ready, addMinutes(anchor, ends.earliestMinutes - item.minutes.p50));
     const minutes = handsMinutes(item);
-    const wanted = Math.max(window.startAt, options.now);
+    const wanted = Math.max(window.startAt, ready);
     const latest = Math.max(wanted, addMinutes(anchor, ends.latestMinutes - item.minutes.p50));
     const startAt =
       minutes === 0
@@ -266,6 +264,13 @@ function placeAnchored(options: PlaceOptions, result: Placement): void {
     });
   }
 }
+
+/** When each placed step that this one waits for lets it begin. */
+const readyTimes = (item: Item, items: readonly Item[], result: Placement): Instant[] =>
+  predecessorsOf(item, items).flatMap(({ step, minMinutes }) => {
+    const before = result.placed.get(step);
+    return before ? [addMinutes(before.endAt, minMinutes)] : [];
+  });
 
 /** Where an anchored step would stand if hands were free; an oven dish looks for heat it tolerates. */
 function windowOf(options: PlaceOptions, item: Item): Window {

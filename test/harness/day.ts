@@ -1,0 +1,52 @@
+/** A dinner of the tests' own, planned with the real cards and the real forecast. */
+import { instantOf } from '../../src/base/time.ts';
+import { builtInCardsFolder, loadCards } from '../../src/cards/load.ts';
+import type { Fact, NewFact } from '../../src/kitchen/facts.ts';
+import { factVersion } from '../../src/kitchen/facts.ts';
+import { forecast } from '../../src/planner/heat/forecast.ts';
+import { factsOfWritten, type WrittenDinner } from '../../src/session/day.ts';
+import { type Outlook, outlookOf, remembering } from '../../src/session/outlook.ts';
+import type { Compute, Opening } from '../../src/session/ports.ts';
+
+export const zone = 'America/Chicago';
+export const at = (time: string, date = '2026-12-19'): number => instantOf(date, time, zone);
+
+export const { cards } = loadCards([builtInCardsFolder()]);
+
+/** A coarser ensemble than the product's own: these tests are about plans, not about heat. */
+export const compute: Compute = remembering({
+  forecast: async (question) => forecast({ ...question, members: 48 }),
+});
+
+export const opening: Opening = {
+  timeZone: zone,
+  units: { temperature: 'F', weight: 'lb' },
+  seed: 7,
+  language: 'en',
+};
+
+export const usualDinner: WrittenDinner = {
+  opening,
+  now: at('12:00'),
+  servingAt: at('19:00'),
+  guests: 6,
+  roast: { cut: 'rib-roast', kilograms: 3.2, bones: 3 },
+  doneness: 'medium-rare',
+};
+
+/** Facts with more of them appended, each told at its own instant. */
+export function after(facts: readonly Fact[], more: readonly (NewFact & { at: number })[]): Fact[] {
+  return [
+    ...facts,
+    ...more.map(
+      (fact, index): Fact =>
+        ({ ...fact, dinner: 'written', position: facts.length + index, v: factVersion }) as Fact,
+    ),
+  ];
+}
+
+export const factsOf = (dinner: Partial<WrittenDinner> = {}): Fact[] =>
+  factsOfWritten({ ...usualDinner, ...dinner }, cards);
+
+export const lookAt = (facts: readonly Fact[], now: number): Promise<Outlook> =>
+  outlookOf('written', facts, now, compute);
