@@ -43,7 +43,7 @@ export interface PlannedStep {
 export interface OvenMove {
   at: number;
   celsius: number;
-  why: 'preheat' | 'sear' | 'roast' | 'course' | 'sides' | 'off' | 'finish-sear';
+  why: 'preheat' | 'sear' | 'roast' | 'course' | 'hold' | 'sides' | 'off' | 'finish-sear';
 }
 
 /** A rule that the plan could not keep, and by how much. */

@@ -238,18 +238,22 @@ function dishCalls(dinner: Dinner, plan: Plan, step: PlannedStep, ready: Wanted)
 /** Moves of the oven that belong to no step: a course taken, or heat for the dishes. */
 function ovenCalls(dinner: Dinner, plan: Plan): Wanted[] {
   const last = dinner.oven.at(-1);
-  return plan.oven
-    .filter((move) => move.why === 'course' || move.why === 'sides')
-    .filter((move) => !last || (move.at > last.at && Math.abs(move.celsius - last.celsius) > 3))
-    .map((move) => ({
-      kind: 'oven-change' as const,
-      what: `${move.why}@${Math.round(move.at / 60_000)}`,
-      dueAt: move.at,
-      expiryMinutes: 10,
-      urgency: move.why === 'course' ? ('high' as const) : ('normal' as const),
-      repeats: move.why === 'course' ? 4 : 0,
-      about: { what: 'oven' as const, celsius: move.celsius, why: move.why },
-    }));
+  return (
+    plan.oven
+      .filter((move) => move.why === 'course' || move.why === 'sides' || move.why === 'hold')
+      // What waits for the roast to be out is not called while it is in.
+      .filter((move) => move.why === 'course' || roastCameOutAt(dinner) !== undefined)
+      .filter((move) => !last || (move.at > last.at && Math.abs(move.celsius - last.celsius) > 3))
+      .map((move) => ({
+        kind: 'oven-change' as const,
+        what: `${move.why}@${Math.round(move.at / 60_000)}`,
+        dueAt: move.at,
+        expiryMinutes: 10,
+        urgency: move.why === 'course' ? ('high' as const) : ('normal' as const),
+        repeats: move.why === 'course' ? 4 : 0,
+        about: { what: 'oven' as const, celsius: move.celsius, why: move.why },
+      }))
+  );
 }
 
 /** One look per state of the evidence, asked for again once if nothing comes back. */

@@ -4,13 +4,14 @@
  */
 
 import { addMinutes, type Instant, minutesBetween } from '../base/time.ts';
-import { celsiusOfFahrenheit } from '../base/units.ts';
+import { celsiusOfFahrenheit, clamp } from '../base/units.ts';
 import { type Dinner, menuOf } from '../kitchen/dinner.ts';
 import type { Course, Option } from '../kitchen/facts.ts';
 import type { Band, Forecast, ForecastQuestion } from '../kitchen/forecast.ts';
 import type { OvenMove, Plan } from '../kitchen/plan.ts';
 import {
   carveMinutesOf,
+  holdOvenCelsius,
   ovenMovesOf,
   questionOf,
   roastCameOutAt,
@@ -38,11 +39,8 @@ export interface OptionFigures {
   minutesFromWanted: number;
 }
 
-/** A hold below this is no longer hot: the consumer rule holds at 140 °F, so the box stands above it. */
-const holdOvenCelsius = celsiusOfFahrenheit(170);
-
-const lowerFahrenheit = [300, 275, 250, 225, 200];
-const higherFahrenheit = [350, 375, 400, 425];
+const lowerFahrenheit = [300, 250, 225, 200];
+const higherFahrenheit = [350, 400];
 
 /** How long a dish that cannot share a cool oven needs once the roast is out. */
 function aloneMinutes(dinner: Dinner, ovenCelsius: number): number {
@@ -93,7 +91,7 @@ export function draftOptions({ dinner, plan, wantedAt, now }: DraftOptions): Opt
       },
       {
         kind: 'pull-and-hold',
-        course: { ...usual, rest: 'low-oven', oven: [{ at: now, celsius: holdOvenCelsius }] },
+        course: { ...usual, rest: 'low-oven' },
         restMinimumMinutes: roast.rest.p10,
         ovenCelsius: holdOvenCelsius,
       },
@@ -134,11 +132,7 @@ export function draftOptions({ dinner, plan, wantedAt, now }: DraftOptions): Opt
     ),
     draft(
       'pull-and-hold',
-      {
-        ...usual,
-        rest: 'low-oven',
-        oven: [{ at: Math.max(now, addMinutes(plan.pullAt.p50, 10)), celsius: holdOvenCelsius }],
-      },
+      { ...usual, rest: 'low-oven' },
       { restMinimumMinutes: roast.rest.p10, ovenCelsius: holdOvenCelsius },
     ),
     draft('skip-rest', { ...usual, rest: 'open' }, { restMinimumMinutes: 5 }),
@@ -201,6 +195,28 @@ export function figuresOf(
     restMinutes,
     coreAtServingCelsius: row?.celsius ?? forecast.peak.celsius,
     minutesFromWanted: minutesBetween(wantedAt, servingAt),
+  };
+}
+
+/**
+ * The same draft with the pull moved so that its own rest carries the core to the target; undefined
+ * when it is near enough already or the roast is out.
+ */
+export function retargeted(
+  { dinner }: DraftOptions,
+  draft: OptionDraft,
+  figures: OptionFigures,
+): OptionDraft | undefined {
+  const target = dinner.target?.serveCelsius;
+  if (!draft.question || target === undefined || roastCameOutAt(dinner) !== undefined)
+    return undefined;
+  const off = figures.coreAtServingCelsius.p50 - target;
+  if (Math.abs(off) < 1) return undefined;
+  const pullCelsius = clamp(draft.question.pullCelsius - off, target - 20, target - 1);
+  return {
+    ...draft,
+    course: { ...draft.course, pullCelsius },
+    question: { ...draft.question, pullCelsius },
   };
 }
 

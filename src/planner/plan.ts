@@ -9,7 +9,7 @@ import type { OvenMove, Plan, PlannedStep, StepState } from '../kitchen/plan.ts'
 import { checkShortfalls } from './constraints/index.ts';
 import { endOf, type Item, isRoastMoment, itemsOf } from './items.ts';
 import { ovenAt, type Placed, type Placement, place } from './place.ts';
-import { ovenMovesOf, roastOf, roastWentInAt } from './roast-day.ts';
+import { holdOvenCelsius, ovenMovesOf, roastOf, roastWentInAt } from './roast-day.ts';
 import { isComplete, type Timeline, timelineOf } from './timeline.ts';
 
 export interface PlanQuestion {
@@ -114,7 +114,11 @@ function ovenOf(
             why: 'finish-sear',
           },
         ];
-  const later = [...moves, ...placement.ovenForDishes, ...finish].filter(
+  const hold: OvenMove[] =
+    dinner.course?.rest === 'low-oven'
+      ? [{ at: timeline.pull.p50, celsius: holdOvenCelsius, why: 'hold' }]
+      : [];
+  const later = [...moves, ...hold, ...placement.ovenForDishes, ...finish].filter(
     (one) => one.at > lastToldAt,
   );
   return [...told, ...later].sort((a, b) => a.at - b.at);

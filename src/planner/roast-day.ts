@@ -11,6 +11,9 @@ import type { Method } from '../kitchen/facts.ts';
 import type { Band, Forecast, ForecastQuestion, OvenSetting } from '../kitchen/forecast.ts';
 import type { OvenMove } from '../kitchen/plan.ts';
 
+/** A held roast stands in a box above the 140 °F at which the consumer rule holds cooked meat. */
+export const holdOvenCelsius = celsiusOfFahrenheit(170);
+
 /** Minutes from turning the oven on to a hot box. Common practice, no source. */
 export const preheatMinutes = 30;
 

@@ -17,7 +17,15 @@ import { decide, withFacts } from '../machine/decide.ts';
 import { usualDishes } from '../machine/decide-told.ts';
 import { factsOf, isMoment } from '../machine/moments.ts';
 import type { Call } from '../planner/calls.ts';
-import { draftOptions, figuresOf, type OptionFigures, rankOptions } from '../planner/options.ts';
+import {
+  type DraftOptions,
+  draftOptions,
+  figuresOf,
+  type OptionDraft,
+  type OptionFigures,
+  rankOptions,
+  retargeted,
+} from '../planner/options.ts';
 import { roastCameOutAt, roastWentInAt } from '../planner/roast-day.ts';
 import { callsNext, compose } from '../reply/compose.ts';
 import { wordCall } from '../reply/en/calls.ts';
@@ -335,9 +343,10 @@ class DinnerSession implements Session {
     const input = { dinner, plan, wantedAt, now };
     const figures: OptionFigures[] = [];
     for (const draft of draftOptions(input)) {
-      if (!draft.question) continue;
-      const forecast = await this.compute.forecast({ ...draft.question, members: 96 });
-      figures.push(figuresOf(input, draft, forecast));
+      const first = await this.simulate(input, draft);
+      if (!first) continue;
+      const aimed = retargeted(input, draft, first);
+      figures.push((aimed && (await this.simulate(input, aimed))) ?? first);
     }
     const scene = sceneOf(after);
     const options = rankOptions(dinner, figures).map(
@@ -363,6 +372,16 @@ class DinnerSession implements Session {
       ],
       options,
     };
+  }
+
+  /** One draft through the forecast to the plate; a coarser ensemble is enough to rank by. */
+  private async simulate(
+    input: DraftOptions,
+    draft: OptionDraft,
+  ): Promise<OptionFigures | undefined> {
+    if (!draft.question) return undefined;
+    const forecast = await this.compute.forecast({ ...draft.question, members: 96 });
+    return figuresOf(input, draft, forecast);
   }
 
   /** Raises what falls due by `until`, each at its own instant. */

@@ -111,7 +111,7 @@ function statusWords(scene: Scene): Spoken {
       const core = coreNow(scene);
       return sentences([
         core ? say`The core is about ${degrees(core.p50, dinner.units)}.` : silent,
-        say`Likely out at ${clock(plan.pullAt.p50, dinner)}, ${between(clock(plan.pullAt.p10, dinner), clock(plan.pullAt.p90, dinner))} at the edges, dinner at ${clock(plan.serving.likelyAt, dinner)}.`,
+        say`Likely out at ${clock(plan.pullAt.p50, dinner)}, between ${between(clock(plan.pullAt.p10, dinner), clock(plan.pullAt.p90, dinner))}, dinner at ${clock(plan.serving.likelyAt, dinner)}.`,
       ]);
     }
     case 'rest':

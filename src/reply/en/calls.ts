@@ -100,6 +100,8 @@ function ovenCall(call: CallToWord, scene: Scene): Spoken {
   const { dinner } = scene;
   if (call.about?.what === 'oven') {
     const heat = ovenDegrees(call.about.celsius, dinner.units);
+    if (call.about.why === 'hold')
+      return say`Oven to ${heat}, and the roast back in to hold, tented. Above one hundred forty degrees inside it keeps, says the USDA.`;
     if (call.about.why === 'sides')
       return say`Oven to ${heat} for what goes in while the roast rests.`;
     return call.repeat > 0

@@ -137,10 +137,10 @@ export function duration(minutes: number): Spoken {
   return { text: `${hour.text} ${minute.text}`, speech: `${hour.speech} and ${minute.speech}` };
 }
 
-/** "5:50 to 6:25". */
+/** "5:50 and 6:25", to stand after "between". */
 export const between = (from: Spoken, to: Spoken): Spoken => ({
-  text: `${from.text}–${to.text}`,
-  speech: `${from.speech} to ${to.speech}`,
+  text: `${from.text} and ${to.text}`,
+  speech: `${from.speech} and ${to.speech}`,
 });
 
 export function weight(kilograms: number, units: Units): Spoken {
