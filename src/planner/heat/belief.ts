@@ -1,5 +1,5 @@
 /** What is believed of one roast at the last evidence: members, weights, and which readings to doubt. */
-import type { ForecastQuestion, KitchenBelief } from '../../kitchen/forecast.ts';
+import type { ForecastQuestion, KitchenBelief, OvenSetting } from '../../kitchen/forecast.ts';
 import { type Suspect, suspectsAmong } from './doubt.ts';
 import { type Ensemble, ensembleOf } from './ensemble.ts';
 import { weigh } from './evidence.ts';
@@ -20,7 +20,8 @@ export interface Belief {
 }
 
 /** Weighs the ensemble of the question by its readings. Pure: the same question, the same belief. */
-export function believe(question: ForecastQuestion): Belief {
+export function believe(asked: ForecastQuestion): Belief {
+  const question = { ...asked, oven: ovenInOrder(asked.oven) };
   const ensemble = ensembleOf(question);
   const { readings } = question;
   const offset = (question.kitchen ?? usualKitchen).thermometerOffsetKelvin;
@@ -45,4 +46,11 @@ export function believe(question: ForecastQuestion): Belief {
     },
     effectiveMembers: posterior.effectiveMembers,
   };
+}
+
+/** By minute, with what was set before the roast went in left out but for the last of it. */
+export function ovenInOrder(oven: readonly OvenSetting[]): OvenSetting[] {
+  const sorted = oven.toSorted((a, b) => a.minute - b.minute);
+  const before = sorted.findLastIndex((setting) => setting.minute <= 0);
+  return sorted.slice(Math.max(0, before));
 }

@@ -10,7 +10,7 @@ import type {
   OvenSetting,
   RestCover,
 } from '../../kitchen/forecast.ts';
-import { type Belief, believe } from './belief.ts';
+import { type Belief, believe, ovenInOrder } from './belief.ts';
 import { trackOf } from './ensemble.ts';
 import { outlook } from './outlook.ts';
 import { trackAt } from './track.ts';
@@ -41,7 +41,12 @@ const negligible = 1e-3;
 
 /** What would come of another course, from the same belief: nothing is weighed anew. */
 export function project(belief: Belief, course: Course): Forecast {
-  const question = { ...belief.question, ...course, outMinute: course.outMinute };
+  const question = {
+    ...belief.question,
+    ...course,
+    oven: ovenInOrder(course.oven),
+    outMinute: course.outMinute,
+  };
   const { members, weights } = heaviest(belief);
   const tracks = members.map((member) => trackOf(member, belief.ensemble.size, question));
   return outlook({ question, members, tracks, weights, belief });
@@ -90,7 +95,7 @@ export function pullForServe(belief: Belief, wish: ServeWish): PullAdvice {
   for (let round = 0; round < corrections; round += 1) {
     const question = {
       ...belief.question,
-      oven: wish.oven,
+      oven: ovenInOrder(wish.oven),
       rest: wish.rest,
       pullCelsius,
       outMinute: undefined,
