@@ -250,8 +250,18 @@ function cost(dinner: Dinner, figures: OptionFigures, restHighMinutes: number): 
 /** The best of each kind, best first, three at most; kinds that would do the same are one. */
 export function rankOptions(dinner: Dinner, figures: readonly OptionFigures[]): OptionFigures[] {
   const restHigh = roastOf(dinner)?.rest.p90 ?? 40;
+  const carryOn = figures.find((one) => one.kind === 'carry-on' || one.kind === 'rest-longer');
+  const late = (carryOn?.minutesFromWanted ?? 0) > 5;
+  // A hotter oven or no rest is for a late roast, a cooler oven for one that has time.
+  const sensible = figures.filter((one) =>
+    one.kind === 'raise-oven' || one.kind === 'skip-rest'
+      ? late
+      : one.kind === 'lower-oven' || one.kind === 'pull-and-hold'
+        ? !late
+        : true,
+  );
   const best = new Map<Option['kind'], OptionFigures>();
-  for (const one of figures) {
+  for (const one of sensible) {
     const known = best.get(one.kind);
     if (!known || cost(dinner, one, restHigh) < cost(dinner, known, restHigh))
       best.set(one.kind, one);

@@ -69,7 +69,12 @@ export function compose({ outcomes, scene, question }: Composing): Composed {
     parts.push(next);
     keys.push('next');
   }
-  const whole = sentences(parts.filter((part) => part.text !== '' || part.speech !== ''));
+  const whole = sentences(
+    parts.filter(
+      (part, index) =>
+        part.text !== parts[index - 1]?.text || part.speech !== parts[index - 1]?.speech,
+    ),
+  );
   return { text: whole.text.trim(), speech: whole.speech.trim(), keys, cautioned };
 }
 
