@@ -110,5 +110,3 @@ export function addDays(date: string, days: number): string {
 /** The weekday of a calendar date, 0 for Sunday. */
 export const weekdayOf = (date: string): number =>
   new Date(Date.parse(`${date}T12:00:00Z`)).getUTCDay();
-
-export const isClockTime = (text: string): boolean => /^([01]\d|2[0-3]):[0-5]\d$/.test(text);

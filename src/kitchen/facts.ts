@@ -82,7 +82,6 @@ export const questionKinds = [
   'start-over',
   'unclear',
 ] as const;
-export type QuestionKind = (typeof questionKinds)[number];
 
 const question = z.strictObject({
   kind: z.enum(questionKinds),

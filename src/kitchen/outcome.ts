@@ -4,7 +4,6 @@
  */
 
 import type { Method, Option, Question } from './facts.ts';
-import type { Band } from './forecast.ts';
 import type { Doneness, Heard } from './heard.ts';
 
 export type BadValue =
@@ -77,6 +76,3 @@ export type Outcome =
   | { key: 'unclear'; heard: Extract<Heard, { intent: 'unclear' }>; again: boolean };
 
 export type OutcomeKey = Outcome['key'];
-
-/** A middle and its edges, for a number that is only believed. */
-export type Believed = Band;

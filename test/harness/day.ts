@@ -35,7 +35,10 @@ export const usualDinner: WrittenDinner = {
 };
 
 /** Facts with more of them appended, each told at its own instant. */
-export function after(facts: readonly Fact[], more: readonly (NewFact & { at: number })[]): Fact[] {
+export function withMore(
+  facts: readonly Fact[],
+  more: readonly (NewFact & { at: number })[],
+): Fact[] {
   return [
     ...facts,
     ...more.map(

@@ -5,7 +5,7 @@ import { celsiusOfFahrenheit } from '../../src/base/units.ts';
 import type { NewFact } from '../../src/kitchen/facts.ts';
 import type { Plan } from '../../src/kitchen/plan.ts';
 import { constraints } from '../../src/planner/constraints/index.ts';
-import { after, at, cards, factsOf, lookAt } from '../harness/day.ts';
+import { at, cards, factsOf, lookAt, withMore } from '../harness/day.ts';
 
 const planned = async (facts = factsOf(), now = at('12:00')): Promise<Plan> => {
   const { plan } = await lookAt(facts, now);
@@ -73,16 +73,16 @@ describe('what has happened', () => {
   ];
 
   it('moves the pull with when the roast went in', async () => {
-    const late = after(factsOf(), [
+    const late = withMore(factsOf(), [
       { ...roastIn[0], happenedAt: at('17:10'), at: at('17:10') } as NewFact & { at: number },
     ]);
     const plan = await planned(late, at('17:10'));
-    const usual = await planned(after(factsOf(), roastIn), at('16:40'));
+    const usual = await planned(withMore(factsOf(), roastIn), at('16:40'));
     expect(minutesBetween(usual.pullAt.p50, plan.pullAt.p50)).toBeCloseTo(30, 0);
   });
 
   it('never moves a step that is done', async () => {
-    const facts = after(factsOf(), [
+    const facts = withMore(factsOf(), [
       { type: 'step-started', step: 'french', happenedAt: at('12:05'), at: at('12:05') },
       { type: 'step-done', step: 'french', happenedAt: at('12:20'), at: at('12:20') },
     ]);
@@ -93,7 +93,7 @@ describe('what has happened', () => {
   });
 
   it('gives the same plan for the same facts and instant', async () => {
-    const facts = after(factsOf(), roastIn);
+    const facts = withMore(factsOf(), roastIn);
     expect(await planned(facts, at('17:00'))).toEqual(await planned(facts, at('17:00')));
   });
 

@@ -98,7 +98,7 @@ describe('what lasts', () => {
 
 describe('bad input', () => {
   it.each([
-    ['it reads nine hundred', /no roast reads that/],
+    ['it reads nine hundred', /no roast reads that|no household dial/],
     ['a ninety pound rib roast', /household oven/],
     ['', /./],
     ['😀😀😀', /./],

@@ -1,6 +1,6 @@
 /** Numbers, temperatures, clock times and durations as English text and as English speech. */
 import { localTime } from '../../base/time.ts';
-import { poundsOfKilograms, temperatureIn } from '../../base/units.ts';
+import { fahrenheitDegreesOfKelvin, temperatureIn, weightIn } from '../../base/units.ts';
 import type { Dinner } from '../../kitchen/dinner.ts';
 import type { Spoken } from '../spoken.ts';
 
@@ -83,7 +83,7 @@ export function ovenDegrees(celsius: number, units: Units): Spoken {
 
 /** Degrees of difference: no offset. */
 export function degreesApart(kelvin: number, units: Units): Spoken {
-  const value = Math.round(units.temperature === 'F' ? kelvin * 1.8 : kelvin);
+  const value = Math.round(units.temperature === 'F' ? fahrenheitDegreesOfKelvin(kelvin) : kelvin);
   return {
     text: `${value} °${units.temperature}`,
     speech: `${numberWords(value)} ${value === 1 ? 'degree' : 'degrees'}`,
@@ -144,7 +144,7 @@ export const between = (from: Spoken, to: Spoken): Spoken => ({
 });
 
 export function weight(kilograms: number, units: Units): Spoken {
-  const value = units.weight === 'lb' ? poundsOfKilograms(kilograms) : kilograms;
+  const value = weightIn(kilograms, units.weight);
   const shown = Math.round(value * 10) / 10;
   return units.weight === 'lb'
     ? { text: `${shown} lb`, speech: `${decimalWords(shown)} pounds` }
