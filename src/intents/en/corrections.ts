@@ -1,0 +1,58 @@
+/**
+ * What the cook takes back in the same breath: "seven, no, eight pounds", "it reads one oh four,
+ * sorry, ninety four". The quantity first said goes, the second stays.
+ */
+import { lineOf } from '../clause.ts';
+import { markOf, type Quantity } from '../quantity.ts';
+import type { Token } from '../token.ts';
+
+const taking =
+  /(?<=[^ ] |^)<([ntwdcg])(\d+)> ((?:[a-z]+ ){0,2}?)((?:, )?(?:(?:no|sorry|i mean|i meant|wait|make that|make it|or rather|rather|correction|scratch that|i lie|i tell a lie|let me|i should say|that is|hold on|actually) (?:, )?){1,3}(?:(?:it is|it reads|at|not|for) )?)<([ntwdcg])(\d+)> /;
+
+export function corrected(tokens: readonly Token[], quantities: Quantity[]): Token[] {
+  let out = [...tokens];
+  for (let round = 0; round < 3; round++) {
+    const line = lineOf(out);
+    const match = taking.exec(line);
+    if (!match || match.index === 0) return out;
+    if (/ not $/.test(match[4]!)) return out;
+    const first = quantities[Number(match[2])]!;
+    const secondIndex = Number(match[6]);
+    quantities[secondIndex] = alike(first, quantities[secondIndex]!);
+    const start = line.slice(0, match.index).split(' ').length - 1;
+    const count = match[0].trim().split(' ').length;
+    const words = (match[3] ?? '').trim();
+    const kept =
+      words === '' || quantities[secondIndex]!.kind !== 'number'
+        ? []
+        : out.slice(start + 1, start + 1 + words.split(' ').length);
+    const second = out[start + count - 1]!;
+    // "a seven, no, eight pound": the words after the first are said again, or belong to both.
+    const repeats = kept.length > 0 && out[start + count]?.word === kept[0]!.word;
+    out = [
+      ...out.slice(0, start),
+      { ...second, word: markOf(quantities[secondIndex]!, secondIndex) },
+      ...(repeats ? [] : kept),
+      ...out.slice(start + count),
+    ];
+  }
+  return out;
+}
+
+/** "seven pounds, no, eight": the bare second number is of the first one's kind. */
+function alike(first: Quantity, second: Quantity): Quantity {
+  if (second.kind !== 'number' || first.kind === 'number') return second;
+  switch (first.kind) {
+    case 'weight':
+      return { ...first, value: second.value };
+    case 'temperature':
+      return { ...first, value: second.value };
+    case 'duration':
+      return { ...first, minutes: second.value };
+    case 'gas-mark':
+      return { ...first, value: second.value };
+    case 'clock':
+    case 'date':
+      return second;
+  }
+}

@@ -1,0 +1,192 @@
+/** English, put together: the order in which its recognisers are tried is the design, so it is here. */
+import type { ReadContext } from '../../kitchen/heard.ts';
+import { lineOf } from '../clause.ts';
+import type { Language, Placed } from '../language.ts';
+import { nameIn } from '../names.ts';
+import type { Quantity } from '../quantity.ts';
+import type { Meaning } from '../recogniser.ts';
+import { clausesOf, withoutAsking } from './clauses.ts';
+import { corrected } from './corrections.ts';
+import { datesIn } from './dates.ts';
+import { quantified } from './quantities.ts';
+import { correction, emergency, together, watch } from './recognisers/across.ts';
+import { musing, questions, shortQuestions } from './recognisers/asking.ts';
+import { notDone, ovenTalk, progress, readings, skip } from './recognisers/cooking.ts';
+import { behind, hands, lack, setup, timers, trouble } from './recognisers/kitchen.ts';
+import {
+  doneness,
+  guests,
+  menu,
+  method,
+  notes,
+  roast,
+  serving,
+  units,
+} from './recognisers/planning.ts';
+import { early, fragments, yesAndNo } from './recognisers/talk.ts';
+import { repaired } from './repair.ts';
+
+export const english: Language = {
+  prepare(tokens, now) {
+    const { tokens: marked, quantities } = quantified(withoutAbout(repaired(tokens)), (words) =>
+      datesIn(words, now),
+    );
+    return { tokens: corrected(marked, quantities), quantities };
+  },
+  across: [
+    // First of all, whatever else was said.
+    emergency,
+    // "tell me when it reads 110" must be gone before anything sees a reading.
+    watch,
+    // "no, I meant 94" must be gone before "no" and 94 are seen apart.
+    correction,
+    together,
+  ],
+  clausesOf,
+  within: [
+    // Short words of the talk, before a phrase takes them for content.
+    early,
+    shortQuestions,
+    // A bare value means what was asked for.
+    fragments,
+    musing,
+    questions,
+    units,
+    // "ten minutes for the rolls" before any other use of minutes.
+    timers,
+    trouble,
+    // "dad wants his well done" before doneness, "the kids eat at half five" before serving.
+    notes,
+    // "guests are late 30 minutes" and "two more are coming" before counts and times.
+    behind,
+    serving,
+    guests,
+    hands,
+    notDone,
+    skip,
+    menu,
+    lack,
+    // The oven's numbers before the roast's.
+    ovenTalk,
+    readings,
+    setup,
+    method,
+    // "a seven pound rib roast" before "roast" is something done.
+    roast,
+    progress,
+    doneness,
+    yesAndNo,
+  ],
+  withoutAsking,
+  refiners: [mergeSetups, mergeRoasts, outAndResting, pausedFirst],
+  leftOver,
+};
+
+const approximate =
+  /^(about|around|roughly|nearly|almost|approximately|approx|circa|maybe|exactly|say|like|precisely|somewhere)$/;
+const numeric =
+  /^(\d.*|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|half|quarter|a|an|noon|hundred|minus)$/;
+
+/** "about 104", "around half six": how sure a number is changes nothing here. */
+function withoutAbout(tokens: ReturnType<typeof repaired>): ReturnType<typeof repaired> {
+  return tokens.filter((token, at) => {
+    if (!approximate.test(token.word)) return true;
+    const next = tokens[at + 1]?.word ?? '';
+    const before = tokens[at - 1]?.word ?? '';
+    if (!numeric.test(next) || /^(what|how|would|not)$/.test(before)) return true;
+    return (
+      /^(a|an)$/.test(next) &&
+      !/^(hundred|quarter|hour|half|couple|dozen|seven|minutes)$/.test(tokens[at + 2]?.word ?? '')
+    );
+  });
+}
+
+/** "it's on a rack, fan oven" is one report of the setup. */
+function mergeSetups(heard: readonly Placed[]): Placed[] {
+  return merged(heard, 'report-setup');
+}
+
+/** "seven pounds, three bones, bone in": one roast however many breaths it takes. */
+function mergeRoasts(heard: readonly Placed[]): Placed[] {
+  return merged(heard, 'describe-roast');
+}
+
+function merged(heard: readonly Placed[], intent: Meaning['intent']): Placed[] {
+  const out: Placed[] = [];
+  for (const one of heard) {
+    const index =
+      one.meaning.intent === intent
+        ? out.findIndex((other) => other.meaning.intent === intent)
+        : -1;
+    const first = out[index];
+    if (!first) out.push(one);
+    else
+      out[index] = {
+        meaning: { ...first.meaning, ...one.meaning } as Meaning,
+        tokens: [...first.tokens, ...one.tokens],
+      };
+  }
+  return out;
+}
+
+/** "I pulled it and it's resting" is one event: the rest has begun. */
+function outAndResting(heard: readonly Placed[]): Placed[] {
+  return heard.filter(({ meaning }, at) => {
+    const next = heard[at + 1]?.meaning;
+    if (
+      meaning.intent === 'report-out' &&
+      meaning.what === undefined &&
+      next?.intent === 'report-started'
+    )
+      return next.step !== 'rest';
+    const before = heard.slice(0, at).map((one) => one.meaning.intent);
+    // Greetings and nods beside something of substance are manners.
+    if (/^(courtesy|acknowledge|affirm|pause)$/.test(meaning.intent) && heard.length > 1)
+      return (
+        !heard.some(
+          (other) => !/^(courtesy|acknowledge|affirm|pause|deny)$/.test(other.meaning.intent),
+        ) && !before.includes(meaning.intent)
+      );
+    return true;
+  });
+}
+
+/** While paused only what is surely meant for the helper counts: no bare yes, no, or thanks. */
+function pausedFirst(heard: readonly Placed[], context: ReadContext): Placed[] {
+  if (!context.paused) return [...heard];
+  return heard.map((one) =>
+    /^(affirm|acknowledge)$/.test(one.meaning.intent) && heard.length === 1
+      ? { ...one, meaning: { intent: 'resume' as const } }
+      : one,
+  );
+}
+
+const kitchenWords =
+  / (roast|oven|joint|beef|meat|probe|thermometer|temperature|dinner|supper|guests|fridge|carve|gravy|potatoes|degrees|timer|rest|resting|serve|serving|cook|cooking|pan|rack|foil|step|bones?|rib|sear|medium|rare|butter|baste|<[tgw]\d+>) /;
+
+/** Nothing was heard: chatter, or something of the kitchen's that was not understood. */
+function leftOver(line: string, quantities: readonly Quantity[], context: ReadContext): Meaning {
+  const words = `${lineOf([])} ${line}`;
+  const clause = clausesOf(
+    line
+      .trim()
+      .split(' ')
+      .filter(Boolean)
+      .map((word, at) => ({ word, from: at, to: at + 1 })),
+    context,
+  );
+  const bare = /^ (?:[.,?!|] )*(?:<n\d+> (?:[.,?!|] )*)+$/.test(words) || / stone /.test(words);
+  const told = clause.some((one) => one.mood === 'story');
+  const known = clause.some(
+    (one) =>
+      one.tokens.length <= 4 &&
+      nameIn(context.lexicon.dishes, one.tokens.map((token) => token.word).join(' ')) !== undefined,
+  );
+  if (!bare && (told || !(kitchenWords.test(words) || known))) return { intent: 'unrelated' };
+  const first = quantities[0];
+  return {
+    intent: 'unclear',
+    ...(first?.kind === 'number' ? { number: first.value } : {}),
+    ...(first?.kind === 'temperature' ? { temperature: first.value } : {}),
+  };
+}

@@ -1,0 +1,100 @@
+/**
+ * Which step English words speak of. The roast's own steps go by bare ids, a dish's by "dish.step";
+ * what the cards name comes first, the verbs of the trade after.
+ */
+import type { ReadContext } from '../../kitchen/heard.ts';
+import { nameIn, stemsOf } from '../names.ts';
+
+const roastVerbs: readonly [RegExp, string][] = [
+  [/^(french|frenched|frenching|frenched|cleaned the bones|clean the bones|bones)$/, 'french'],
+  [/^(truss|trussed|trussing|tie|tied|tying|tie up|tied up|string|strung)$/, 'truss'],
+  [
+    /^(season|seasoned|seasoning|salt|salted|salting|rub|rubbed|peppered|salt and pepper)$/,
+    'season',
+  ],
+  [/^(butter|buttered|buttering|baste|basted|basting)$/, 'butter-roast'],
+  [/^(rest|rested|resting|tent|tented)$/, 'rest'],
+  [/^(carve|carved|carving|slice|sliced|slicing)$/, 'carve'],
+  [/^(serve|served|serving|plate|plated|plate up|plating up|plated up)$/, 'serve'],
+  [/^(check|checked|checking|probed)$/, 'check'],
+  [/^(preheat|preheated|preheating)$/, 'oven-on'],
+  [/^(pull|pulled|pulling)$/, 'pull'],
+  [/^(sear|seared|searing|seer|brown|browned)$/, 'roast-in'],
+  [/^(trim|trimmed|trimming)$/, 'trim'],
+];
+
+const isRoast =
+  /^((the|my|our|this|that) )?(it|that|this|roast|joint|beef|meat|rib|ribs|lamb|pork|leg|loin|tenderloin|fillet|topside|sirloin|rib roast|prime rib|whole thing)$/;
+
+export const meansRoast = (words: string): boolean => isRoast.test(words.trim());
+
+/** The dish that words name, those of this dinner first. */
+export function dishIn(words: string, context: ReadContext): string | undefined {
+  if (words.trim() === '' || meansRoast(words)) return undefined;
+  return nameIn(context.lexicon.dishes, words, context.dishes);
+}
+
+/** A dish as named or, where no card knows it, as said. */
+export const dishOrAsSaid = (words: string, context: ReadContext): string =>
+  dishIn(words, context) ?? words.replace(/^(the|some|a|an|our|my|any) /, '').trim();
+
+/** The step of a roast that a verb names: "trussed" is truss. */
+export const roastStep = (verb: string): string | undefined =>
+  roastVerbs.find(([shape]) => shape.test(verb.trim()))?.[1];
+
+const stemOfVerb = (verb: string): string =>
+  verb
+    .trim()
+    .replace(/(pp|mm|nn|tt|rr|bb)(ed|ing)$/, (double) => double[0]!)
+    .replace(/(ed|ing)$/, '')
+    .replace(/e$/, '');
+
+/** The step of a dish that a verb names; with no such verb among its steps, undefined. */
+export function dishStep(dish: string, verb: string, context: ReadContext): string | undefined {
+  const own = context.lexicon.steps.filter((step) => step.id.startsWith(`${dish}.`));
+  const stem = stemOfVerb(verb);
+  if (stem.length < 2) return undefined;
+  const byId = own.find((step) => stemOfVerb(step.id.slice(dish.length + 1)) === stem);
+  if (byId) return byId.id;
+  return own.find((step) =>
+    step.names.some((name) => stemsOf(name).some((word) => stemOfVerb(word) === stem)),
+  )?.id;
+}
+
+/** The step by which a dish is finished or put in: "made" names whatever makes it. */
+export function makingStep(dish: string, context: ReadContext): string {
+  const own = context.lexicon.steps.filter((step) => step.id.startsWith(`${dish}.`));
+  for (const last of ['make', 'cook', 'whip', 'mix', 'finish', 'out'])
+    if (own.some((step) => step.id === `${dish}.${last}`)) return `${dish}.${last}`;
+  return own.at(-1)?.id ?? `${dish}.make`;
+}
+
+/** The step named by a noun phrase: "the frenching", "scrubbing the potatoes", "the herb butter". */
+export function stepIn(words: string, context: ReadContext): string | undefined {
+  const bare = words.replace(/^(the|to|doing|on|with) /, '').trim();
+  if (bare === '') return undefined;
+  const [verb = '', ...object] = bare.split(' ');
+  const noun = object
+    .join(' ')
+    .replace(/^(the|up|of|off) /, '')
+    .replace(/^the /, '');
+  if (noun !== '') {
+    const dish = dishIn(noun, context);
+    const step = dish && dishStep(dish, verb, context);
+    if (step) return step;
+  }
+  const ofRoast =
+    roastStep(bare) ??
+    (noun === '' || /^(bones|it|rib bones|ends)$/.test(noun) || meansRoast(noun)
+      ? roastStep(verb)
+      : undefined);
+  if (ofRoast) return ofRoast;
+  const named = nameIn(context.lexicon.steps, bare, context.openSteps);
+  if (named) return named;
+  const dish = dishIn(bare, context);
+  if (dish)
+    return (
+      context.openSteps.find((step) => step.startsWith(`${dish}.`)) ?? makingStep(dish, context)
+    );
+  return undefined;
+}

@@ -1,0 +1,174 @@
+/**
+ * Names of dishes, steps, ingredients and cuts in the cook's own words: plural, partly said or
+ * misspelt. The only file that knows of fuse.js: it proposes, and a judge here disposes, since at a
+ * threshold loose enough to forgive a misspelling it also takes "time" for "lime".
+ */
+import Fuse from 'fuse.js';
+import type { Named } from '../kitchen/heard.ts';
+
+const articles =
+  /^(the|a|an|some|my|our|your|his|her|their|of|any|those|these|that|this|all|both|more|few|other|lot|lots|bit|extra|fresh)$/;
+
+/** "potatoes" and "potato", "leaves" and "leaf": compared without their ending. */
+export function stemOf(word: string): string {
+  if (word.length > 4 && word.endsWith('ies')) return `${word.slice(0, -3)}y`;
+  if (word.length > 4 && /(oes|ches|shes|sses|xes)$/.test(word)) return word.slice(0, -2);
+  if (word.length > 3 && word.endsWith('s') && !/(ss|us|is)$/.test(word)) return word.slice(0, -1);
+  return word;
+}
+
+export const stemsOf = (words: string): string[] =>
+  words
+    .toLowerCase()
+    .replaceAll(/[^\p{L}\p{N}\s-]/gu, '')
+    .split(/[\s-]+/)
+    .filter((word) => word !== '' && !articles.test(word))
+    .map(stemOf);
+
+interface Entry {
+  id: string;
+  key: string;
+  stems: readonly string[];
+  sound: string;
+}
+
+interface Index {
+  entries: Entry[];
+  byKey: Map<string, string>;
+  fuse: Fuse<Entry>;
+}
+
+const indexes = new WeakMap<readonly Named[], Index>();
+
+function indexOf(things: readonly Named[]): Index {
+  const known = indexes.get(things);
+  if (known) return known;
+  const entries: Entry[] = [];
+  const byKey = new Map<string, string>();
+  for (const thing of things) {
+    for (const name of [...thing.names, thing.id.replaceAll('-', ' ')]) {
+      const stems = stemsOf(name);
+      const key = stems.join(' ');
+      if (key === '' || byKey.has(key)) continue;
+      byKey.set(key, thing.id);
+      entries.push({ id: thing.id, key, stems, sound: soundOf(key) });
+    }
+  }
+  const fuse = new Fuse(entries, {
+    keys: ['key'],
+    threshold: 0.3,
+    ignoreLocation: true,
+    includeScore: true,
+  });
+  const index = { entries, byKey, fuse };
+  indexes.set(things, index);
+  return index;
+}
+
+/**
+ * The thing that some words name: by the whole name, by a part of it that no other thing shares
+ * (those preferred win over the rest), or by a near misspelling. Undefined when nothing or too much fits.
+ */
+export function nameIn(
+  things: readonly Named[],
+  words: string,
+  preferred: readonly string[] = [],
+): string | undefined {
+  const stems = stemsOf(words);
+  const key = stems.join(' ');
+  if (key === '') return undefined;
+  const index = indexOf(things);
+  const exact = index.byKey.get(key);
+  if (exact !== undefined) return exact;
+  return partly(index, stems, preferred) ?? nearly(index, key, preferred);
+}
+
+/** "potatoes" for roast potatoes, "creamy horseradish" for horseradish cream. */
+function partly(
+  index: Index,
+  stems: readonly string[],
+  preferred: readonly string[],
+): string | undefined {
+  if (stems.every((stem) => stem.length < 4)) return undefined;
+  const ids = new Set(
+    index.entries
+      .filter((entry) => stems.every((stem) => entry.stems.includes(stem)))
+      .map((entry) => entry.id),
+  );
+  const own = [...ids].filter((id) => preferred.includes(id));
+  if (own.length === 1) return own[0];
+  if (ids.size === 1) return [...ids][0];
+  // The name within the words: "the hot roast potatoes", longest name first.
+  const within = index.entries
+    .filter((entry) => entry.key.length >= 4 && entry.stems.every((stem) => stems.includes(stem)))
+    .sort((a, b) => b.stems.length - a.stems.length);
+  const best = within[0];
+  if (!best || stems.length > best.stems.length + 2) return undefined;
+  return within.every((entry) => entry.id === best.id || entry.stems.length < best.stems.length)
+    ? best.id
+    : undefined;
+}
+
+/** Shortest text in which a misspelling is forgiven. */
+const lengthFloor = 5;
+/** How much better the best must be than the next of another name. */
+const margin = 0.06;
+
+function nearly(index: Index, key: string, preferred: readonly string[]): string | undefined {
+  if (key.length < lengthFloor) return undefined;
+  const sound = soundOf(key);
+  const judged = index.fuse
+    .search(key, { limit: 6 })
+    .map(({ item, score = 1 }) => ({ item, score, distance: distanceOf(item.key, key) }))
+    .filter(({ item, distance }) => {
+      const length = Math.max(item.key.length, key.length);
+      if (item.sound === sound && distance <= Math.max(2, length / 3)) return true;
+      return distance <= (length < 8 ? 1 : 2) && item.key[0] === key[0];
+    });
+  const [best, next] = [
+    ...judged.filter(({ item }) => preferred.includes(item.id)),
+    ...judged.filter(({ item }) => !preferred.includes(item.id)),
+  ];
+  if (!best) return undefined;
+  const rival = next && next.item.id !== best.item.id ? next : undefined;
+  if (rival && !preferred.includes(best.item.id) && rival.score - best.score < margin)
+    return undefined;
+  return best.item.id;
+}
+
+/** How a word sounds, crudely: consonants only, those alike drawn together. */
+export function soundOf(word: string): string {
+  return word
+    .replaceAll(/ph/g, 'f')
+    .replaceAll(/gh|h/g, '')
+    .replaceAll(/ck|[cqk]/g, 'k')
+    .replaceAll(/[szx]/g, 's')
+    .replaceAll(/[dt]/g, 't')
+    .replaceAll(/[bp]/g, 'p')
+    .replaceAll(/[fv]/g, 'f')
+    .replaceAll(/[gj]/g, 'j')
+    .replaceAll(/[aeiouyw]/g, '')
+    .replaceAll(/(.)\1+/g, '$1');
+}
+
+/** Edits between two words: letters put in, left out, changed, or two swapped. */
+export function distanceOf(a: string, b: string): number {
+  const width = b.length + 1;
+  const table = new Uint16Array((a.length + 1) * width);
+  for (let i = 0; i <= a.length; i++) table[i * width] = i;
+  for (let j = 0; j <= b.length; j++) table[j] = j;
+  for (let i = 1; i <= a.length; i++) {
+    for (let j = 1; j <= b.length; j++) {
+      const change = a[i - 1] === b[j - 1] ? 0 : 1;
+      let best = Math.min(
+        table[(i - 1) * width + j]! + 1,
+        table[i * width + j - 1]! + 1,
+        table[(i - 1) * width + j - 1]! + change,
+      );
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
+        best = Math.min(best, table[(i - 2) * width + j - 2]! + 1);
+      table[i * width + j] = best;
+    }
+  }
+  return table[a.length * width + b.length]!;
+}

@@ -1,0 +1,141 @@
+/**
+ * The one way in: what a text is taken to mean. Total: whatever the text, the answer holds at least
+ * one Heard and nothing is thrown. Knows no plan, no stage machine and no wording of replies.
+ */
+import { limits } from '../base/limits.ts';
+import { type Heard, heardSchema, type ReadContext } from '../kitchen/heard.ts';
+import { type Clause, lineOf, type Mood, type Utterance } from './clause.ts';
+import { english } from './en/english.ts';
+import type { Language, Placed } from './language.ts';
+import { Match, type Meaning, type Recogniser } from './recogniser.ts';
+import { type Token, tokensOf, wordsBetween } from './token.ts';
+
+/** A text is cut off here: nobody says more in one breath, and what is pasted is no report. */
+const tokensHigh = 240;
+/** What one text may be taken to mean at most; more is noise. */
+const heardHigh = 12;
+
+/** What `text` is taken to mean, in the order of speech. Never empty, never throws. */
+export function read(text: string, context: ReadContext): Heard[] {
+  return readIn(english, text, context);
+}
+
+function readIn(language: Language, text: string, context: ReadContext): Heard[] {
+  if (text.length > limits.utteranceCharacters)
+    return [{ intent: 'unclear', text: text.slice(0, 80) }];
+  const spoken = tokensOf(text);
+  if (spoken.length > tokensHigh) return [{ intent: 'unclear', text: text.slice(0, 80) }];
+  const { tokens, quantities } = language.prepare(spoken, context);
+  const utterance: Utterance = { text, quantities };
+  const reader = new Reader(language, utterance, context);
+  const placed = language.refiners.reduce<Placed[]>(
+    (heard, refine) => refine(heard, context),
+    reader.heardIn(tokens),
+  );
+  const heard = placed
+    .slice(0, heardHigh)
+    .map(({ meaning, tokens }) => asHeard(meaning, wordsBetween(text, tokens) || text.trim()))
+    .filter((one) => one !== undefined);
+  if (heard.length > 0) return heard;
+  const left = asHeard(language.leftOver(lineOf(tokens), quantities, context), text.trim());
+  return [left ?? { intent: 'unclear', text: text.trim() }];
+}
+
+/** A value no slot may hold (a head count of 2.5) makes what was heard worth nothing, not an error. */
+function asHeard(meaning: Meaning, text: string): Heard | undefined {
+  const parsed = heardSchema.safeParse({ ...withoutGaps(meaning), text });
+  return parsed.success ? parsed.data : undefined;
+}
+
+const withoutGaps = (meaning: Meaning): Meaning =>
+  Object.fromEntries(Object.entries(meaning).filter(([, value]) => value !== undefined)) as Meaning;
+
+class Reader {
+  private readonly language: Language;
+  private readonly utterance: Utterance;
+  private readonly context: ReadContext;
+
+  constructor(language: Language, utterance: Utterance, context: ReadContext) {
+    this.language = language;
+    this.utterance = utterance;
+    this.context = context;
+  }
+
+  heardIn(tokens: readonly Token[]): Placed[] {
+    const first = this.pass(this.language.across, [...tokens], 'statement', []);
+    const heard = [...first.placed];
+    for (const clause of this.language.clausesOf(first.rest, this.context))
+      heard.push(...this.inClause(clause, inOrder(heard)));
+    return inOrder(heard);
+  }
+
+  private inClause(clause: Clause, before: readonly Placed[]): Placed[] {
+    if (clause.mood !== 'request')
+      return this.pass(this.language.within, clause.tokens, clause.mood, before).placed;
+    const asked = this.pass(this.language.within, clause.tokens, 'question', before).placed;
+    if (asked.length > 0) return asked;
+    const bare = this.language.withoutAsking(clause.tokens);
+    return this.pass(this.language.within, bare, 'request', before).placed;
+  }
+
+  /** Tries every phrase in turn; what one has taken is gone for the next. */
+  private pass(
+    recognisers: readonly Recogniser[],
+    tokens: readonly Token[],
+    mood: Mood,
+    before: readonly Placed[],
+  ): { placed: Placed[]; rest: Token[] } {
+    let rest = [...tokens];
+    let line = lineOf(rest);
+    const placed: Placed[] = [];
+    for (const recogniser of recognisers) {
+      if (!recogniser.moods.includes(mood)) continue;
+      for (const phrase of recogniser.phrases) {
+        let from = 0;
+        for (let round = 0; round < 6; round++) {
+          phrase.pattern.lastIndex = from;
+          const match = phrase.pattern.exec(line);
+          if (!match || match[0] === '') break;
+          const meanings = phrase.build(
+            new Match({
+              groups: match.groups ?? {},
+              context: this.context,
+              line,
+              before: [...before, ...placed].map((one) => one.meaning),
+              quantities: this.utterance.quantities,
+            }),
+          );
+          if (meanings === undefined) {
+            // Not here; the same words may stand again further on.
+            from = match.index + 1;
+            continue;
+          }
+          from = 0;
+          const start = wordsBefore(line, match.index);
+          const count = wordsBefore(line, match.index + match[0].length) - start;
+          const taken = rest.slice(start, start + count);
+          for (const meaning of [meanings].flat()) placed.push({ meaning, tokens: taken });
+          const gap = taken[0]!;
+          rest = [
+            ...rest.slice(0, start),
+            { word: '|', from: gap.from, to: gap.from },
+            ...rest.slice(start + count),
+          ];
+          line = lineOf(rest);
+        }
+      }
+    }
+    return { placed, rest };
+  }
+}
+
+/** How many words of a line come before a place in it. */
+function wordsBefore(line: string, index: number): number {
+  let count = 0;
+  for (let at = 0; at < index; at++) if (line[at] === ' ') count += 1;
+  return count;
+}
+
+const startOf = (placed: Placed): number => placed.tokens[0]?.from ?? 0;
+const inOrder = (placed: readonly Placed[]): Placed[] =>
+  [...placed].sort((a, b) => startOf(a) - startOf(b));

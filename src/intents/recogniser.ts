@@ -1,0 +1,145 @@
+/**
+ * Recognisers: one family of phrases each. A phrase is a pattern and what it makes of a match; what it
+ * makes may be nothing, and then the next phrase is tried. A recogniser knows in which moods it listens.
+ */
+import type { Heard, HeardOf, Intent, ReadContext } from '../kitchen/heard.ts';
+import type { Mood } from './clause.ts';
+import { mealTime, pastTime } from './moment.ts';
+import { patternOf, type Vocabulary } from './phrase.ts';
+import type { ClockFace, Quantity } from './quantity.ts';
+
+type Unheard<I extends Intent> = I extends Intent ? Omit<HeardOf<I>, 'text'> : never;
+/** What a phrase makes: a Heard without the words it rests on. */
+export type Meaning = Unheard<Intent>;
+
+/** A match of one phrase, with its slots read as what they are needed for. */
+export class Match {
+  readonly groups: Record<string, string | undefined>;
+  readonly context: ReadContext;
+  /** The clause it was found in, as phrases see it, and what was heard before it in the same text. */
+  readonly line: string;
+  readonly before: readonly Meaning[];
+  private readonly quantities: readonly Quantity[];
+
+  constructor(options: {
+    groups: Record<string, string | undefined>;
+    context: ReadContext;
+    line: string;
+    before: readonly Meaning[];
+    quantities: readonly Quantity[];
+  }) {
+    this.groups = options.groups;
+    this.context = options.context;
+    this.line = options.line;
+    this.before = options.before;
+    this.quantities = options.quantities;
+  }
+
+  has(slot: string): boolean {
+    return this.groups[slot] !== undefined;
+  }
+
+  /** The words of a slot, without what stands for a quantity. */
+  words(slot: string): string {
+    return (this.groups[slot] ?? '').replaceAll(/<\w+> ?/g, '').trim();
+  }
+
+  quantity(slot: string): Quantity | undefined {
+    const mark = /<\w(\d+)>/.exec(this.groups[slot] ?? '');
+    return mark ? this.quantities[Number(mark[1])] : undefined;
+  }
+
+  quantityOfMark(mark: string): Quantity | undefined {
+    const index = /<\w(\d+)>/.exec(mark);
+    return index ? this.quantities[Number(index[1])] : undefined;
+  }
+
+  number(slot: string): number {
+    return numberOf(this.quantity(slot)) ?? Number.NaN;
+  }
+
+  /** Whole and at least one: heads, bones. */
+  count(slot: string): number | undefined {
+    const value = this.number(slot);
+    return Number.isInteger(value) && value >= 0 && value <= 999 ? value : undefined;
+  }
+
+  temperature(slot: string): { temperature: number; unit?: 'F' | 'C' } {
+    const quantity = this.quantity(slot);
+    return {
+      temperature: numberOf(quantity) ?? Number.NaN,
+      ...(quantity?.kind === 'temperature' && quantity.unit ? { unit: quantity.unit } : {}),
+    };
+  }
+
+  /** A duration, or a bare number where the phrase makes minutes of it. */
+  minutes(slot: string): number {
+    const quantity = this.quantity(slot);
+    return quantity?.kind === 'duration' ? quantity.minutes : (numberOf(quantity) ?? Number.NaN);
+  }
+
+  face(slot: string): ClockFace | undefined {
+    return faceOf(this.quantity(slot));
+  }
+
+  mealTime(slot: string): string | undefined {
+    const face = this.face(slot);
+    return face && mealTime(face, this.context);
+  }
+
+  pastTime(slot: string): string | undefined {
+    const face = this.face(slot);
+    return face && pastTime(face, this.context);
+  }
+
+  date(slot: string): string | undefined {
+    const quantity = this.quantity(slot);
+    return quantity?.kind === 'date' ? quantity.date : undefined;
+  }
+
+  /** The first date anywhere in the clause. */
+  dateNearby(): string | undefined {
+    const mark = /<y\d+>/.exec(this.line)?.[0];
+    const quantity = mark ? this.quantityOfMark(mark) : undefined;
+    return quantity?.kind === 'date' ? quantity.date : undefined;
+  }
+}
+
+export function numberOf(quantity: Quantity | undefined): number | undefined {
+  if (!quantity) return undefined;
+  return 'value' in quantity ? quantity.value : undefined;
+}
+
+/** A number as a clock's face, if it can be one. */
+export function faceOf(quantity: Quantity | undefined): ClockFace | undefined {
+  if (quantity?.kind === 'clock') return quantity.face;
+  if (quantity?.kind !== 'number') return undefined;
+  if (quantity.face) return quantity.face;
+  const { value } = quantity;
+  if (!Number.isInteger(value) || value < 1 || value > 24) return undefined;
+  return { hour: value % 24, minute: 0, ...(value > 12 ? { half: 'day' as const } : {}) };
+}
+
+export type Build = (match: Match) => Meaning | readonly Meaning[] | undefined;
+
+export interface Phrase {
+  pattern: RegExp;
+  build: Build;
+}
+
+export interface Recogniser {
+  name: string;
+  moods: readonly Mood[];
+  phrases: readonly Phrase[];
+}
+
+/** Makes phrases of one language: many patterns, one meaning. */
+export const phrasesIn =
+  (vocabulary: Vocabulary) =>
+  (patterns: string | readonly string[], build: Build | Meaning): Phrase[] =>
+    [patterns].flat().map((pattern) => ({
+      pattern: patternOf(pattern as string, vocabulary),
+      build: typeof build === 'function' ? build : () => build,
+    }));
+
+export type { Heard };
