@@ -62,10 +62,11 @@ export const english: Language = {
     serving,
     guests,
     hands,
+    // "I haven't got a rack" before "I haven't got it done".
+    lack,
     notDone,
     skip,
     menu,
-    lack,
     // The oven's numbers before the roast's.
     ovenTalk,
     readings,

@@ -247,7 +247,9 @@ function writtenOut(token: Token): Token[] {
       .map((word) => whole[word] ?? word)
       .join(' ');
     if (
-      /^[a-z]{3,}ish$/.test(words) &&
+      /^(one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|\w+ty|half|noon)ish$/.test(
+        words,
+      ) &&
       !/^(fin|relish|fish|dish|finish|garnish|radish)/.test(words)
     )
       words = words.replace(/-?ish$/, '');

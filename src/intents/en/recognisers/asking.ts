@@ -251,6 +251,15 @@ export const questions: Recogniser = {
 };
 
 const plain: readonly (readonly [readonly string[], Meaning])[] = [
+  [['^ what (is|was) [the|our] (plan|schedule|running order|timetable) $'], { intent: 'ask-plan' }],
+  [
+    [
+      '^ what (can|could|else can|else could) (i|we) do $',
+      '^ [are there] any [other] (options|choices) $',
+    ],
+    { intent: 'ask-options' },
+  ],
+  [['what is on (the|my|our) [shopping] list $'], { intent: 'ask-shopping' }],
   [
     [
       '^ (next|next step|next one|next please|what next|and next|what is next|now what|what now|go to the next [one|step]|tell me what is next|tell me what to do [next]|next up) $',

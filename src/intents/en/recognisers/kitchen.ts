@@ -41,7 +41,7 @@ export const trouble: Recogniser = {
     ...phrases(
       [
         '(do not|not sure i|does not) (trust|believe) (that|it|the|this) [probe|thermometer|reading|number]',
-        '(probe|thermometer) (is|has|must be|might be|seems|battery|batteries|keeps|looks) [gone|playing up|broken|dead|off|wrong|acting up|on the blink|packed up|faulty|died|jumping|all over|slipped|come out|fallen|rubbish|jumping around|out|wonky|stuck|flat]',
+        '(probe|thermometer) (is|has|must be|might be|seems|battery|batteries|keeps|looks) (gone|playing up|broken|dead|off|wrong|acting up|on the blink|packed up|faulty|died|jumping|all over|slipped|come out|fallen|rubbish|jumping around|out|wonky|stuck|flat)',
         '(that|reading|the reading|this) (can not be|is not|does not seem|does not look|could not be|seems) (right|wrong|off|accurate|correct)',
         '(probe|thermometer) (slipped|fell out|came out|popped out|broke|died|is not working|touching the bone|is touching bone)',
         '(probe|thermometer) might be (wrong|off|touching the bone)',
@@ -153,10 +153,14 @@ export const lack: Recogniser = {
         const thing = match.words('thing').replace(/^(a|an|any|the|some|much|more) /, '');
         if (
           thing === '' ||
+          (/^no /.test(match.line) && dishIn(thing, match.context) !== undefined) ||
           /^(time|idea|need|way|problem|one|rush|hurry|worries|doubt|reason|clue|more|thanks|chance|change|power|electricity|sear|fan|pink|good|it|that|hope|words|question|bones?|guests|luck|fun|space|room|energy|patience|here|fridge|the oven|oven|here|town|bed|luck|control|oven on|stress|breath|point|money|friends|fuss)\b/.test(
             thing,
           ) ||
-          /^(of )/.test(thing)
+          /^(of )/.test(thing) ||
+          / (in|out|on|off|up|down|done|yet|ready|made|cooked|started|finished|tied|salted)$/.test(
+            ` ${thing}`,
+          )
         )
           return undefined;
         if (/(fridge|oven|way|touch|date|hand)$/.test(thing) && /out of/.test(match.line))

@@ -84,7 +84,12 @@ export const notes: Recogniser = {
       (match) => {
         const who = person(match.words('who'));
         const value = match.mealTime('clock');
-        if (!who || /^(i|we|us|everyone|everybody|you|all|all of us|let us)$/.test(who))
+        if (
+          !who ||
+          /^(i|we|us|everyone|everybody|you|all|all of us|let us|dinner|are|is|am|be|will|will be|want to|(i|we|you) (am|are|will|will be|want to))$/.test(
+            who,
+          )
+        )
           return undefined;
         return value ? { intent: 'note-guest', who, need: 'eats-at', value } : undefined;
       },
@@ -175,7 +180,11 @@ export const guests: Recogniser = {
         '(guests|the guests|everyone|everybody|they|company|my parents|the in laws) (arrived|turned up|got here|showed up|just arrived|just got here|just walked in|walked in) [just|now|early|$]',
         '(here they are|they are all here|we are all here)',
       ],
-      { intent: 'report-guests', state: 'arrived' },
+      // "half of them are here" is not everybody.
+      (match) =>
+        / (half|some|most|few|couple|several) /.test(` ${match.line}`)
+          ? undefined
+          : { intent: 'report-guests', state: 'arrived' },
     ),
     ...phrases(
       [
@@ -339,7 +348,9 @@ export const serving: Recogniser = {
       ],
       (match) =>
         /\b(i|we|me)$/.test(match.words('who')) ||
-        /^(it|that|oven|potatoes|beans|roast|dinner|he said|what|i|we)$/.test(match.words('who')) ||
+        /^(it|that|there|oven|potatoes|beans|roast|dinner|he said|what|i|we)$/.test(
+          match.words('who'),
+        ) ||
         /early|sooner|earlier/.test(match.line)
           ? undefined
           : shift(match, 1),

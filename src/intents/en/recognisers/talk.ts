@@ -137,7 +137,7 @@ export const early: Recogniser = {
     ),
     ...phrases(
       [
-        `^ [${heading}] (first|second|third|fourth|1st|2nd|3rd|4th) [one|option|choice|plan|idea|suggestion|please|way|$] $`,
+        `^ [${heading}] (first|second|third|fourth|1st|2nd|3rd|4th) [one|{x:number}|option|choice|plan|idea|suggestion|please|way|$] $`,
         `^ ${heading} (former|latter) [one|$] $`,
         '^ (option|plan) (a|b|c) $',
       ],
