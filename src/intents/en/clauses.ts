@@ -159,7 +159,7 @@ const wh =
 const inverted =
   /^(is|are|am|do|does|did|can|could|should|shall|will|would|has|have|was|were|must|may|might|had) (not )?(i|we|you|it|they|he|she|that|this|there|the|my|our|your|these|those|dad|mum|anyone|everyone|everything|dinner|<\w+>|rare|medium|\w+) /;
 const notQuestion =
-  /^(do not|have (got|had)|will do|can do|do it|do that|is (in|out|on|off|up|down|done|resting|at|ready)|are (in|out|on|done) |has (gone|been)|have (put|taken|got|just|turned|done|made|started|finished|moved|left)|was (at|reading)|may as)/;
+  /^((have|has|had|did|do|does|is|are|was|could|can|will) not (?!(i|we|you|it|they|he|she|that|this|the) )|do not|have (got|had)|will do|can do|do it|do that|is (in|out|on|off|up|down|done|resting|at|ready)|are (in|out|on|done) |has (gone|been)|have (put|taken|got|just|turned|done|made|started|finished|moved|left)|was (at|reading)|may as)/;
 const request =
   /^((can|could|would|will) (you|we) |(can|could|may) i (have|get) |shall we |let us |i want (you )?to |we want to |i would like (you )?to |we would like to |we need to |i need (you )?to |i want a |i need a |how about (we )?|what if we |why do not we |would you mind |could you |we had better |better |you can |you could |maybe we (can|could|should) |should we (push|move|delay|eat|say|make) )/;
 const story =

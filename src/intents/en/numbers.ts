@@ -127,7 +127,8 @@ function unsignedAt(words: readonly string[], at: number): NumberFound | undefin
 
 const counted = (words: readonly string[], at: number, value: number): NumberFound => ({
   value,
-  next: words[at] === 'of' ? at + 1 : at,
+  // "a dozen of us" keeps its "of".
+  next: words[at] === 'of' && !/^(us|them|you)$/.test(words[at + 1] ?? '') ? at + 1 : at,
   plain: false,
 });
 

@@ -230,8 +230,16 @@ const fillerPhrases: readonly (readonly string[])[] = [
 /** Words that vanish although they carry meaning elsewhere are kept where a question leans on them. */
 export function repaired(tokens: readonly Token[]): Token[] {
   const written = tokens.flatMap(writtenOut).filter((token) => token.word !== '');
-  return withoutStutter(withoutFillers(joined(written)));
+  return withoutStutter(withoutFillers(joined(hasBeen(written))));
 }
+
+/** "it's been in" and "it's got": the 's is "has" there. */
+const hasBeen = (tokens: readonly Token[]): Token[] =>
+  tokens.map((token, at) =>
+    token.word === 'is' && /^(been|got|gone)$/.test(tokens[at + 1]?.word ?? '')
+      ? { ...token, word: 'has' }
+      : token,
+  );
 
 function writtenOut(token: Token): Token[] {
   let words = whole[token.word];

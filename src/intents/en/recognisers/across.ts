@@ -15,7 +15,7 @@ export const emergency: Recogniser = {
         '(grease|fat|oil|oven|kitchen|pan|chip pan) fire [!|,|.|$]',
         '^ (fire|fire fire|help fire|there is a fire|flames)[*]$',
         'there (is|are) (a fire|flames)',
-        '(fat|oil|grease|pan|oven|tea towel|towel|oven glove|oven mitt|cloth|paper) (is|has|just) [gone|caught|on|going] (fire|alight|flames|burning|up)',
+        '(fat|oil|grease|pan|oven|tea towel|towel|oven glove|oven mitt|cloth|paper) (is|has|just) [gone|caught|on|going] (fire|alight|flames|burning|up in (smoke|flames))',
         'the (fat|grease|oil) (ignited|has ignited|went up)',
       ],
       (match) =>

@@ -46,7 +46,7 @@ export const questions: Recogniser = {
     ),
     ...phrases(
       [
-        '(can|could|may|should) (i|we|you) (use|substitute|swap|replace|do it with|make it with|get away with|try|sub|go with) [some|the|a|in] {thing:thing} [instead|for|instead of|rather than|in place of|with|in it] [*|$]',
+        '(can|could|may|should) (i|we|you) (use|substitute|swap|replace|do it with|make it with|get away with|try|sub|go with) [some|the|a|in] {thing:thing} (instead|for|instead of|rather than|in place of|with it|in it|$)',
         '(what|is there anything|anything|what else) [can|could|should|do] [i|we|you] [use] (instead of|in place of|replace|substitute for|as a substitute for|as a replacement for|instead) [the] [{thing:thing}] $',
         '(substitute|replacement|alternative|swap|stand in) (for|to) [the] {thing:thing} $',
         '(does|would|will|do) {thing:thing} (work|do|work instead|be ok instead|do instead) $',
@@ -116,7 +116,7 @@ export const questions: Recogniser = {
           )
           .trim();
         const named =
-          words === ''
+          words === '' || /^(dinner|supper|lunch|tea|we eat|eating|serving|food|table)$/.test(words)
             ? undefined
             : (dishIn(words, match.context) ??
               (meansRoast(words) ? 'roast' : stepIn(words, match.context)));
@@ -316,7 +316,7 @@ export const musing: Recogniser = {
     ...phrases(
       [
         '(think|worried|afraid|wonder if|fear) [that] (i|we) [have|might have|may have] (wrecked|ruined|overcooked|messed up|spoiled|killed) (it|@it|dinner|everything)',
-        '(it|@it) (looks|look|seems|smells|feels) (done|ready|cooked|brown|good to go) [to me|now|already|$]',
+        '(it|@it|^) (looks|look|seems|smells|feels) (done|ready|cooked|brown|good to go) [to me|now|already|$]',
       ],
       { intent: 'ask-status' },
     ),

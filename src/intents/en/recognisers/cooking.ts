@@ -17,9 +17,12 @@ function momentOf(match: Match, options: { lasting?: boolean } = {}): Moment {
     : undefined;
   const minutes = match.quantityOfMark(ago ?? lasting ?? '');
   if (minutes?.kind === 'duration') return { minutesAgo: minutes.minutes };
-  const clock =
-    /(?:at|since|from|around|about|by) (<[cn]\d+>)(?! (?:degrees|pounds))/.exec(line)?.[1] ??
-    /(<c\d+>)/.exec(line)?.[1];
+  // "it's at one ten in the middle": the number that is the temperature is no time.
+  const reading = match.groups.temperature?.trim();
+  const marks = line.matchAll(
+    /(?:at|since|from|around|about|by) (<[cn]\d+>)(?! (?:degrees|pounds))|(<c\d+>)/g,
+  );
+  const clock = [...marks].map((mark) => mark[1] ?? mark[2]!).find((mark) => mark !== reading);
   if (clock) {
     const face = faceOf(match.quantityOfMark(clock));
     if (face) return { time: pastTime(face, match.context) };

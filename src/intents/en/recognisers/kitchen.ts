@@ -328,8 +328,8 @@ export const behind: Recogniser = {
   phrases: [
     ...phrases(
       [
-        '(i am|we are|i have got|running|i have fallen|i|we have fallen|i am running) [about|running|now|a good] {minutes} (behind|late|slow|down|behind schedule)',
-        '(i am|we are|running|i have fallen|we have fallen|we are running) [running] (behind|late|behind schedule|slow) [schedule] (by|about) {minutes}',
+        '(i am|we are|i have got|^ running|i have fallen|i|we have fallen|i am running|we are running) [about|running|now|a good] {minutes} (behind|late|slow|down|behind schedule)',
+        '(i am|we are|^ running|i have fallen|we have fallen|we are running) [running] (behind|late|behind schedule|slow) [schedule] (by|about) {minutes}',
         '^ {minutes} behind $',
         '(lost|it took me an extra|took an extra) {minutes} ',
       ],

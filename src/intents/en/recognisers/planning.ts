@@ -301,17 +301,20 @@ export const guests: Recogniser = {
       },
     ),
     // "dinner at seven for six": once the hour is taken, the number left over is of heads.
-    ...phrases(['^ [and|it is|that is] for {n:number} [people|of us|guests] $'], (match) => {
-      const count = match.count('n');
-      const hourHeard = match.before.some(
-        (one) => one.intent === 'set-serving-time' || one.intent === 'describe-roast',
-      );
-      return count === undefined ||
-        count < 1 ||
-        !(hourHeard || match.context.expecting === 'guests')
-        ? undefined
-        : { intent: 'set-guests', count };
-    }),
+    ...phrases(
+      ['^ [and|it is|that is] for {n:number} [people|of us|guests] $', '^ for {n:number}'],
+      (match) => {
+        const count = match.count('n');
+        const hourHeard = match.before.some(
+          (one) => one.intent === 'set-serving-time' || one.intent === 'describe-roast',
+        );
+        return count === undefined ||
+          count < 1 ||
+          !(hourHeard || match.context.expecting === 'guests')
+          ? undefined
+          : { intent: 'set-guests', count };
+      },
+    ),
     ...phrases(['(just the two of us|the two of us|both of us)'], {
       intent: 'set-guests',
       count: 2,
@@ -332,7 +335,7 @@ export const serving: Recogniser = {
   phrases: [
     ...phrases(
       [
-        `(@guests|they|everyone|everybody|{who:word}|train|the train|their train|their flight) (is|are|will be|is going to be|are going to be|have been|has been|is running|are running|running|will all be|might be|could be) [running|all|about|going to be|at least|another] [late by|delayed by|held up [by|for]|late] {minutes} [late|later|behind|delayed|away|out|or so late|$]`,
+        `(@guests|they|everyone|everybody|{who:word}|train|the train|their train|their flight) (is|are|will be|is going to be|are going to be|have been|has been|is running|are running|running|will all be|might be|could be) [running|all|about|going to be|at least|another] {minutes} (late|later|behind|delayed|away|out|or so late)`,
         '(@guests|they|everyone|everybody|{who:word}) (is|are|will be|is running|are running|running) [running] (late|delayed|held up|behind|stuck in traffic|stuck) [by|,|about|for|another|maybe|of] {minutes}',
         '(guests|they|people|everyone|family) [is|are] {minutes} (late|behind|delayed|away)',
         '(guests|everyone|they) (will come|are coming|arrive|will arrive|get here|will get here|coming|will be here) {minutes} late',
@@ -435,7 +438,7 @@ function timeMeaning(match: Match): Meaning | undefined {
     if (/(oven|turned|degrees|down) /.test(line) && !/(dinner|eat|serv)/.test(before))
       return undefined;
   } else if (
-    /(went|put|came|started|since|been|ago|took|turned|resting|arriv|eat at|kids|in at|leav|out at)/.test(
+    /(went|put|came|started|since|been|ago|took|turned|resting|arriv|kids|in at|leav|out at)/.test(
       line.slice(0, line.indexOf(said)),
     )
   )
@@ -501,6 +504,9 @@ export const roast: Recogniser = {
         const bones = match.has('n') ? match.count('n') : match.count('m');
         const kind = cutOf(line, match);
         const start = match.has('s') ? match.temperature('s') : undefined;
+        // "took it out of the fridge at one" tells a time.
+        if (match.quantity('s')?.kind === 'number' && (start?.temperature ?? 0) <= 12)
+          return undefined;
         const boneless = /boneless|boned|off the bone|no bones/.test(line)
           ? true
           : /bone in|on the bone/.test(line) && bones === undefined
@@ -660,7 +666,13 @@ const dishes = (match: Match, slot: string): string[] =>
         ),
     );
 
+/** "I have scrubbed the potatoes" reports; "we'll have mashed potatoes" orders. */
+const participle =
+  /^(made|done|put|got|taken|started|finished|been|left|cut|washed|scrubbed|peeled|prepared|seasoned|salted|dried|turned|checked|stripped|chopped|trimmed|whipped|mixed|drained|parboiled|tossed|moved|burnt|burned|dropped|forgotten|not|to|no)\b/;
+
 const addDish = (match: Match): Meaning[] | undefined => {
+  if (/ (have|has|had) /.test(` ${match.line}`) && participle.test(match.words('thing')))
+    return undefined;
   const names = dishes(match, 'thing').filter((name) => !meansRoast(name));
   const known = names.map((name) => dishIn(name, match.context));
   if (
