@@ -1,6 +1,6 @@
 /** What is told of the dinner itself: the roast, the table, the guests, the menu, the kitchen. */
 import { limits } from '../base/limits.ts';
-import { addDays, addMinutes, instantOf, localTime } from '../base/time.ts';
+import { addDays, addMinutes, hourMilliseconds, instantOf, localTime } from '../base/time.ts';
 import { celsiusOf, kelvinOfFahrenheitDegrees, kilogramsOf } from '../base/units.ts';
 import type { Card } from '../kitchen/card.ts';
 import { menuOf } from '../kitchen/dinner.ts';
@@ -71,8 +71,10 @@ export function setServingTime(heard: HeardOf<'set-serving-time'>, context: Cont
   const wantedDay = dinner.servingAt ? localTime(dinner.servingAt, dinner.timeZone).date : today;
   const date = heard.date ?? [today, wantedDay].sort().at(-1) ?? today;
   const servingAt = instantOf(date, heard.time, dinner.timeZone);
-  if (servingAt <= now) {
-    const tomorrow = instantOf(addDays(today, 1), heard.time, dinner.timeZone);
+  const tomorrow = instantOf(addDays(today, 1), heard.time, dinner.timeZone);
+  // At ten in the evening, "three in the morning" is the night just begun.
+  const soon = heard.date === undefined && tomorrow - now <= 12 * hourMilliseconds;
+  if (servingAt <= now && !soon) {
     const pending: NewFact = { type: 'serving-time-set', servingAt: tomorrow, because: 'said' };
     const question = {
       kind: 'serving-past' as const,
@@ -83,17 +85,18 @@ export function setServingTime(heard: HeardOf<'set-serving-time'>, context: Cont
     return decided([{ type: 'question-asked', question }], { key: 'asked', question });
   }
   const before = dinner.servingAt;
+  const wanted = servingAt <= now ? tomorrow : servingAt;
   const fact: NewFact = {
     type: 'serving-time-set',
-    servingAt,
+    servingAt: wanted,
     because: before ? 'shifted' : 'said',
   };
   if (before === undefined || dinner.steps.size === 0)
-    return decided([fact], { key: 'serving-set', servingAt });
+    return decided([fact], { key: 'serving-set', servingAt: wanted });
   return decided([fact], {
     key: 'serving-moved',
-    minutes: Math.round((servingAt - before) / 60_000),
-    servingAt,
+    minutes: Math.round((wanted - before) / 60_000),
+    servingAt: wanted,
   });
 }
 

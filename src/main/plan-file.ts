@@ -77,9 +77,16 @@ export function readPlanFile(
   const checked = planFileSchema.safeParse(document.toJS());
   if (checked.success) return { dinner: writtenOf(checked.data, home) };
   return {
-    faults: checked.error.issues.map((issue) => {
+    faults: checked.error.issues.flatMap((issue) => {
       const path = issue.path.filter((key) => typeof key !== 'symbol');
-      return { ...place(offsetOf(document, path)), sentence: `${field(path)}: ${issue.message}` };
+      if (issue.code !== 'unrecognized_keys')
+        return [
+          { ...place(offsetOf(document, path)), sentence: `${field(path)}: ${issue.message}` },
+        ];
+      return issue.keys.map((key) => ({
+        ...place(offsetOf(document, [...path, key])),
+        sentence: `${field([...path, key])}: there is no such field; see roastcall plan --schema`,
+      }));
     }),
   };
 }

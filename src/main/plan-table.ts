@@ -1,5 +1,5 @@
 /** A day's plan as a table: when, in which lane, what, whose hands, and why then. */
-import { type Instant, localTime } from '../base/time.ts';
+import { type Instant, localTime, minuteMilliseconds } from '../base/time.ts';
 import { celsiusOfFahrenheit } from '../base/units.ts';
 import type { View } from '../kitchen/view.ts';
 
@@ -12,8 +12,11 @@ interface Row {
   why: string;
 }
 
+const nearestMinute = (iso: string): Instant =>
+  Math.round(Date.parse(iso) / minuteMilliseconds) * minuteMilliseconds;
+
 export function planTable(view: View): string {
-  const clock = (iso: string): string => localTime(Date.parse(iso), view.timeZone).time;
+  const clock = (iso: string): string => localTime(nearestMinute(iso), view.timeZone).time;
   const degrees = (fahrenheit: number): string =>
     view.units.temperature === 'F'
       ? `${Math.round(fahrenheit)} °F`

@@ -9,6 +9,7 @@ import { forecastCommand, understandCommand } from './commands/lines.ts';
 import { logCommand } from './commands/log.ts';
 import { planCommand } from './commands/plan.ts';
 import { rehearseCommand } from './commands/rehearse.ts';
+import { type ServeCommandOptions, serveCommand } from './commands/serve.ts';
 import { talkCommand } from './commands/talk.ts';
 import { Refusal } from './refusal.ts';
 
@@ -27,7 +28,12 @@ export async function run(words: readonly string[]): Promise<number> {
       code = await command(...args);
     };
   try {
-    await programOf(done).parseAsync(words, { from: 'user' });
+    const program = programOf(done);
+    const [first] = words;
+    const names = ['help', ...program.commands.map((one) => one.name())];
+    if (first !== undefined && !first.startsWith('-') && !names.includes(first))
+      throw new Refusal(`There is no command "${first}"; there are ${names.join(', ')}.`, 2);
+    await program.parseAsync(words, { from: 'user' });
     return code;
   } catch (error) {
     return failed(error);
@@ -82,8 +88,31 @@ function programOf(done: Done): Command {
   command('demo', 'play a whole invented dinner in under a minute')
     .option('--fast', 'without pauses')
     .action(done(demoCommand));
+  addServeCommand(command, done);
   addCardCommands(command, done);
   return program;
+}
+
+function addServeCommand(
+  command: (name: string, description: string) => Command,
+  done: Done,
+): void {
+  command('serve', 'HTTP, live events and the bridges that are switched on')
+    .option('--host <host>', 'address to listen on', '127.0.0.1')
+    .option('--port <port>', 'port to listen on', '8080')
+    .option(...data)
+    .option(...cards)
+    .addOption(
+      new Option('--clock <clock>', 'simulated: time moves only where a caller says so')
+        .choices(['real', 'simulated'])
+        .default('real'),
+    )
+    .option('--token <token>', 'what callers must show (better: ROASTCALL_TOKEN)')
+    .option('--without-token', 'let everyone in beyond this machine')
+    .option('--wyoming <port>', 'a Wyoming handle service on this port')
+    .option('--wyoming-host <host>', 'its address', '127.0.0.1')
+    .option('--announce-to <url...>', 'POST every announcement there')
+    .action(done((options: ServeCommandOptions) => serveCommand(options, versionOf())));
 }
 
 function addCardCommands(
@@ -105,10 +134,13 @@ function addCardCommands(
     .action(done((files: string[]) => checkCardCommand(files)));
 }
 
-function withVersion(command: Command): Command {
+function versionOf(): string {
   const text = readFileSync(new URL('../../package.json', import.meta.url), 'utf8');
-  const { version } = JSON.parse(text) as { version: string };
-  return command.version(version, '-V, --version', 'print the version');
+  return (JSON.parse(text) as { version: string }).version;
+}
+
+function withVersion(command: Command): Command {
+  return command.version(versionOf(), '-V, --version', 'print the version');
 }
 
 /** One sentence on stderr, with what to do next. */

@@ -72,7 +72,34 @@ export function predecessorsOf(
   return before && item.card.card !== 'roast' ? [{ step: before.id, minMinutes: 0 }] : [];
 }
 
+/** Which of the steps that hang on a moment choose their minutes first. */
+type Order = 'late-first' | 'early-first';
+
+/**
+ * From the table backward is how a cook thinks, and fits most into one pair of hands; when a roast
+ * runs ahead there is no time left for that, and what comes first goes first.
+ */
 export function place(options: PlaceOptions): Placement {
+  if (options.prepOnly) return attempt(options, 'late-first');
+  const late = attempt(options, 'late-first');
+  const faults = faultsOf(late, options.items);
+  if (faults === 0) return late;
+  const early = attempt(options, 'early-first');
+  return faultsOf(early, options.items) < faults ? early : late;
+}
+
+/** Rules not kept, and steps that begin before what they wait for has ended. */
+function faultsOf(placement: Placement, items: readonly Item[]): number {
+  let faults = placement.shortfalls.length;
+  for (const placed of placement.placed.values()) {
+    if (placed.item.startedAt !== undefined || placed.item.doneAt !== undefined) continue;
+    const ready = Math.max(0, ...readyTimes(placed.item, items, placement));
+    if (ready > placed.startAt + 60_000) faults += 1;
+  }
+  return faults;
+}
+
+function attempt(options: PlaceOptions, order: Order): Placement {
   const { dinner, items, now } = options;
   const hands = new Hands(['you', ...dinner.helpers]);
   if (dinner.awayUntil !== undefined && dinner.awayUntil > now)
@@ -81,7 +108,7 @@ export function place(options: PlaceOptions): Placement {
   placeBegun(options, result);
   if (!options.prepOnly) {
     placeMoments(options, result);
-    placeAnchored(options, result);
+    placeAnchored(options, result, order);
   }
   placePrep(options, result);
   latestEnds(items, result);
@@ -225,13 +252,14 @@ interface Window {
   late: number;
 }
 
-/** Steps that hang on a moment of the roast, in the order they end, each after what it waits for. */
-function placeAnchored(options: PlaceOptions, result: Placement): void {
+/** Steps that hang on a moment of the roast, each after what it waits for. */
+function placeAnchored(options: PlaceOptions, result: Placement, order: Order): void {
+  const sign = order === 'early-first' ? 1 : -1;
   const anchored = options.items
     .filter((item) => item.step.ends && !isRoastMoment(item.id) && !result.placed.has(item.id))
     .filter((item) => !item.skipped && item.doneAt === undefined)
     .map((item) => ({ item, window: windowOf(options, item) }))
-    .sort((a, b) => a.window.endAt - b.window.endAt || (a.item.id < b.item.id ? -1 : 1));
+    .sort((a, b) => sign * (a.window.endAt - b.window.endAt) || (a.item.id < b.item.id ? -1 : 1));
   for (const { item, window } of anchored) {
     const ends = item.step.ends;
     if (!ends) continue;
@@ -239,7 +267,9 @@ function placeAnchored(options: PlaceOptions, result: Placement): void {
     const ready = Math.max(options.now, ...readyTimes(item, options.items, result));
     const earliest = Math.max(ready, addMinutes(anchor, ends.earliestMinutes - item.minutes.p50));
     const minutes = handsMinutes(item);
-    const wanted = Math.max(window.startAt, ready);
+    // Never later than what waits for it can bear, never before it is ready.
+    const bound = addMinutes(neededBy(item, options.items, result), -item.minutes.p50);
+    const wanted = Math.max(Math.min(window.startAt, bound), ready);
     const latest = Math.max(wanted, addMinutes(anchor, ends.latestMinutes - item.minutes.p50));
     const startAt =
       minutes === 0
@@ -263,6 +293,17 @@ function placeAnchored(options: PlaceOptions, result: Placement): void {
       latestEndAt: Math.max(endAt, addMinutes(anchor, ends.latestMinutes)),
     });
   }
+}
+
+/** The earliest start among placed steps that wait for this one. */
+function neededBy(item: Item, items: readonly Item[], result: Placement): Instant {
+  let by = Number.POSITIVE_INFINITY;
+  for (const other of items) {
+    const next = result.placed.get(other.id);
+    const link = next && predecessorsOf(other, items).find((one) => one.step === item.id);
+    if (next && link) by = Math.min(by, addMinutes(next.startAt, -link.minMinutes));
+  }
+  return by;
 }
 
 /** When each placed step that this one waits for lets it begin. */

@@ -89,7 +89,8 @@ class DinnerSession implements Session {
   nextDueAt(): Promise<Instant | undefined> {
     return this.next(async () => {
       if (this.known.length === 0) return undefined;
-      return (await this.outlook(this.lastAt())).calls[0]?.dueAt;
+      const dueAt = (await this.outlook(this.lastAt())).calls[0]?.dueAt;
+      return dueAt === undefined ? undefined : Math.max(dueAt, this.lastAt());
     });
   }
 

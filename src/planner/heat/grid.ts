@@ -24,12 +24,12 @@ export interface Grid extends GridSize {
   ringShare: Float64Array;
 }
 
-/** As many cells as make them about square, seven across the shorter way; the same for all members. */
+/** As many cells as make them about square, six across the shorter way; the same for all members. */
 export function gridSizeOf({ radiusMetres, halfLengthMetres }: Cylinder): GridSize {
-  const cell = Math.min(radiusMetres, halfLengthMetres) / 7;
+  const cell = Math.min(radiusMetres, halfLengthMetres) / 6;
   return {
-    rings: Math.max(7, Math.min(12, Math.round(radiusMetres / cell))),
-    slices: Math.max(7, Math.min(12, Math.round(halfLengthMetres / cell))),
+    rings: Math.max(6, Math.min(11, Math.round(radiusMetres / cell))),
+    slices: Math.max(6, Math.min(11, Math.round(halfLengthMetres / cell))),
   };
 }
 

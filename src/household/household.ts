@@ -1,0 +1,268 @@
+/**
+ * The dinners of one household: opens them from the journal, keeps each one's clock, wakes what is
+ * due and tells listeners and sinks. Knows sessions and the journal's port; no socket and no words.
+ */
+import { type Instant, isTimeZone, localTime } from '../base/time.ts';
+import type { Fact } from '../kitchen/facts.ts';
+import type { View } from '../kitchen/view.ts';
+import type { Announcement, Journal, Opening, Session, Turn } from '../session/ports.ts';
+import { HouseholdTrouble } from './trouble.ts';
+
+export interface HouseholdOptions {
+  journal: Journal;
+  /** With a simulated clock a dinner's time moves only where `at` says so. */
+  clock: 'real' | 'simulated';
+  now(): Instant;
+  /** How a dinner begins when nothing else is said. */
+  opening(): Opening;
+  open(dinner: string, opening: Opening): Promise<Session>;
+}
+
+export interface Said {
+  text: string;
+  at?: Instant | undefined;
+  source?: string | undefined;
+  key?: string | undefined;
+}
+
+/** Something was appended to a dinner's log; announcements are those raised just now. */
+export type Listener = (event: { dinner: Kept; announcements: readonly Announcement[] }) => void;
+
+/** A dinner held open, with its clock. */
+export interface Kept {
+  readonly id: string;
+  readonly session: Session;
+  clockAt: Instant;
+}
+
+/** A dinner so long past its last word and its table is over, though nobody said so. */
+const overAfterMilliseconds = 24 * 3_600_000;
+
+/** Longest sleep in one piece, and the shortest before a wake that raised nothing is repeated. */
+const longestSleepMilliseconds = 30_000;
+const shortestSleepMilliseconds = 1_000;
+
+/** Answers kept by key in memory; older ones are answered again from the log. */
+const answersKept = 500;
+
+export class Household {
+  readonly clock: 'real' | 'simulated';
+  private readonly options: HouseholdOptions;
+  private readonly startedAt: Instant;
+  private readonly kept = new Map<string, Promise<Kept>>();
+  private readonly answers = new Map<string, Promise<Turn>>();
+  private readonly listeners = new Set<Listener>();
+  private making: Promise<unknown> = Promise.resolve();
+  private timer: NodeJS.Timeout | undefined;
+  private latest: string | undefined;
+  private closed = false;
+
+  constructor(options: HouseholdOptions) {
+    this.options = options;
+    this.clock = options.clock;
+    this.startedAt = options.now();
+  }
+
+  listen(listener: Listener): () => void {
+    this.listeners.add(listener);
+    return () => this.listeners.delete(listener);
+  }
+
+  /** Takes up the open dinner, so that what fell due while nobody was here is announced. */
+  async start(): Promise<void> {
+    if (await this.current()) await this.ring();
+  }
+
+  close(): void {
+    this.closed = true;
+    clearTimeout(this.timer);
+  }
+
+  /** A new dinner, written down at once. */
+  create(wishes: {
+    at?: Instant | undefined;
+    timeZone?: string | undefined;
+    units?: Partial<Opening['units']> | undefined;
+  }): Promise<Kept> {
+    const made = this.making.then(async () => {
+      const at = this.instantOf(wishes.at, this.startedAt);
+      const usual = this.options.opening();
+      const timeZone = wishes.timeZone ?? usual.timeZone;
+      if (!isTimeZone(timeZone))
+        throw new HouseholdTrouble('bad-value', `timeZone: "${timeZone}" is no zone known here.`);
+      const units = { ...usual.units, ...wishes.units };
+      const { journal } = this.options;
+      const id = freshName(localTime(at, timeZone).date, await journal.dinners());
+      await journal.append(id, 0, at, [
+        {
+          type: 'dinner-opened',
+          timeZone,
+          temperatureUnit: units.temperature,
+          weightUnit: units.weight,
+          seed: usual.seed,
+          language: usual.language,
+          kitchen: usual.kitchen,
+        },
+      ]);
+      this.latest = id;
+      return this.dinner(id);
+    });
+    this.making = made.catch(() => undefined);
+    return made;
+  }
+
+  /** A dinner the journal knows; throws HouseholdTrouble `unknown-dinner` for any other. */
+  dinner(id: string): Promise<Kept> {
+    const held = this.kept.get(id);
+    if (held) return held;
+    const opened = (async (): Promise<Kept> => {
+      const known = (await this.options.journal.dinners()).find((one) => one.id === id);
+      if (!known) throw new HouseholdTrouble('unknown-dinner', `There is no dinner "${id}".`);
+      const session = await this.options.open(id, this.options.opening());
+      return { id, session, clockAt: known.lastAt };
+    })();
+    this.kept.set(id, opened);
+    opened.catch(() => this.kept.delete(id));
+    return opened;
+  }
+
+  /** The household's open dinner, or undefined when there is none. */
+  async current(): Promise<Kept | undefined> {
+    const newest = (await this.options.journal.dinners())[0];
+    const id = this.latest ?? newest?.id;
+    if (id === undefined) return undefined;
+    const kept = await this.dinner(id);
+    const view = await this.view(kept);
+    if (view.stage === 'put-away') return undefined;
+    if (this.clock === 'simulated') return kept;
+    const table = view.serving.wanted === undefined ? 0 : Date.parse(view.serving.wanted);
+    const last = (await kept.session.facts()).at(-1)?.at ?? 0;
+    return Math.max(last, table) > this.options.now() - overAfterMilliseconds ? kept : undefined;
+  }
+
+  /** Says words to a dinner, or to the household's open one, made if there is none. */
+  async say(said: Said, dinner?: string): Promise<Turn> {
+    if (dinner !== undefined) return this.hear(await this.dinner(dinner), said);
+    const open = this.finding.then(
+      async () => (await this.current()) ?? (await this.create({ at: said.at })),
+    );
+    this.finding = open.catch(() => undefined);
+    return this.hear(await open, said);
+  }
+  private finding: Promise<unknown> = Promise.resolve();
+
+  private hear(kept: Kept, said: Said): Promise<Turn> {
+    if (said.key === undefined) return this.take(kept, said);
+    const name = `${kept.id}\n${said.key}`;
+    const answered = this.answers.get(name);
+    if (answered) return answered;
+    const turn = this.take(kept, said);
+    this.answers.set(name, turn);
+    turn.catch(() => this.answers.delete(name));
+    const oldest = this.answers.keys().next().value;
+    if (this.answers.size > answersKept && oldest !== undefined) this.answers.delete(oldest);
+    return turn;
+  }
+
+  private async take(kept: Kept, said: Said): Promise<Turn> {
+    const repeated = said.key !== undefined && (await hasKey(kept, said.key));
+    const at = repeated ? kept.clockAt : this.move(kept, said.at);
+    const { text, source, key } = said;
+    const turn = await kept.session.hear({
+      text,
+      at,
+      ...(source === undefined ? {} : { source }),
+      ...(key === undefined ? {} : { key }),
+    });
+    this.tell(kept, turn.announcements);
+    return turn;
+  }
+
+  /** Moves a simulated clock forward; everything due on the way is announced. */
+  async advance(
+    dinner: string,
+    at: Instant,
+  ): Promise<{ announcements: Announcement[]; view: View }> {
+    if (this.clock === 'real')
+      throw new HouseholdTrouble(
+        'real-clock',
+        'The clock is real here; start with --clock simulated.',
+      );
+    const kept = await this.dinner(dinner);
+    const announcements = await kept.session.wake(this.move(kept, at));
+    this.tell(kept, announcements);
+    return { announcements, view: await this.view(kept) };
+  }
+
+  view(kept: Kept): Promise<View> {
+    return kept.session.view(this.clock === 'real' ? this.options.now() : kept.clockAt);
+  }
+
+  facts(kept: Kept): Promise<Fact[]> {
+    return kept.session.facts();
+  }
+
+  async dinners(): Promise<{ id: string; openedAt: Instant; lastAt: Instant }[]> {
+    return this.options.journal.dinners();
+  }
+
+  private instantOf(at: Instant | undefined, otherwise: Instant): Instant {
+    if (this.clock === 'simulated') return at ?? otherwise;
+    if (at === undefined) return this.options.now();
+    throw new HouseholdTrouble(
+      'real-clock',
+      'at: the clock is real here and cannot be set; leave it out, or start with --clock simulated.',
+    );
+  }
+
+  /** Views tell whole seconds, so a time within the second the clock stands in is not backwards. */
+  private move(kept: Kept, at: Instant | undefined): Instant {
+    const to = this.instantOf(at, kept.clockAt);
+    if (this.clock === 'real') return to;
+    if (Math.floor(to / 1000) < Math.floor(kept.clockAt / 1000))
+      throw new HouseholdTrouble(
+        'backwards-clock',
+        `at: the dinner's clock stands at ${new Date(kept.clockAt).toISOString()} and does not go back.`,
+      );
+    kept.clockAt = Math.max(to, kept.clockAt);
+    return kept.clockAt;
+  }
+
+  private tell(dinner: Kept, announcements: readonly Announcement[]): void {
+    for (const listener of this.listeners) listener({ dinner, announcements });
+    if (this.clock === 'real') void this.arm();
+  }
+
+  /** One timer over all dinners held. */
+  private async arm(): Promise<void> {
+    const held = await Promise.all(this.kept.values());
+    const dues = await Promise.all(held.map((one) => one.session.nextDueAt()));
+    const due = Math.min(...dues.filter((at) => at !== undefined));
+    clearTimeout(this.timer);
+    if (this.closed || !Number.isFinite(due)) return;
+    const left = Math.max(shortestSleepMilliseconds, due - this.options.now());
+    this.timer = setTimeout(() => void this.ring(), Math.min(left, longestSleepMilliseconds));
+  }
+
+  private async ring(): Promise<void> {
+    if (this.clock === 'simulated') return;
+    for (const opened of this.kept.values()) {
+      const kept = await opened;
+      const announcements = await kept.session.wake(this.options.now());
+      if (announcements.length > 0) this.tell(kept, announcements);
+    }
+    await this.arm();
+  }
+}
+
+const hasKey = async (kept: Kept, key: string): Promise<boolean> =>
+  (await kept.session.facts()).some((fact) => fact.type === 'words-heard' && fact.key === key);
+
+/** A new dinner is called by its day: "2026-12-19", the second of a day "2026-12-19-2". */
+function freshName(date: string, dinners: readonly { id: string }[]): string {
+  const taken = new Set(dinners.map((one) => one.id));
+  for (let n = 1; ; n += 1) {
+    const name = n === 1 ? date : `${date}-${n}`;
+    if (!taken.has(name)) return name;
+  }
+}
