@@ -132,7 +132,10 @@ function merged(heard: readonly Placed[], intent: Meaning['intent']): Placed[] {
 
 /** "I pulled it and it's resting" is one event: the rest has begun. */
 function outAndResting(heard: readonly Placed[]): Placed[] {
+  const urgent = heard.some((one) => one.meaning.intent === 'emergency');
   return heard.filter(({ meaning }, at) => {
+    // "scalded my arm on the tin" says nothing of the pan.
+    if (urgent && meaning.intent === 'report-setup') return false;
     const next = heard[at + 1]?.meaning;
     if (
       meaning.intent === 'report-out' &&

@@ -88,7 +88,10 @@ export const watch: Recogniser = {
   ],
 };
 
-const relabel = (match: Match): Meaning => {
+const relabel = (match: Match): Meaning | undefined => {
+  // "make it eight o'clock" takes nothing back.
+  if (match.quantity('x')?.kind === 'clock' && /^make (it|that) /.test(match.line))
+    return undefined;
   const quantity = match.quantity('x');
   const clock = match.pastTime('x');
   switch (quantity?.kind) {
@@ -196,6 +199,12 @@ export const together: Recogniser = {
   name: 'together',
   moods: ['statement'],
   phrases: [
+    ...phrases(
+      [
+        '(popping|nipping|heading|going|off|running|stepping|dashing) [out|over|down|off] [to] [the|my] {place:word} , [i will be|will be|be|about|for|gone|back in|i will be back in|be back in] {d:duration}',
+      ],
+      (match) => ({ intent: 'cook-away', minutes: match.minutes('d') }),
+    ),
     ...phrases(
       [
         '^ [ok ,|ok|right ,|right] @it is out and (it is resting|resting|under foil|tented|on the board|covered)',

@@ -21,8 +21,15 @@ const ingredient = (match: Match): { ingredient?: string } => {
   if (words === '') return {};
   return { ingredient: nameIn(match.context.lexicon.ingredients, words) ?? words };
 };
-const degrees = (match: Match): { temperature?: number; unit?: 'F' | 'C' } =>
-  match.has('temperature') ? match.temperature('temperature') : {};
+const degrees = (match: Match): { temperature?: number; unit?: 'F' | 'C' } => {
+  if (match.has('temperature')) return match.temperature('temperature');
+  // "is it safe to eat it at 125": the one number beside the question that can be a core's.
+  const mark = /<[tn]\d+>/.exec(match.line)?.[0];
+  const quantity = mark ? match.quantityOfMark(mark) : undefined;
+  if (quantity?.kind === 'temperature')
+    return { temperature: quantity.value, ...(quantity.unit ? { unit: quantity.unit } : {}) };
+  return quantity?.kind === 'number' && quantity.value >= 35 ? { temperature: quantity.value } : {};
+};
 
 const asks = ['question', 'story', 'negative'] as const;
 const alsoSaid = ['question', 'statement', 'request'] as const;

@@ -133,6 +133,7 @@ export const ovenTalk: Recogniser = {
     ),
     ...phrases(
       [
+        '(turned|knocked|dropped|lowered|brought|put|set|took|moved|raised|cranked) (it|@oven|the heat) [back|down|up|on] [to|at|on] {g:gas}',
         '[@oven|it] [is|at|on|up|down|to|set|turned|put|now|i have|i|have|the] [oven] [it] [is|at|on|up|down|to|set|turned|now] [at|on|to] {g:gas} [now|$]',
       ],
       (match) => {
@@ -231,6 +232,8 @@ export const readings: Recogniser = {
           !/read|degrees|probe/.test(match.line)
         )
           return undefined;
+        if (/^(pull|take|cook|bring|aim|stop|get|i want|we want|want|go|roast) /.test(match.line))
+          return undefined;
         const said = match.quantity('temperature');
         if (said?.kind === 'number') {
           if (said.face && said.value < 24 && !Number.isInteger(said.value)) return undefined;
@@ -241,7 +244,7 @@ export const readings: Recogniser = {
             match.context.units.temperature === 'F'
           )
             return undefined;
-          if (/^(she|he) (is|was) /.test(match.line)) return undefined;
+          if (/^(she|he) (is|was) (?!reading)/.test(match.line)) return undefined;
         }
         return reading(match);
       },
@@ -502,6 +505,8 @@ function doneMeaning(match: Match): Meaning | readonly Meaning[] | undefined {
       if (/^(done|ready|finished|made|cooked)$/.test(verb)) return undefined;
       return /(ed|en|tented|strung)$/.test(verb) ? roastStep(verb) : undefined;
     }
+    if (/(^| )(is|in|on|a|i|we|it|was)( |$)/.test(part) || part.split(' ').length > 3)
+      return undefined;
     if (finishing.test(verb)) return stepIn(part, context);
     return /(ed|t|n)$/.test(verb) ? stepIn(`${verb} ${part}`, context) : undefined;
   });
@@ -583,6 +588,10 @@ export const skip: Recogniser = {
           const step = match.context.openSteps[0];
           return { intent: 'skip-step', ...(step ? { step } : {}) };
         }
+        // "skip the frenching" leaves a step out, "skip the gravy" a dish.
+        const dish = dishIn(words, match.context);
+        if (dish && words.split(' ').length <= 4 && !/ing\b/.test(words))
+          return { intent: 'drop-dish', dish };
         const step = stepIn(words, match.context);
         return step ? { intent: 'skip-step', step } : undefined;
       },

@@ -145,7 +145,7 @@ export const lack: Recogniser = {
     ...phrases(
       [
         '(there is|there are|we have|i have|have|we have got|i have got|got|we are|i am|has got|we do|i do) (no|not any|run out of|not got any|not got a|not got an|not have a|not have any|not have an|not own a|not have the|not got|out of|all out of|not have|completely out of|clean out of|without|not own any|lost the|broken the|lost my|broken my|fresh out of|not a|not own|not got the|missing a|short of|short on|not have enough|not enough) {thing:thing} [in this kitchen|in the house|here|left|at all|to hand|for this|in the kitchen|anywhere|either|at home|$] $',
-        '(ran out of|run out of|no|can not find the|can not find my|can not find any|can not find a|could not find any|could not get any|could not get|forgot to buy|forgot to get|forgot the|forgot to buy any|missing|out of|could not find) [any|a|the|my|some] {thing:thing} [in this kitchen|in the house|here|left|at all|to hand|in the kitchen|at the shop|at the shops|$] $',
+        '(ran out of|run out of|no|can not find the|can not find my|can not find any|can not find a|could not find any|could not get any|could not get|forgot to buy|forgot to get|forgot the|forgot to buy any|missing|could not find) [any|a|the|my|some] {thing:thing} [in this kitchen|in the house|here|left|at all|to hand|in the kitchen|at the shop|at the shops|$] $',
         'the {thing:thing} is (broken|bust|missing|knackered|in the wash|lost|kaput) $',
         '(my|our) {thing:thing} (is|has) (broken|bust|missing|died|packed up|kaput) $',
       ],
@@ -259,7 +259,7 @@ export const hands: Recogniser = {
   phrases: [
     ...phrases(
       [
-        '{who:word} (is|will be|are) [on|doing|helping|helping me|helping out|helping with|going to help|here to help|making|peeling|taking care of|in charge of|handling|peeling|giving me a hand|lending a hand|looking after|sorting] (on|doing|helping|help|making|peeling|me|with|of|handling|sorting|out|after|$) [me|with] [the|{thing:thing}] ',
+        '[my|our] {who:word} (is|will be|are) [on|doing|helping|helping me|helping out|helping with|going to help|here to help|making|peeling|taking care of|in charge of|handling|peeling|giving me a hand|lending a hand|looking after|sorting] (on|doing|helping|help|making|peeling|me|with|of|handling|sorting|out|after|$) [me|with] [the] [{rest:rest}]',
         '{who:word} (can|will|is going to|wants to) (help|give me a hand|lend a hand|pitch in|do the|take the|handle the|make the)',
         '(i have got|i have|we have|we have got|got|there is|there are) [a|an|some|two|another|extra|an extra|a pair of|two pairs of|an extra pair of|two of us] (help|helper|hands|sous chef|pair of hands|volunteer|extra hands|helping hands|of us cooking)',
         '(my|our) {who:thing} (is|are|will be|can|will) [here to|going to] (helping|help|giving me a hand|lend a hand|give me a hand|on {thing:word})',
