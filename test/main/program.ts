@@ -1,0 +1,48 @@
+/** Starts the program as a process of its own, as a cook or another program would. */
+import { type ChildProcessWithoutNullStreams, spawn } from 'node:child_process';
+import { join } from 'node:path';
+
+export const root = join(import.meta.dirname, '../..');
+
+export function start(words: readonly string[]): ChildProcessWithoutNullStreams {
+  const child = spawn(
+    process.execPath,
+    ['--import', 'tsx', join(root, 'src/main/roastcall.ts'), ...words],
+    { cwd: root, env: { ...process.env, TZ: 'Europe/Dublin', FORCE_COLOR: '1' } },
+  );
+  child.stdout.setEncoding('utf8');
+  child.stderr.setEncoding('utf8');
+  return child;
+}
+
+export interface Ended {
+  code: number | null;
+  out: string;
+  err: string;
+}
+
+/** Runs it to its end, with that input. */
+export function ended(words: readonly string[], input = ''): Promise<Ended> {
+  const child = start(words);
+  let [out, err] = ['', ''];
+  child.stdout.on('data', (text: string) => {
+    out += text;
+  });
+  child.stderr.on('data', (text: string) => {
+    err += text;
+  });
+  child.stdin.end(input);
+  return new Promise((resolve) => child.on('close', (code) => resolve({ code, out, err })));
+}
+
+/** What it has printed so far, once that matches. */
+export function printed(child: ChildProcessWithoutNullStreams, wanted: RegExp): Promise<string> {
+  let out = '';
+  return new Promise((resolve, reject) => {
+    child.stdout.on('data', (text: string) => {
+      out += text;
+      if (wanted.test(out)) resolve(out);
+    });
+    child.on('close', () => reject(new Error(`ended before ${wanted}: ${out}`)));
+  });
+}
