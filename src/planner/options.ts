@@ -247,42 +247,32 @@ function cost(dinner: Dinner, figures: OptionFigures, restHighMinutes: number): 
   );
 }
 
-/** The best of each kind, best first, three at most; kinds that would do the same are one. */
-export function rankOptions(dinner: Dinner, figures: readonly OptionFigures[]): OptionFigures[] {
+/**
+ * The best of each kind, best first, three at most. What comes with the figures goes with them. A
+ * hotter oven or no rest is for a late roast, a cooler oven for one that has time.
+ */
+export function rankOptions<T extends { figures: OptionFigures }>(
+  dinner: Dinner,
+  simulated: readonly T[],
+): T[] {
   const restHigh = roastOf(dinner)?.rest.p90 ?? 40;
-  const carryOn = figures.find((one) => one.kind === 'carry-on' || one.kind === 'rest-longer');
-  const late = (carryOn?.minutesFromWanted ?? 0) > 5;
-  // A hotter oven or no rest is for a late roast, a cooler oven for one that has time.
-  const sensible = figures.filter((one) =>
-    one.kind === 'raise-oven' || one.kind === 'skip-rest'
-      ? late
-      : one.kind === 'lower-oven' || one.kind === 'pull-and-hold'
-        ? !late
-        : true,
+  const costOf = (one: T): number => cost(dinner, one.figures, restHigh);
+  const carryOn = simulated.find(
+    ({ figures: { kind } }) => kind === 'carry-on' || kind === 'rest-longer',
   );
-  const best = new Map<Option['kind'], OptionFigures>();
-  for (const one of sensible) {
-    const known = best.get(one.kind);
-    if (!known || cost(dinner, one, restHigh) < cost(dinner, known, restHigh))
-      best.set(one.kind, one);
+  const late = (carryOn?.figures.minutesFromWanted ?? 0) > 5;
+  const forLate: readonly Option['kind'][] = ['raise-oven', 'skip-rest'];
+  const forEarly: readonly Option['kind'][] = ['lower-oven', 'pull-and-hold'];
+  const best = new Map<Option['kind'], T>();
+  for (const one of simulated) {
+    const { kind } = one.figures;
+    if (late ? forEarly.includes(kind) : forLate.includes(kind)) continue;
+    const known = best.get(kind);
+    if (!known || costOf(one) < costOf(known)) best.set(kind, one);
   }
   const ranked = [...best.values()].sort(
-    (a, b) => cost(dinner, a, restHigh) - cost(dinner, b, restHigh) || (a.kind < b.kind ? -1 : 1),
+    (a, b) => costOf(a) - costOf(b) || (a.figures.kind < b.figures.kind ? -1 : 1),
   );
-  const least = ranked[0] ? cost(dinner, ranked[0], restHigh) : 0;
-  return ranked
-    .filter((one, index) => index < 2 || cost(dinner, one, restHigh) < least + 40)
-    .filter(
-      (one) =>
-        one.kind !== 'skip-rest' ||
-        ranked[0]?.kind === 'skip-rest' ||
-        ranked.length < 3 ||
-        one.minutesFromWanted > -60,
-    )
-    .slice(0, 3)
-    .map((one) =>
-      one.kind === 'carry-on' && one.restMinutes > restHigh
-        ? { ...one, kind: 'rest-longer' as const }
-        : one,
-    );
+  const least = ranked[0] ? costOf(ranked[0]) : 0;
+  return ranked.filter((one, index) => index < 2 || costOf(one) < least + 40).slice(0, 3);
 }

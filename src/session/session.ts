@@ -38,6 +38,9 @@ import { sceneOf, viewOf } from './view.ts';
 /** A clock that jumps by more than this is a fact. */
 const jumpMinutes = 5;
 
+/** Options are ranked by middles, which a coarser ensemble gives well enough. */
+const optionMembers = 48;
+
 /** Announcements raised on one way to an instant; more is a mistake, not a dinner. */
 const raisedAtMost = 400;
 
@@ -342,16 +345,24 @@ class DinnerSession implements Session {
     if (asked && before.dinner.options) return { facts: [], options: before.dinner.options };
     const wantedAt = dinner.servingAt ?? plan.serving.wantedAt;
     const input = { dinner, plan, wantedAt, now };
-    const figures: OptionFigures[] = [];
+    const simulated: { draft: OptionDraft; figures: OptionFigures }[] = [];
     for (const draft of draftOptions(input)) {
-      const first = await this.simulate(input, draft);
-      if (!first) continue;
-      const aimed = retargeted(input, draft, first);
-      figures.push((aimed && (await this.simulate(input, aimed))) ?? first);
+      const figures = await this.simulate(input, draft);
+      if (figures) simulated.push({ draft, figures });
+    }
+    // Only the best of each kind is aimed anew, with the pull that its own rest asks for.
+    const best = rankOptions(dinner, simulated);
+    const figures: OptionFigures[] = [];
+    for (const one of best) {
+      const aimed = retargeted(input, one.draft, one.figures);
+      figures.push((aimed && (await this.simulate(input, aimed))) ?? one.figures);
     }
     const scene = sceneOf(after);
-    const options = rankOptions(dinner, figures).map(
-      (one, index): Option => ({
+    const options = rankOptions(
+      dinner,
+      figures.map((one) => ({ figures: one })),
+    ).map(
+      ({ figures: one }, index): Option => ({
         n: index + 1,
         kind: one.kind,
         title: optionTitle(one, scene),
@@ -381,7 +392,7 @@ class DinnerSession implements Session {
     draft: OptionDraft,
   ): Promise<OptionFigures | undefined> {
     if (!draft.question) return undefined;
-    const forecast = await this.compute.forecast({ ...draft.question, members: 96 });
+    const forecast = await this.compute.forecast({ ...draft.question, members: optionMembers });
     return figuresOf(input, draft, forecast);
   }
 

@@ -31,7 +31,9 @@ export function optionTitle(option: OptionToWord, scene: Scene): string {
     case 'rest-longer':
       return `a longer rest, ${duration(option.restMinutes).text} under the tent`;
     case 'carry-on':
-      return 'oven as it is';
+      return option.restMinutes > 45
+        ? `oven as it is, and a rest of ${duration(option.restMinutes).text}`
+        : 'oven as it is';
     case 'skip-rest':
       return 'hardly any rest';
     case 'start-later':
