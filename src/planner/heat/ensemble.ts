@@ -15,7 +15,7 @@ export interface Ensemble {
   tracks: readonly Track[];
 }
 
-export const defaultMembers = 448;
+export const defaultMembers = 320;
 const fewestMembers = 16;
 const mostMembers = 4096;
 /** A dinner asks of one oven at a time, and of three or four choices of it. */
