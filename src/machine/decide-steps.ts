@@ -234,11 +234,13 @@ export function reportOut(heard: HeardOf<'report-out'>, context: Context): Decis
   if (!card) return said({ key: 'dish-unknown', dish: what });
   const ovenSteps = card.steps.filter((one) => one.oven).map((one) => stepIdOf(card, one));
   const inOven =
-    ovenSteps.filter((id) => {
-      const record = context.dinner.steps.get(id);
-      const called = context.dinner.calls.has(`side-in:${id}`);
-      return record?.doneAt === undefined && (record?.startedAt !== undefined || called);
-    })[0] ?? ovenSteps[0];
+    ovenSteps
+      .filter((id) => {
+        const record = context.dinner.steps.get(id);
+        const called = context.dinner.calls.has(`side-in:${id}`);
+        return record?.doneAt === undefined && (record?.startedAt !== undefined || called);
+      })
+      .at(-1) ?? ovenSteps[0];
   const out = card.steps.map((one) => stepIdOf(card, one)).find((id) => id.endsWith('.out'));
   const brownLeft = inOven !== undefined && ovenSteps.indexOf(inOven) < ovenSteps.length - 1;
   const id = inOven !== undefined && brownLeft ? inOven : (out ?? inOven);

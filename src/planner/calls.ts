@@ -137,6 +137,8 @@ function presumed(dinner: Dinner, steps: readonly string[]): Presumption[] {
 
 function stepCalls(dinner: Dinner, plan: Plan, step: PlannedStep): Wanted[] {
   if (step.state === 'done' || step.state === 'skipped') return [];
+  // Begun without being called: the cook is ahead of us.
+  if (dinner.steps.get(step.id)?.startedAt !== undefined) return [];
   const dueAt = step.startAt;
   const one = { what: step.id, step: step.id, dueAt };
   const ready = (minutes: number): Wanted => ({
