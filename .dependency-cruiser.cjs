@@ -4,6 +4,7 @@ const floors = [
   ['kitchen'],
   ['intents', 'machine', 'planner', 'reply'],
   ['session'],
+  ['household'],
   ['journal', 'bridges', 'cards', 'rehearsal'],
   ['main'],
 ];
@@ -19,6 +20,7 @@ const homes = {
   commander: '^src/main/',
   picocolors: '^src/main/',
   yaml: '^src/(cards|main)/',
+  fastify: '^src/bridges/web/',
 };
 
 module.exports = {

@@ -41,7 +41,13 @@ export function suspectsAmong(options: DoubtOptions): Suspect[] {
     suspects.push(worst);
     kept = kept.filter((index) => index !== worst.index);
   }
-  return suspects.sort((a, b) => a.index - b.index);
+  return believed(suspects).sort((a, b) => a.index - b.index);
+}
+
+/** One reading under all others is a slip; a second one says that the roast really lags. */
+function believed(suspects: readonly Suspect[]): Suspect[] {
+  const low = suspects.filter((one) => one.why === 'too-low');
+  return low.length >= 2 ? suspects.filter((one) => one.why !== 'too-low') : [...suspects];
 }
 
 function worstOf(options: DoubtOptions, kept: readonly number[]): Suspect | undefined {
