@@ -1,63 +1,14 @@
 /**
- * Scores the reader on utterances its rules were not written against (test/corpus/scored) and prints
- * a table by origin: wholly right, false actions on overheard talk, and milliseconds.
- * A line is "origin | expecting | text => intent slot=value, intent ..."; "none" is no action at all.
+ * Prints how the reader does on the scored corpus, by origin, with milliseconds; `--misses` lists what
+ * went wrong.
  */
-import { readdirSync, readFileSync } from 'node:fs';
-import { builtInCardsFolder, loadCards } from '../../src/cards/load.ts';
 import { read } from '../../src/intents/read.ts';
-import { lexiconOf } from '../../src/kitchen/card.ts';
-import type { Expectation, Heard } from '../../src/kitchen/heard.ts';
-
-const folder = new URL('../../test/corpus/scored/', import.meta.url);
-const lexicon = lexiconOf(loadCards([builtInCardsFolder()]).cards);
-const passive = new Set(['unrelated', 'unclear', 'courtesy', 'acknowledge']);
-
-interface Row {
-  origin: string;
-  expecting: string;
-  text: string;
-  wanted: string;
-}
-
-const rows: Row[] = readdirSync(folder)
-  .flatMap((file) => readFileSync(new URL(file, folder), 'utf8').split('\n'))
-  .filter((line) => line.trim() !== '' && !line.startsWith('#'))
-  .map((line) => {
-    const [said = '', wanted = ''] = line.split(' => ');
-    const [origin = '', expecting = '', ...text] = said.split('|').map((part) => part.trim());
-    return { origin, expecting, text: text.join('|'), wanted };
-  });
-
-function right(row: Row, heard: readonly Heard[]): boolean {
-  if (row.wanted === 'none') return heard.every((one) => passive.has(one.intent));
-  const wanted = row.wanted.split(', ').map((part) => part.split(' '));
-  if (wanted.length !== heard.length) return false;
-  return wanted.every(([intent, ...slots], at) => {
-    const one = heard[at] as unknown as Record<string, unknown>;
-    return (
-      one.intent === intent &&
-      slots.every((slot) => {
-        const [name = '', value = ''] = slot.split('=');
-        return String(one[name]) === value;
-      })
-    );
-  });
-}
+import { contextOf, right, rows } from '../../test/corpus/score.ts';
 
 const tally = new Map<string, { right: number; all: number }>();
 const times: number[] = [];
 for (const row of rows) {
-  const context = {
-    now: Date.parse('2026-12-19T17:30:00Z'),
-    timeZone: 'UTC',
-    expecting: (row.expecting || undefined) as Expectation | undefined,
-    units: { temperature: row.origin === 'metric' ? 'C' : 'F', weight: 'lb' } as const,
-    paused: false,
-    dishes: ['roast-potatoes', 'green-beans'],
-    openSteps: [],
-    lexicon,
-  };
+  const context = contextOf(row);
   read(row.text, context);
   for (let round = 0; round < 5; round++) {
     const start = performance.now();

@@ -36,6 +36,8 @@ interface Index {
   entries: Entry[];
   byKey: Map<string, string>;
   fuse: Fuse<Entry>;
+  /** Answers already found; the same question always has the same answer. */
+  asked: Map<string, string | undefined>;
 }
 
 const indexes = new WeakMap<readonly Named[], Index>();
@@ -60,7 +62,7 @@ function indexOf(things: readonly Named[]): Index {
     ignoreLocation: true,
     includeScore: true,
   });
-  const index = { entries, byKey, fuse };
+  const index = { entries, byKey, fuse, asked: new Map() };
   indexes.set(things, index);
   return index;
 }
@@ -80,7 +82,15 @@ export function nameIn(
   const index = indexOf(things);
   const exact = index.byKey.get(key);
   if (exact !== undefined) return exact;
-  return partly(index, stems, preferred) ?? nearly(index, key, preferred);
+  const part = partly(index, stems, preferred);
+  if (part !== undefined) return part;
+  // The same words are asked about by several phrases of one reading.
+  const memory = `${key}|${preferred.join(',')}`;
+  if (!index.asked.has(memory)) {
+    if (index.asked.size >= askedHigh) index.asked.clear();
+    index.asked.set(memory, nearly(index, key, preferred));
+  }
+  return index.asked.get(memory);
 }
 
 /** "potatoes" for roast potatoes, "creamy horseradish" for horseradish cream. */
@@ -109,13 +119,17 @@ function partly(
     : undefined;
 }
 
+const askedHigh = 500;
+
 /** Shortest text in which a misspelling is forgiven. */
 const lengthFloor = 5;
+/** A longer run of words is a sentence, and searching for it is slow. */
+const lengthCeiling = 26;
 /** How much better the best must be than the next of another name. */
 const margin = 0.06;
 
 function nearly(index: Index, key: string, preferred: readonly string[]): string | undefined {
-  if (key.length < lengthFloor) return undefined;
+  if (key.length < lengthFloor || key.length > lengthCeiling) return undefined;
   const sound = soundOf(key);
   const judged = index.fuse
     .search(key, { limit: 6 })

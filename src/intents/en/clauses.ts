@@ -67,6 +67,7 @@ function joinsNames(
   if (/^(pepper)$/.test(next)) return true;
   const words = trimmed(part).map((token) => token.word);
   if (words.length === 0 || words.length > 4) return false;
+  if (words.some((word) => /^(is|are|was|were|in|out|on|went)$/.test(word))) return false;
   return (
     nameIn(context.lexicon.dishes, words.join(' ')) !== undefined &&
     /^(the|\p{L}+)$/u.test(next) &&

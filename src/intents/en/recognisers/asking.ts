@@ -88,7 +88,7 @@ export const questions: Recogniser = {
       (match) => {
         const words = match.words('thing');
         if (
-          /^(time|longer|more time|minutes|more|hours|long|degrees|hotter|is|do|does|of us|later|behind)\b/.test(
+          /^(did|does|was|has|time|longer|more time|minutes|more|hours|long|degrees|hotter|is|do|does|of us|later|behind)\b/.test(
             words,
           )
         )
@@ -231,7 +231,7 @@ export const questions: Recogniser = {
         '(are|am|is) (we|i|everything|it|dinner|things|that|the roast|@it) [still|all|going|running] (on track|on time|on schedule|ok|behind|late|going to plan|in good shape|going well|all right|ahead|doing ok|fine|going to make it|going to be late|running late|going ok|good|on course)',
         '(is|are) (it|@it|dinner|the roast|everything|they|the potatoes|{thing:thing}) (done|ready|cooked|burnt|ruined|finished|overcooked|undercooked|out|in|over|raw|resting) [yet|now|already|$]',
         '(have|did) (i|we) (wreck|wrecked|ruined|ruin|overcooked|overcook|messed|mess|blown|burnt|screwed|killed|spoiled|missed|destroyed|lost) [*]',
-        '(what is|what are) (the status|happening|going on|the state|the situation|where we are|the latest|up with the roast|the current|on)',
+        '(what is|what are) (the status|happening|going on|the state|the situation|where we are|the latest|up with the roast|the current)',
         '(status|how is it)',
         '(is|will) (it|dinner|everything|we|@it) (be|going to be) (ok|all right|on time|ready|fine|late|done)',
         '(does|do) (it|that|this) look (right|done|ok)',

@@ -170,6 +170,9 @@ export const ovenTalk: Recogniser = {
       (match) => {
         const said = match.temperature('temperature');
         const unit = said.unit ?? match.context.units.temperature;
+        // "the temperature's up to one nineteen" is the roast's.
+        const named = /(oven|cooker|stove|turn|knock|drop|lower|rais|crank|dial|heat|set|fan)/;
+        if (!looksLikeOven(match, said) && !named.test(match.line)) return undefined;
         if (said.temperature < (unit === 'F' ? 100 : 40) && !/oven/.test(match.line))
           return undefined;
         if (/(music|volume|dinner|serving|eat|guests)/.test(match.line)) return undefined;
@@ -232,6 +235,7 @@ export const readings: Recogniser = {
           !/read|degrees|probe/.test(match.line)
         )
           return undefined;
+        if (/fridge/.test(match.line)) return undefined;
         if (/^(pull|take|cook|bring|aim|stop|get|i want|we want|want|go|roast) /.test(match.line))
           return undefined;
         const said = match.quantity('temperature');
@@ -251,6 +255,16 @@ export const readings: Recogniser = {
     ),
   ],
 };
+
+/** "it came out of the fridge at thirty eight degrees" gives a temperature, "at one" a time. */
+function startsCold(match: Match): boolean {
+  const mark = /(?:at|starts?|from) (<[nt]\d+>)/.exec(match.line)?.[1];
+  const quantity = mark ? match.quantityOfMark(mark) : undefined;
+  return (
+    quantity?.kind === 'temperature' ||
+    (quantity?.kind === 'number' && quantity.value > 12 && !quantity.face)
+  );
+}
 
 const lists = (words: string): string[] =>
   words.split(/ (?:and|plus) /).map((part) => part.replace(/^the /, '').trim());
@@ -337,7 +351,7 @@ export const progress: Recogniser = {
         'out of the fridge',
       ],
       (match) =>
-        /<t|<n/.test(match.line) && /(starts?|at <)/.test(match.line) && !/<c/.test(match.line)
+        startsCold(match)
           ? undefined
           : { intent: 'report-done', step: 'out-of-fridge', ...momentOf(match, { lasting: true }) },
     ),
@@ -457,6 +471,7 @@ const finishing =
 function doneMeaning(match: Match): Meaning | readonly Meaning[] | undefined {
   const moment = momentOf(match);
   const { context } = match;
+  if (/fridge/.test(match.line)) return undefined;
   if (/^(i|we) (am|are) (done|finished) (with )?(this|you|work|it all|talking)/.test(match.line))
     return undefined;
   if (match.has('step')) {
@@ -589,10 +604,10 @@ export const skip: Recogniser = {
           return { intent: 'skip-step', ...(step ? { step } : {}) };
         }
         // "skip the frenching" leaves a step out, "skip the gravy" a dish.
-        const dish = dishIn(words, match.context);
+        const dish = / step$/.test(words) ? undefined : dishIn(words, match.context);
         if (dish && words.split(' ').length <= 4 && !/ing\b/.test(words))
           return { intent: 'drop-dish', dish };
-        const step = stepIn(words, match.context);
+        const step = stepIn(words.replace(/ step$/, ''), match.context);
         return step ? { intent: 'skip-step', step } : undefined;
       },
     ),

@@ -58,6 +58,10 @@ export function donenessOf(words: string): Doneness | undefined {
 const donenessWords =
   '(medium rare|medium well [done]|medium|rare|well done|pink|nice and pink|a bit pink|a little pink|pink in the middle|cooked through|blue|still mooing|rare to medium rare|no pink)';
 
+/** Words of a wish before it: "I'd like it rare" and "aiming to eat at eight" speak of all. */
+const notAGuest =
+  /\b(would|will|aiming|planning|hoping|going|want|wants|to|let|think|should|i|we)\b/;
+
 export const notes: Recogniser = {
   name: 'notes',
   moods: ['statement', 'negative', 'intention', 'request'],
@@ -72,7 +76,10 @@ export const notes: Recogniser = {
         const value = /well cooked/.test(match.line)
           ? 'well-done'
           : donenessOf(match.line.slice(match.line.indexOf(who)));
-        if (!who || /^(i|we|us|everyone|everybody|all|you|it|all of us|me)$/.test(who))
+        if (
+          notAGuest.test(who) ||
+          /^(i|we|us|everyone|everybody|all|you|it|all of us|me)?$/.test(who)
+        )
           return undefined;
         return value ? { intent: 'note-guest', who, need: 'doneness', value } : undefined;
       },
@@ -86,6 +93,7 @@ export const notes: Recogniser = {
         const value = match.mealTime('clock');
         if (
           !who ||
+          notAGuest.test(who) ||
           /^(i|we|us|everyone|everybody|you|all|all of us|let us|dinner|are|is|am|be|will|will be|want to|(i|we|you) (am|are|will|will be|want to))$/.test(
             who,
           )
@@ -302,7 +310,10 @@ export const guests: Recogniser = {
     ),
     // "dinner at seven for six": once the hour is taken, the number left over is of heads.
     ...phrases(
-      ['^ [and|it is|that is] for {n:number} [people|of us|guests] $', '^ for {n:number}'],
+      [
+        '^ [and|it is|that is|tonight|this evening|today] for {n:number} [people|of us|guests] [tonight|this evening|today] $',
+        '^ for {n:number}',
+      ],
       (match) => {
         const count = match.count('n');
         const hourHeard = match.before.some(
@@ -339,7 +350,7 @@ export const serving: Recogniser = {
         '(@guests|they|everyone|everybody|{who:word}) (is|are|will be|is running|are running|running) [running] (late|delayed|held up|behind|stuck in traffic|stuck) [by|,|about|for|another|maybe|of] {minutes}',
         '(guests|they|people|everyone|family) [is|are] {minutes} (late|behind|delayed|away)',
         '(guests|everyone|they) (will come|are coming|arrive|will arrive|get here|will get here|coming|will be here) {minutes} late',
-        '(push|put|move|shift|knock|set|slide|bump|delay|postpone|hold|pull) [@dinner|it|that|everything|the whole thing|things|serving|us|the time] (back|out|later|off|along|by|on) [by|for|another|about|maybe|a further] {minutes} [later|$]',
+        '(push|shove|put|move|shift|knock|set|slide|bump|delay|postpone|hold|pull) [@dinner|it|that|everything|the whole thing|things|serving|us|the time] (back|out|later|off|along|by|on) [by|for|another|about|maybe|a further] {minutes} [later|$]',
         '(delay|postpone|hold|hold off|stall) [on] [@dinner|it|everything|things|serving|the whole thing] [for|by|another|a further] {minutes}',
         '[make it|make dinner|have dinner|dinner|eat|serve|lunch|supper|let us eat|we will eat|we eat|serving|dinner is|dinner will be|everything|say|do it|we are eating|food|we are going to eat] {minutes} later',
         '(need|give me|buy me|we need|they need|i need) [another|an extra] {minutes} [more|extra] (before dinner|before we eat|before serving|till dinner|till we eat|before they (arrive|get here|come))',
@@ -418,6 +429,7 @@ function timeMeaning(match: Match): Meaning | undefined {
       )
     )
       return undefined;
+    if (/ (back|forward|on|out) by $/.test(before)) return undefined;
     if (/ (to|it|that|is) $/.test(before) && quantity.value > 24 && !quantity.face)
       return undefined;
     if (
@@ -716,7 +728,10 @@ export const menu: Recogniser = {
       (match) => {
         const words = match.words('thing');
         // "the potatoes are in" is a report, whatever the stage.
-        if (/\b(is|are|was|were|in|out|on|off|done|ready|made|burnt|cold|now)\b/.test(words))
+        if (
+          /\b(is|are|was|were|in|out|on|off|done|ready|made|burnt|cold|now)\b/.test(words) ||
+          /\b\w+ \w{2,}ed$/.test(words)
+        )
           return undefined;
         const continues = match.before.at(-1)?.intent;
         if (
