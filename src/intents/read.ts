@@ -11,7 +11,7 @@ import { Match, type Meaning, type Recogniser } from './recogniser.ts';
 import { type Token, tokensOf, wordsBetween } from './token.ts';
 
 /** A text is cut off here: nobody says more in one breath, and what is pasted is no report. */
-const tokensHigh = 240;
+const tokensHigh = 100;
 /** What one text may be taken to mean at most; more is noise. */
 const heardHigh = 12;
 
