@@ -1,6 +1,7 @@
 import { PassThrough } from 'node:stream';
 import { describe, expect, it } from 'vitest';
 import { type Alarm, talk } from '../../src/bridges/terminal/talk.ts';
+import type { Fact } from '../../src/kitchen/facts.ts';
 import { at, call, type FakeWorld, fakeOpener } from '../rehearsal/fake-session.ts';
 
 const escapeCode = String.fromCharCode(27);
@@ -80,6 +81,25 @@ describe('the terminal', () => {
     await chat.end();
     expect(chat.shown().match(/oven-change now/g)).toHaveLength(1);
     expect(chat.shown()).not.toContain('side-in');
+  });
+
+  it('tells in one sentence what was missed while it was closed, and what comes first', async () => {
+    const calls = [
+      call('15:10', 'oven-change', { expiresAt: at('15:20') }),
+      call('15:20', 'side-in', { expiresAt: at('15:30') }),
+      call('15:50', 'pull', { text: 'Take it out now.', urgency: 'high', expiresAt: at('16:20') }),
+      call('15:55', 'check-due', { text: 'Take a reading.' }),
+    ];
+    const facts = [{ type: 'guests-counted' } as Fact];
+    const chat = await terminal({ calls, facts }, { now: '16:00', interactive: false });
+    await chat.end();
+    expect(chat.shown()).toBe(
+      'While I was away you missed 2 earlier calls, taking the roast out at 15:50 and ' +
+        'a reading at 15:55; first now: Take it out now.\n',
+    );
+    const nothing = await terminal({ calls: [], facts }, { now: '16:00', interactive: false });
+    await nothing.end();
+    expect(nothing.shown()).toBe('Back at your dinner; it is 16:00.\n');
   });
 
   it('answers what was said before the input ended, and says a failure without ending', async () => {

@@ -1,5 +1,6 @@
 /** A session whose every announcement and view is set by the test; the runner can't tell. */
 import { isoWithOffset } from '../../src/base/time.ts';
+import type { Fact } from '../../src/kitchen/facts.ts';
 import type { Heard } from '../../src/kitchen/heard.ts';
 import type { View } from '../../src/kitchen/view.ts';
 import type { Announcement, Session } from '../../src/session/ports.ts';
@@ -48,6 +49,7 @@ export interface FakeWorld {
   heard?: (text: string) => Heard[];
   reply?: (text: string) => string;
   view?: Partial<View>;
+  facts?: Fact[];
   said?: { text: string; at: number; source?: string | undefined }[];
   /** Changes the view of every session after the first: what a restart must notice. */
   forgetful?: Partial<View>;
@@ -85,7 +87,7 @@ export function fakeOpener(world: FakeWorld): () => Promise<Session> {
       delivered: async (ids) => {
         for (const id of ids) delivered.add(id);
       },
-      facts: async () => [],
+      facts: async () => world.facts ?? [],
     };
   };
 }

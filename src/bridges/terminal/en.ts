@@ -35,8 +35,7 @@ export function missedSentence(
     const about = kind === 'step-due' && title ? title : missedWords[kind];
     return `${about} at ${time}`;
   });
-  const shown =
-    told.length > 3 ? [`${told.length - 2} calls before that`, ...told.slice(-2)] : told;
+  const shown = told.length > 3 ? [`${told.length - 2} earlier calls`, ...told.slice(-2)] : told;
   const list = shown.length > 1 ? `${shown.slice(0, -1).join(', ')} and ${shown.at(-1)}` : shown[0];
   return `While I was away you missed ${list}; first now: ${first ?? 'tell me how things stand.'}`;
 }
