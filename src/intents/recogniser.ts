@@ -2,7 +2,7 @@
  * Recognisers: one family of phrases each. A phrase is a pattern and what it makes of a match; what it
  * makes may be nothing, and then the next phrase is tried. A recogniser knows in which moods it listens.
  */
-import type { Heard, HeardOf, Intent, ReadContext } from '../kitchen/heard.ts';
+import type { HeardOf, Intent, ReadContext } from '../kitchen/heard.ts';
 import type { Mood } from './clause.ts';
 import { mealTime, pastTime } from './moment.ts';
 import { patternOf, type Vocabulary } from './phrase.ts';
@@ -141,5 +141,3 @@ export const phrasesIn =
       pattern: patternOf(pattern as string, vocabulary),
       build: typeof build === 'function' ? build : () => build,
     }));
-
-export type { Heard };

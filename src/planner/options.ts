@@ -14,6 +14,7 @@ import {
   holdOvenCelsius,
   ovenMovesOf,
   questionOf,
+  riseHighKelvin,
   roastCameOutAt,
   roastOf,
   roastWentInAt,
@@ -137,6 +138,8 @@ export function draftOptions({ dinner, plan, wantedAt, now }: DraftOptions): Opt
     ),
     draft('skip-rest', { ...usual, rest: 'open' }, { restMinimumMinutes: 5 }),
   ];
+  // Once the pull is due only what happens after it can still be chosen.
+  if (minutesBetween(now, plan.pullAt.p50) < 3) return drafts;
   for (const fahrenheit of lowerFahrenheit) {
     const celsius = celsiusOfFahrenheit(fahrenheit);
     if (celsius > roasting - 8) continue;
@@ -212,7 +215,7 @@ export function retargeted(
     return undefined;
   const off = figures.coreAtServingCelsius.p50 - target;
   if (Math.abs(off) < 1) return undefined;
-  const pullCelsius = clamp(draft.question.pullCelsius - off, target - 20, target - 1);
+  const pullCelsius = clamp(draft.question.pullCelsius - off, target - riseHighKelvin, target - 1);
   return {
     ...draft,
     course: { ...draft.course, pullCelsius },

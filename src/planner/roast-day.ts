@@ -4,7 +4,12 @@
  */
 
 import { addMinutes, type Instant, minutesBetween } from '../base/time.ts';
-import { celsiusOfFahrenheit, clamp, fahrenheitOfCelsius } from '../base/units.ts';
+import {
+  celsiusOfFahrenheit,
+  clamp,
+  fahrenheitOfCelsius,
+  kelvinOfFahrenheitDegrees,
+} from '../base/units.ts';
 import type { RoastCard } from '../kitchen/card.ts';
 import { type Dinner, roastCardOf } from '../kitchen/dinner.ts';
 import type { Method } from '../kitchen/facts.ts';
@@ -217,15 +222,21 @@ export function riseKelvin(forecast: Forecast, pullCelsius: number, restMinutes:
 export const firstPullCelsius = (serveCelsius: number): number => serveCelsius - 9;
 
 /**
+ * A rest carries a core up by ten to twenty Fahrenheit degrees (common practice, no source). A forecast
+ * of more is not acted on: a roast pulled too early cannot be mended by resting.
+ */
+export const riseHighKelvin = kelvinOfFahrenheitDegrees(20);
+
+/**
  * The pull that lets the rest carry the core to the temperature wanted at the knife, in whole degrees
- * of the household's unit; never more than 16 K nor less than 2 K under it.
+ * of the household's unit; at least 2 K under it.
  */
 export function pullCelsiusOf(options: {
   serveCelsius: number;
   riseKelvin: number;
   unit: 'F' | 'C';
 }): number {
-  const exact = options.serveCelsius - clamp(options.riseKelvin, 2, 16);
+  const exact = options.serveCelsius - clamp(options.riseKelvin, 2, riseHighKelvin);
   return options.unit === 'C'
     ? Math.round(exact)
     : celsiusOfFahrenheit(Math.round(fahrenheitOfCelsius(exact)));

@@ -9,6 +9,7 @@ import { nextStepOf } from './en/answers.ts';
 import { emergencyWords, type SafetyRuleId, safetyRules } from './en/safety.ts';
 import { callWords, cautionWords } from './en/steps.ts';
 import { isBelowConsumerMinimum, openingWords, questionWords, word } from './en/wording.ts';
+import { clock } from './en/words.ts';
 import type { Scene } from './scene.ts';
 import { type Spoken, say, sentences, silent } from './spoken.ts';
 
@@ -96,7 +97,12 @@ function cautionsOf(outcomes: readonly Outcome[], scene: Scene): SafetyRuleId[] 
 
 /** The next step, called within the reply when it is due now. */
 function nextWords(outcomes: readonly Outcome[], scene: Scene, asking: boolean): Spoken {
-  if (asking || scene.nextStep === undefined) return silent;
+  if (asking) return silent;
+  if (scene.firstPlan && scene.nextStep === undefined) {
+    const first = nextStepOf(scene);
+    return first ? say`First, at ${clock(first.startAt, scene.dinner)}: ${first.title}.` : silent;
+  }
+  if (scene.nextStep === undefined) return silent;
   const lead = scene.firstPlan || outcomes.some((outcome) => leadsOn.has(outcome.key));
   if (!lead) return silent;
   const next = scene.plan?.steps.find((step) => step.id === scene.nextStep) ?? nextStepOf(scene);

@@ -227,7 +227,7 @@ class DinnerSession implements Session {
       now,
       timeZone: dinner.timeZone,
       stage: charts.stage,
-      expecting: options ? 'choice' : dinner.question?.expecting,
+      expecting: options ? 'choice' : (dinner.question?.expecting ?? awaited(outlook)),
       units: dinner.units,
       paused: dinner.paused,
       dishes: menuOf(dinner).map((card) => card.id),
@@ -436,6 +436,13 @@ class DinnerSession implements Session {
     await this.append(at, [...presumed, fact]);
     return announcementOf(this.known.at(-1) as FactOf<'announced'>);
   }
+}
+
+/** A call for a look at the core waits for a number, for a while. */
+function awaited({ dinner, now }: Outlook): 'reading' | undefined {
+  const last = dinner.announced.at(-1);
+  const looked = last?.kind === 'check-due' || last?.kind === 'pull';
+  return last && looked && now - last.at < 20 * 60_000 ? 'reading' : undefined;
 }
 
 interface Offered {

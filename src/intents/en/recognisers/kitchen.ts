@@ -157,7 +157,7 @@ export const lack: Recogniser = {
           /^(time|idea|need|way|problem|one|rush|hurry|worries|doubt|reason|clue|more|thanks|chance|change|power|electricity|sear|fan|pink|good|it|that|hope|words|question|bones?|guests|luck|fun|space|room|energy|patience|here|fridge|the oven|oven|here|town|bed|luck|control|oven on|stress|breath|point|money|friends|fuss)\b/.test(
             thing,
           ) ||
-          /^(of )/.test(thing) ||
+          /^(of|for|to|at|in|on) /.test(thing) ||
           / (in|out|on|off|up|down|done|yet|ready|made|cooked|started|finished|tied|salted)$/.test(
             ` ${thing}`,
           )
