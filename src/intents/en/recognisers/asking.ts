@@ -31,6 +31,13 @@ const degrees = (match: Match): { temperature?: number; unit?: 'F' | 'C' } => {
   return quantity?.kind === 'number' && quantity.value >= 35 ? { temperature: quantity.value } : {};
 };
 
+/** The whole clause in words: what a question of safety is about stands anywhere in it. */
+const clauseWords = (match: Match): string =>
+  match.line
+    .replaceAll(/<\w+> ?|[|?,.!]/g, '')
+    .replaceAll(/ +/g, ' ')
+    .trim();
+
 const asks = ['question', 'story', 'negative'] as const;
 const alsoSaid = ['question', 'statement', 'request'] as const;
 
@@ -49,7 +56,7 @@ export const questions: Recogniser = {
       (match) =>
         /game|neighbourhood|journey|drive/.test(match.line)
           ? undefined
-          : { intent: 'ask-safety', ...degrees(match) },
+          : { intent: 'ask-safety', about: clauseWords(match), ...degrees(match) },
     ),
     ...phrases(
       [

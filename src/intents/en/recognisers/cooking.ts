@@ -509,6 +509,8 @@ function doneMeaning(match: Match): Meaning | readonly Meaning[] | undefined {
   )
     return undefined;
   if (/^(look|looks|looking|seem|seems)/.test(verb)) return undefined;
+  // "the meat" names a thing and reports nothing.
+  if (/^(the|a|an|my|our|this|that|some|all)$/.test(who)) return undefined;
   const steps = lists(who).map((part) => {
     const dish = dishIn(part, context);
     if (dish)

@@ -19,10 +19,18 @@ export const trouble: Recogniser = {
     ),
     ...phrases(
       [
-        '(power|electricity|electric|lights|the mains) (went|has gone|is|has|just went|have gone|is gone|cut|failed|has been|just cut|have all gone) [gone|out|off|down|cut|been cut|out again|failed]',
+        '(power|electricity|electric|lights|the mains) (went|has gone|just went|have gone|is gone|cut|failed|just cut|have all gone) [gone|out|off|down|cut|been cut|out again|failed]',
+        '(power|electricity|electric|lights|the mains) (is|has|has been|are|have) (gone|out|off|down|cut|been cut|out again|failed)',
         '(power cut|blackout|power outage|fuse has blown|fuse blew|blown a fuse|tripped the breaker|breaker tripped|breaker has tripped|trip switch|no power|no electricity|we have lost power|lost power|lost the power)',
       ],
-      { intent: 'report-trouble', trouble: 'power-out' },
+      (match) => {
+        const lasted = match.quantityOfMark(/for (<d\d+>)/.exec(match.line)?.[1] ?? '');
+        return {
+          intent: 'report-trouble',
+          trouble: 'power-out',
+          ...(lasted?.kind === 'duration' ? { minutes: lasted.minutes } : {}),
+        };
+      },
     ),
     ...phrases(
       [
