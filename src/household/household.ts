@@ -40,6 +40,8 @@ const overAfterMilliseconds = 24 * 3_600_000;
 
 /** Longest sleep in one piece, and the shortest before a wake that raised nothing is repeated. */
 const longestSleepMilliseconds = 30_000;
+/** How soon to ring again after a failure. */
+const retryMilliseconds = 5_000;
 const shortestSleepMilliseconds = 1_000;
 
 /** Answers kept by key in memory; older ones are answered again from the log. */
@@ -230,7 +232,7 @@ export class Household {
 
   private tell(dinner: Kept, announcements: readonly Announcement[]): void {
     for (const listener of this.listeners) listener({ dinner, announcements });
-    if (this.clock === 'real') void this.arm();
+    if (this.clock === 'real') void this.arm().catch(() => this.ringIn(retryMilliseconds));
   }
 
   /** One timer over all dinners held. */
@@ -238,10 +240,19 @@ export class Household {
     const held = await Promise.all(this.kept.values());
     const dues = await Promise.all(held.map((one) => one.session.nextDueAt()));
     const due = Math.min(...dues.filter((at) => at !== undefined));
-    clearTimeout(this.timer);
-    if (this.closed || !Number.isFinite(due)) return;
+    if (!Number.isFinite(due)) return clearTimeout(this.timer);
     const left = Math.max(shortestSleepMilliseconds, due - this.options.now());
-    this.timer = setTimeout(() => void this.ring(), Math.min(left, longestSleepMilliseconds));
+    this.ringIn(Math.min(left, longestSleepMilliseconds));
+  }
+
+  /** A journal that cannot be written just now must not end the calling: it is tried again soon. */
+  private ringIn(milliseconds: number): void {
+    clearTimeout(this.timer);
+    if (this.closed) return;
+    this.timer = setTimeout(
+      () => void this.ring().catch(() => this.ringIn(retryMilliseconds)),
+      milliseconds,
+    );
   }
 
   private async ring(): Promise<void> {
