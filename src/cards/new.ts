@@ -1,7 +1,6 @@
 /** The text of a fresh card, explained line by line, ready to be filled in; it loads as it stands. */
-import type { Card } from '../kitchen/card.ts';
+import { type Card, roastMoments } from '../kitchen/card.ts';
 import { glossary } from './glossary.ts';
-import type { methodSteps, reservedSteps } from './roast-check.ts';
 
 export type CardKind = Card['card'];
 
@@ -224,26 +223,10 @@ function roastSteps(name: string): StepText[] {
     serve: after('serve', 'To the table.', ['carve']),
     'put-away': after('put the rest away', 'Leftovers into the fridge now.', ['serve']),
   };
-  return momentOrder.map((id) => ({ id, ...moments[id] }));
+  return roastMoments.map((id) => ({ id, ...moments[id] }));
 }
 
-type MomentId =
-  | (typeof reservedSteps)[number]
-  | (typeof methodSteps)[keyof typeof methodSteps][number];
-
-const momentOrder: readonly MomentId[] = [
-  'oven-on',
-  'roast-in',
-  'oven-down',
-  'check',
-  'pull',
-  'rest',
-  'oven-up',
-  'sear',
-  'carve',
-  'serve',
-  'put-away',
-];
+type MomentId = (typeof roastMoments)[number];
 
 const moment = (title: string, call: string, minutes: string): Omit<StepText, 'id'> => ({
   title,

@@ -180,6 +180,24 @@ export type Card = z.infer<typeof cardSchema>;
 export type CardStep = z.infer<typeof stepSchema>;
 export type Ingredient = z.infer<typeof ingredientSchema>;
 
+/** Steps whose instants the roast itself decides; everything else is placed around them. */
+export const roastMoments = [
+  'oven-on',
+  'roast-in',
+  'oven-down',
+  'check',
+  'pull',
+  'rest',
+  'oven-up',
+  'sear',
+  'carve',
+  'serve',
+  'put-away',
+] as const;
+
+export const isRoastMoment = (id: string): boolean =>
+  (roastMoments as readonly string[]).includes(id);
+
 /** The id a step goes by in a dinner: bare for the roast's, "dish.step" for the others. */
 export const stepIdOf = (card: Card, step: { id: string }): string =>
   card.card === 'roast' ? step.id : `${card.id}.${step.id}`;

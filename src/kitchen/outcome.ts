@@ -33,7 +33,6 @@ export type Outcome =
   | { key: 'hands-added'; who: string }
   | { key: 'cook-away'; until: number; minutes: number }
   | { key: 'reading-noted'; celsius: number; again: boolean }
-  | { key: 'thermometer-fine' }
   | { key: 'oven-noted'; celsius: number; down: boolean }
   | { key: 'oven-mode'; fan: boolean }
   | { key: 'oven-bias'; kelvin: number }

@@ -27,25 +27,6 @@ export interface Item {
   presumed: boolean;
 }
 
-/** Steps whose instants the roast itself decides; everything else is placed around them. */
-export const roastMoments = [
-  'oven-on',
-  'roast-in',
-  'oven-down',
-  'check',
-  'pull',
-  'rest',
-  'oven-up',
-  'sear',
-  'carve',
-  'serve',
-  'put-away',
-] as const;
-export type RoastMoment = (typeof roastMoments)[number];
-
-export const isRoastMoment = (id: string): id is RoastMoment =>
-  (roastMoments as readonly string[]).includes(id);
-
 /** Minutes of hands a step that only needs them at its start takes. */
 export const startMinutes = 2;
 

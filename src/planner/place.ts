@@ -5,11 +5,11 @@
 
 import { addMinutes, type Instant, minutesBetween } from '../base/time.ts';
 import { celsiusOfFahrenheit } from '../base/units.ts';
-import type { Anchor } from '../kitchen/card.ts';
+import { type Anchor, isRoastMoment } from '../kitchen/card.ts';
 import type { Dinner } from '../kitchen/dinner.ts';
 import type { OvenMove, Reason, Shortfall } from '../kitchen/plan.ts';
 import { Hands } from './hands.ts';
-import { endOf, type Item, isRoastMoment, startMinutes } from './items.ts';
+import { endOf, type Item, startMinutes } from './items.ts';
 import type { Timeline } from './timeline.ts';
 
 /** Mise en place begins no sooner than this before the roast goes in. */

@@ -2,12 +2,14 @@
  * The rest of the day, from a dinner's facts, a forecast and an instant. Pure: the same three give
  * the same plan. It knows no clock, no words and no charts.
  */
+
 import { addMinutes, type Instant, minutesBetween } from '../base/time.ts';
+import { isRoastMoment } from '../kitchen/card.ts';
 import type { Dinner } from '../kitchen/dinner.ts';
 import type { Band, Forecast } from '../kitchen/forecast.ts';
 import type { OvenMove, Plan, PlannedStep, StepState } from '../kitchen/plan.ts';
 import { checkShortfalls } from './constraints/index.ts';
-import { endOf, type Item, isRoastMoment, itemsOf } from './items.ts';
+import { endOf, type Item, itemsOf } from './items.ts';
 import { ovenAt, type Placed, type Placement, place } from './place.ts';
 import { holdOvenCelsius, ovenMovesOf, roastOf, roastWentInAt } from './roast-day.ts';
 import { isComplete, type Timeline, timelineOf } from './timeline.ts';

@@ -30,6 +30,7 @@ import { roastCameOutAt, roastWentInAt } from '../planner/roast-day.ts';
 import { callsNext, compose } from '../reply/compose.ts';
 import { wordCall } from '../reply/en/calls.ts';
 import { optionRisk, optionTitle } from '../reply/en/options.ts';
+import { announcementOf } from './announcement.ts';
 import { expectedOf, type Outlook, outlookOf, remembering } from './outlook.ts';
 import type { Announcement, Compute, Journal, Session, SessionOptions, Turn } from './ports.ts';
 import { PositionTaken } from './ports.ts';
@@ -449,17 +450,6 @@ interface Offered {
   facts: NewFact[];
   options: readonly Option[] | undefined;
 }
-
-const announcementOf = (fact: FactOf<'announced'>): Announcement => ({
-  id: fact.id,
-  at: fact.at,
-  kind: fact.kind,
-  step: fact.step,
-  text: fact.text,
-  speech: fact.speech,
-  urgency: fact.urgency,
-  expiresAt: fact.expiresAt,
-});
 
 const replyOf = (fact: FactOf<'replied'>): Turn['replies'][number] => ({
   text: fact.text,

@@ -2,9 +2,11 @@
  * A dinner's events as they are written. Everything comes from the log by position, so nothing is
  * lost or doubled however often a reader comes back.
  */
+
 import type { ServerResponse } from 'node:http';
 import type { Household, Kept } from '../../household/household.ts';
 import type { Fact, FactOf } from '../../kitchen/facts.ts';
+import { announcementOf } from '../../session/announcement.ts';
 import { announcementOnWire } from '../wire.ts';
 
 const keepAliveMilliseconds = 15_000;
@@ -33,7 +35,11 @@ export function streamTo(
     for (const fact of facts.slice(from + 1)) {
       if (fact.type === 'replied') write('turn', fact.position, turnOf(fact, facts));
       if (fact.type === 'announced')
-        write('announcement', fact.position, announcementOnWire(bare(fact), view.timeZone));
+        write(
+          'announcement',
+          fact.position,
+          announcementOnWire(announcementOf(fact), view.timeZone),
+        );
     }
     write('view', last, view);
     begun = true;
@@ -58,17 +64,6 @@ export function streamTo(
   });
   next();
 }
-
-const bare = (fact: FactOf<'announced'>) => ({
-  id: fact.id,
-  at: fact.at,
-  kind: fact.kind,
-  step: fact.step,
-  text: fact.text,
-  speech: fact.speech,
-  urgency: fact.urgency,
-  expiresAt: fact.expiresAt,
-});
 
 function turnOf(reply: FactOf<'replied'>, facts: readonly Fact[]): object {
   const words = facts.findLast(

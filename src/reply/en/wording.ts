@@ -189,11 +189,10 @@ const movedWords: Word<'serving-moved'> = ({ minutes, servingAt }, scene) => {
 };
 
 const troubleWords: Record<string, (scene: Scene) => Spoken> = {
-  'power-out': (scene) =>
+  'power-out': () =>
     sentences([
       say`Keep the oven shut: it holds its heat for a good while.`,
       say`Tell me when the power is back.`,
-      scene.plan ? silent : silent,
     ]),
   'oven-out': () => say`Keep the door shut, and tell me when the oven is back.`,
   'power-back': (scene) =>
@@ -305,7 +304,6 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
       : say`Nothing needs you for ${duration(minutes)}. Be back by ${clock(until, scene.dinner)}.`;
   },
   'reading-noted': readingWords,
-  'thermometer-fine': () => say`The thermometer is sound.`,
   'oven-noted': ({ celsius, down }, scene) => {
     if (celsius <= 0)
       return sentences([say`Oven off.`, scene.stage === 'low-roast' ? pullWords(scene) : silent]);
