@@ -2,8 +2,10 @@
  * One card's text, parsed and checked against the schema, with a place (line, column, field) for
  * whatever is wrong. May not know of files on disk or of other cards.
  */
+
 import { type Document, type ErrorCode, isMap, isScalar, LineCounter, parseDocument } from 'yaml';
 import { type Card, cardSchema } from '../kitchen/card.ts';
+import { danglingAlias } from './alias.ts';
 import { type CardError, type CardPath, fieldOf } from './error.ts';
 import { type SchemaIssue, sentencesOf } from './sentences.ts';
 
@@ -29,6 +31,18 @@ export function readCard(text: string, file: string): ReadCard {
     .map((error) => ({ ...at(error.pos[0], []), sentence: unreadable(error.code) }))
     .filter((error, index, all) => all.findIndex((one) => one.line === error.line) === index);
   if (broken.length > 0) return { file, id: undefined, card: undefined, errors: broken, place };
+  const alias = danglingAlias(document);
+  if (alias !== undefined) {
+    const sentence =
+      'A star here stands for a name given earlier, and there is none; put the text in quotes.';
+    return {
+      file,
+      id: undefined,
+      card: undefined,
+      errors: [{ ...at(alias, []), sentence }],
+      place,
+    };
+  }
   const value: unknown = document.toJS();
   const said = document.get('id');
   const id = typeof said === 'string' ? said : undefined;

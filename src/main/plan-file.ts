@@ -3,6 +3,7 @@ import { LineCounter, parseDocument } from 'yaml';
 import { z } from 'zod';
 import { type Instant, instantOf, isTimeZone } from '../base/time.ts';
 import { celsiusOf, kilogramsOf } from '../base/units.ts';
+import { danglingAlias } from '../cards/alias.ts';
 import { methods } from '../kitchen/facts.ts';
 import { donenessWords, preparedWords } from '../kitchen/heard.ts';
 import type { WrittenDinner } from '../session/day.ts';
@@ -74,6 +75,11 @@ export function readPlanFile(
       })),
     };
   }
+  const alias = danglingAlias(document);
+  if (alias !== undefined)
+    return {
+      faults: [{ ...place(alias), sentence: 'a star here stands for no name given earlier' }],
+    };
   const checked = planFileSchema.safeParse(document.toJS());
   if (checked.success) return { dinner: writtenOf(checked.data, home) };
   return {

@@ -369,3 +369,11 @@ property.prop([fc.nat(whole.length), fc.nat(60), fc.string({ maxLength: 12 })], 
     expect(explainCard(text, 'mine.yaml').text.length).toBeGreaterThan(10);
   },
 );
+
+test('an alias that names nothing is a mistake at its place, not a crash', () => {
+  const text = whole.replace(/minutes: \[.*\]/, 'minutes: *nowhere');
+  const [error, ...others] = checkCard(text, 'mine.yaml').errors;
+  expect(others).toEqual([]);
+  expect(error?.line).toBe(text.split('\n').findIndex((line) => line.includes('*nowhere')) + 1);
+  expect(error?.sentence).toMatch(/star/);
+});
