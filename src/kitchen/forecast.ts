@@ -123,3 +123,33 @@ export type ForecastAssumption =
   | { key: 'rest'; cover: RestCover };
 
 export type ForecastFunction = (question: ForecastQuestion) => Forecast;
+
+/** The true core so many minutes after the roast went in, between the forecast's points. */
+export const coreAtMinute = (forecast: Forecast, minute: number): Band | undefined =>
+  between(
+    forecast.core.map((one) => [one.minute, one.celsius]),
+    minute,
+  );
+
+/** The core so many minutes after the pull, or at the peak where the forecast says no more. */
+export const coreAfterRest = (forecast: Forecast, restMinutes: number): Band =>
+  between(
+    forecast.afterRest.map((one) => [one.minutesAfterPull, one.celsius]),
+    restMinutes,
+  ) ?? forecast.peak.celsius;
+
+/** Linear between rows that ascend; the first and the last row hold beyond them. */
+function between(rows: readonly (readonly [number, Band])[], at: number): Band | undefined {
+  const following = rows.findIndex(([minute]) => minute >= at);
+  const after = rows[following === -1 ? rows.length - 1 : following];
+  const before = following > 0 ? rows[following - 1] : after;
+  if (!after || !before) return undefined;
+  const span = after[0] - before[0];
+  const share = span <= 0 ? 1 : Math.min(1, Math.max(0, (at - before[0]) / span));
+  const mix = (low: number, high: number): number => low + (high - low) * share;
+  return {
+    p10: mix(before[1].p10, after[1].p10),
+    p50: mix(before[1].p50, after[1].p50),
+    p90: mix(before[1].p90, after[1].p90),
+  };
+}

@@ -7,7 +7,12 @@ import { addMinutes, type Instant, minutesBetween } from '../base/time.ts';
 import { celsiusOfFahrenheit, clamp } from '../base/units.ts';
 import { type Dinner, menuOf } from '../kitchen/dinner.ts';
 import type { Course, Option } from '../kitchen/facts.ts';
-import type { Band, Forecast, ForecastQuestion } from '../kitchen/forecast.ts';
+import {
+  type Band,
+  coreAfterRest,
+  type Forecast,
+  type ForecastQuestion,
+} from '../kitchen/forecast.ts';
 import type { OvenMove, Plan } from '../kitchen/plan.ts';
 import {
   carveMinutesOf,
@@ -186,9 +191,6 @@ export function figuresOf(
   const tail = plan.carveMinutes;
   const servingAt = Math.max(wantedAt, addMinutes(pullAt, draft.restMinimumMinutes + tail));
   const restMinutes = minutesBetween(pullAt, servingAt) - tail;
-  const row =
-    forecast.afterRest.find((one) => one.minutesAfterPull >= restMinutes - 2.5) ??
-    forecast.afterRest.at(-1);
   return {
     kind: draft.kind,
     course: { ...draft.course, servingAt },
@@ -196,7 +198,7 @@ export function figuresOf(
     pullAt,
     servingAt,
     restMinutes,
-    coreAtServingCelsius: row?.celsius ?? forecast.peak.celsius,
+    coreAtServingCelsius: coreAfterRest(forecast, restMinutes),
     minutesFromWanted: minutesBetween(wantedAt, servingAt),
   };
 }

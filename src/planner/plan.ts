@@ -6,7 +6,7 @@
 import { addMinutes, type Instant, minutesBetween } from '../base/time.ts';
 import { isRoastMoment } from '../kitchen/card.ts';
 import type { Dinner } from '../kitchen/dinner.ts';
-import type { Band, Forecast } from '../kitchen/forecast.ts';
+import { coreAfterRest, type Forecast } from '../kitchen/forecast.ts';
 import type { OvenMove, Plan, PlannedStep, StepState } from '../kitchen/plan.ts';
 import { checkShortfalls } from './constraints/index.ts';
 import { endOf, type Item, itemsOf } from './items.ts';
@@ -64,7 +64,7 @@ export function plan({ dinner, forecast, pullCelsius, now }: PlanQuestion): Plan
     oven,
     ovenNowCelsius: ovenAt(oven, now),
     checkAt: checkAtOf(dinner, forecast, timeline, now),
-    coreAtServingCelsius: coreAtServing(forecast, timeline),
+    coreAtServingCelsius: coreAfterRest(forecast, timeline.restMinutes),
     shortfalls: placement.shortfalls,
   };
   return { ...made, shortfalls: [...placement.shortfalls, ...checkShortfalls(made)] };
@@ -169,13 +169,4 @@ function checkAtOf(
   const at = addMinutes(timeline.roastInAt, forecast.nextCheckMinute);
   const lastTold = dinner.readings.at(-1)?.happenedAt;
   return Math.max(at, lastTold ?? 0, roastWentInAt(dinner) === undefined ? 0 : Math.min(now, at));
-}
-
-/** The core when the knife goes in. */
-function coreAtServing(forecast: Forecast, timeline: Timeline): Band {
-  const rows = forecast.afterRest;
-  const last = rows.at(-1);
-  const minutes = timeline.restMinutes;
-  const row = rows.find((one) => one.minutesAfterPull >= minutes) ?? last;
-  return row?.celsius ?? forecast.peak.celsius;
 }

@@ -13,7 +13,13 @@ import {
 import type { RoastCard } from '../kitchen/card.ts';
 import { type Dinner, roastCardOf } from '../kitchen/dinner.ts';
 import type { Method } from '../kitchen/facts.ts';
-import type { Band, Forecast, ForecastQuestion, OvenSetting } from '../kitchen/forecast.ts';
+import {
+  type Band,
+  coreAfterRest,
+  type Forecast,
+  type ForecastQuestion,
+  type OvenSetting,
+} from '../kitchen/forecast.ts';
 import type { OvenMove } from '../kitchen/plan.ts';
 
 /** A held roast stands in a box above the 140 °F at which the consumer rule holds cooked meat. */
@@ -206,16 +212,8 @@ export function questionOf(
 
 /** How far the core climbs in the rest, from a forecast with the usual pull. */
 export function riseKelvin(forecast: Forecast, pullCelsius: number, restMinutes: number): Band {
-  const row = forecast.afterRest.reduce((best, one) =>
-    Math.abs(one.minutesAfterPull - restMinutes) < Math.abs(best.minutesAfterPull - restMinutes)
-      ? one
-      : best,
-  );
-  return {
-    p10: row.celsius.p10 - pullCelsius,
-    p50: row.celsius.p50 - pullCelsius,
-    p90: row.celsius.p90 - pullCelsius,
-  };
+  const { p10, p50, p90 } = coreAfterRest(forecast, restMinutes);
+  return { p10: p10 - pullCelsius, p50: p50 - pullCelsius, p90: p90 - pullCelsius };
 }
 
 /** The first guess of the pull, before a forecast says how far the core climbs in the rest. */

@@ -6,7 +6,12 @@ import { minutesBetween } from '../base/time.ts';
 import { celsiusOfFahrenheit } from '../base/units.ts';
 import { type Dinner, dinnerOf } from '../kitchen/dinner.ts';
 import type { Fact } from '../kitchen/facts.ts';
-import type { Band, Forecast, ForecastQuestion } from '../kitchen/forecast.ts';
+import {
+  type Band,
+  coreAtMinute,
+  type Forecast,
+  type ForecastQuestion,
+} from '../kitchen/forecast.ts';
 import type { Plan } from '../kitchen/plan.ts';
 import type { Expected } from '../machine/context.ts';
 import { type Standing, standingOf } from '../machine/stage.ts';
@@ -107,16 +112,7 @@ export async function outlookOf(
 export function coreAt(outlook: Outlook, at: number): Band | undefined {
   const { forecast, plan, dinner } = outlook;
   if (!forecast || !plan || roastWentInAt(dinner) === undefined) return undefined;
-  const minute = minutesBetween(plan.roastInAt, at);
-  const after = forecast.core.findIndex((one) => one.minute >= minute);
-  const next = forecast.core[after === -1 ? forecast.core.length - 1 : after];
-  const before = after > 0 ? forecast.core[after - 1] : next;
-  if (!next || !before) return undefined;
-  const span = next.minute - before.minute;
-  const share = span <= 0 ? 1 : Math.min(1, Math.max(0, (minute - before.minute) / span));
-  const mix = (pick: (band: Band) => number): number =>
-    pick(before.celsius) + (pick(next.celsius) - pick(before.celsius)) * share;
-  return { p10: mix((b) => b.p10), p50: mix((b) => b.p50), p90: mix((b) => b.p90) };
+  return coreAtMinute(forecast, minutesBetween(plan.roastInAt, at));
 }
 
 /** What the machine may know of the plan and the forecast when it decides. */

@@ -4,6 +4,7 @@ import { minutesBetween } from '../../base/time.ts';
 import { celsiusOf, celsiusOfFahrenheit, fahrenheitOfCelsius } from '../../base/units.ts';
 import type { Card, Ingredient } from '../../kitchen/card.ts';
 import { menuOf, roastCardOf } from '../../kitchen/dinner.ts';
+import { type Band, coreAtMinute } from '../../kitchen/forecast.ts';
 import type { Heard } from '../../kitchen/heard.ts';
 import type { PlannedStep, Reason } from '../../kitchen/plan.ts';
 import type { Scene } from '../scene.ts';
@@ -131,14 +132,9 @@ function statusWords(scene: Scene): Spoken {
 const carveAt = (scene: Scene): number =>
   scene.plan?.steps.find((step) => step.id === 'carve')?.startAt ?? scene.now;
 
-/** The core now by the forecast, between its points. */
-export function coreNow(scene: Scene): { p10: number; p50: number; p90: number } | undefined {
-  const { plan, forecast, now } = scene;
-  if (!plan || !forecast) return undefined;
-  const minute = minutesBetween(plan.roastInAt, now);
-  const later = forecast.core.find((one) => one.minute >= minute) ?? forecast.core.at(-1);
-  return later?.celsius;
-}
+/** The core now by the forecast. */
+export const coreNow = ({ plan, forecast, now }: Scene): Band | undefined =>
+  plan && forecast ? coreAtMinute(forecast, minutesBetween(plan.roastInAt, now)) : undefined;
 
 function timeLeftWords(about: string | undefined, scene: Scene): Spoken {
   const { plan, dinner } = scene;
