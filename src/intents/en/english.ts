@@ -9,21 +9,36 @@ import { clausesOf, withoutAsking } from './clauses.ts';
 import { corrected } from './corrections.ts';
 import { datesIn } from './dates.ts';
 import { quantified } from './quantities.ts';
-import { correction, emergency, together, watch } from './recognisers/across.ts';
-import { musing, questions, shortQuestions } from './recognisers/asking.ts';
-import { notDone, ovenTalk, progress, readings, skip } from './recognisers/cooking.ts';
-import { behind, hands, lack, setup, timers, trouble } from './recognisers/kitchen.ts';
-import {
-  doneness,
-  guests,
-  menu,
-  method,
-  notes,
-  roast,
-  serving,
-  units,
-} from './recognisers/planning.ts';
+import { askHow } from './recognisers/ask-how.ts';
+import { askNow } from './recognisers/ask-now.ts';
+import { askPlan } from './recognisers/ask-plan.ts';
+import { askTemperature } from './recognisers/ask-temperature.ts';
+import { askThings } from './recognisers/ask-things.ts';
+import { askTime } from './recognisers/ask-time.ts';
+import { behind } from './recognisers/behind.ts';
+import { correction } from './recognisers/correction.ts';
+import { doneness } from './recognisers/doneness.ts';
+import { emergency } from './recognisers/emergency.ts';
+import { guests } from './recognisers/guests.ts';
+import { hands } from './recognisers/hands.ts';
+import { lack } from './recognisers/lack.ts';
+import { menu } from './recognisers/menu.ts';
+import { method } from './recognisers/method.ts';
+import { notDone, skip } from './recognisers/not-done.ts';
+import { notes } from './recognisers/notes.ts';
+import { ovenTalk } from './recognisers/oven.ts';
+import { progress } from './recognisers/progress.ts';
+import { readings } from './recognisers/readings.ts';
+import { roast } from './recognisers/roast.ts';
+import { serving } from './recognisers/serving.ts';
+import { setup } from './recognisers/setup.ts';
+import { musing, shortQuestions } from './recognisers/short-questions.ts';
 import { early, fragments, yesAndNo } from './recognisers/talk.ts';
+import { timers } from './recognisers/timers.ts';
+import { together } from './recognisers/together.ts';
+import { trouble } from './recognisers/trouble.ts';
+import { units } from './recognisers/units.ts';
+import { watch } from './recognisers/watch.ts';
 import { repaired } from './repair.ts';
 
 export const english: Language = {
@@ -50,7 +65,12 @@ export const english: Language = {
     // A bare value means what was asked for.
     fragments,
     musing,
-    questions,
+    askThings,
+    askTime,
+    askPlan,
+    askTemperature,
+    askHow,
+    askNow,
     units,
     // "ten minutes for the rolls" before any other use of minutes.
     timers,

@@ -1,0 +1,44 @@
+/** How, and why. */
+import type { Recogniser } from '../../recogniser.ts';
+import { stepIn } from '../steps.ts';
+import { phrases } from '../vocabulary.ts';
+import { topic } from './subjects.ts';
+
+export const askHow: Recogniser = {
+  name: 'ask-how',
+  moods: ['question'],
+  phrases: [
+    ...phrases(
+      [
+        '^ [but|and|ok] (why|how come|what for|for what reason|what is the reason|what is the point of|what is the purpose of|what difference does) [is|do|does|should|am|are|did|not|would|the|i|we|it|that|can|must] [{thing:thing}] $',
+        '^ [but|and] (why|how come) ',
+      ],
+      (match) => ({ intent: 'ask-why', ...topic(match) }),
+    ),
+    ...phrases(
+      [
+        '(how) (do|should|can|would|does|shall|could) (i|we|you|one) (know|tell) [when|if|that|whether] [{thing:thing}] $',
+        '(how) (do|should|can|would|does|shall|could|am|did) (i|we|you|one|the) [best|properly|go about|supposed to] {thing:thing} $',
+        '(how to|show me how to|tell me how to|explain how to|best way to|teach me to|teach me how to|show me|what is the (best|right|trick|proper) way (to|of)|remind me how to|explain|talk me through|walk me through|run me through|what is the method for|how is|how are|how does one|what do you mean by|what does|what is) [the] {thing:thing} $',
+      ],
+      (match) => {
+        const words = match.words('thing');
+        const line = match.line;
+        if (
+          /^what (is|does)/.test(line) &&
+          !stepIn(words.replace(/ mean$/, ''), match.context) &&
+          !/(french|truss|baste|tent|carry ?over|deglaze|render)/.test(words)
+        )
+          return undefined;
+        if (
+          /^how (is|are)/.test(line) &&
+          (/(going|doing|looking|getting|coming|you|things|we|it)$/.test(line.trim()) ||
+            !/(made|done|cut|tied|cooked)/.test(line))
+        )
+          return undefined;
+        if (/(feel|spell|score|game|was your)/.test(words)) return undefined;
+        return { intent: 'ask-how', ...topic(match) };
+      },
+    ),
+  ],
+};

@@ -1,0 +1,58 @@
+/** What comes next, and how it stands. */
+import type { Recogniser } from '../../recogniser.ts';
+import { dishIn, meansRoast, stepIn } from '../steps.ts';
+import { phrases } from '../vocabulary.ts';
+
+export const askNow: Recogniser = {
+  name: 'ask-now',
+  moods: ['question'],
+  phrases: [
+    ...phrases(
+      [
+        '(what|which) (is|are|comes|happens|do|should|shall|am|step|step is|else) [i|we|my|the|supposed] [to|do|be|doing|comes|is|need to do|on] [next|now|after that|after this|first|up next|then|do|next step|up|doing|the next|next thing|need doing|should i] (next|now|after that|after this|first|then|do|doing|step|thing|to do|$) [*] $',
+        '(what next|what now|now what|where next|what should i do|what do i do|what am i doing|what to do|anything to do|anything i should be doing|anything else to do|should i be doing|should i do anything|is there anything (to do|else|i should|i can))',
+        '(should|do|shall|can|could|may) (i|we) (now|start|put|take|get|pull|make|begin|do|turn|cover|carve|serve|need) [*]',
+        '(is|are) (it|there|the next|my next) [anything|time] (next|to do)',
+      ],
+      (match) => {
+        if (
+          /(score|weather|film|news|year|day is it|time is it|date|name|called|up with|on tv|president|capital|you|watching)/.test(
+            match.line,
+          )
+        )
+          return undefined;
+        return { intent: 'ask-next' };
+      },
+    ),
+    ...phrases(
+      [
+        '(how|how are|how am|how is) [we|i|it|everything|things|the roast|@it|dinner|that|the oven|are|is] [all|we|i|it|@it|dinner|everything|things|the roast] (doing|going|looking|getting on|getting along|coming along|coming on|on|cooking) [*] $',
+        '(where|how far) (are|am|have) (we|i|things) [at|now|got|come|up to|in|along|$]',
+        '(are|am|is) (we|i|everything|it|dinner|things|that|the roast|@it) [still|all|going|running] (on track|on time|on schedule|ok|behind|late|going to plan|in good shape|going well|all right|ahead|doing ok|fine|going to make it|going to be late|running late|going ok|good|on course)',
+        '(is|are) (it|@it|dinner|the roast|everything|they|the potatoes|{thing:thing}) (done|ready|cooked|burnt|ruined|finished|overcooked|undercooked|out|in|over|raw|resting) [yet|now|already|$]',
+        '(have|did) (i|we) (wreck|wrecked|ruined|ruin|overcooked|overcook|messed|mess|blown|burnt|screwed|killed|spoiled|missed|destroyed|lost) [*]',
+        '(what is|what are) (the status|happening|going on|the state|the situation|where we are|the latest|up with the roast|the current)',
+        '(status|how is it)',
+        '(is|will) (it|dinner|everything|we|@it) (be|going to be) (ok|all right|on time|ready|fine|late|done)',
+        '(does|do) (it|that|this) look (right|done|ok)',
+      ],
+      (match) => {
+        if (
+          /(how are you|you doing|your day|weather|tv|telly|outside|football|the kids|mum|dad|work)/.test(
+            match.line,
+          )
+        )
+          return undefined;
+        const who = match.words('thing');
+        if (
+          who !== '' &&
+          !meansRoast(who) &&
+          !dishIn(who, match.context) &&
+          stepIn(who, match.context) === undefined
+        )
+          return undefined;
+        return { intent: 'ask-status' };
+      },
+    ),
+  ],
+};

@@ -1,0 +1,26 @@
+/** Questions that ask for a temperature or hold one. */
+import type { Recogniser } from '../../recogniser.ts';
+import { phrases } from '../vocabulary.ts';
+import { about, degrees } from './subjects.ts';
+
+export const askTemperature: Recogniser = {
+  name: 'ask-temperature',
+  moods: ['question'],
+  phrases: [
+    ...phrases(
+      [
+        '(what temperature|which temperature|what number|how hot|what heat|what setting|what degrees|what gas mark|how many degrees|what internal|what core) [temperature|should|is|do|does|for|in|to|are|am] [*] $',
+        '(what|where) (do|should|shall|does|would) [i|we|the oven|it|@it] [be] (pull|take|cook|set|roast|aim|read|have|want|turn|need to be|come out|reach|be|get) * (at|to|for|read|reach|be at|it at) $',
+        '(what) should (it|@it|the oven|@middle|the thermometer|the probe|the core) (read|be|be at|be reading|say|reach|be on|get to)',
+        '(what is|what does|what are) [a|the] (rare|medium rare|medium|well done|medium well|pull temperature|target|temperature|target temperature|core temperature|serving temperature|internal temperature|oven temperature) [in|for|of|now|mean|at|$]',
+        '(is|are|would|does|has) {temperature} [degrees] [in the middle] (too|ok|enough|fine|right|good|low|high|hot|about right|done|where|the right|all right|medium|rare|normal|a bit|on track|alright|bad|what|it|rare|about)',
+        '(is|was) (it|that|it at) {temperature} [ok|enough|too|fine|now|$]',
+        '(what|how) about {temperature} [degrees|$]',
+        '(what do i pull it at|what do we pull it at|how hot should|what am i aiming for|what are we aiming for|what temperature)',
+        '(should|shall|do) (i|we) (turn|set|put|pull|take|drop|have|lower|raise|get|bring) * {temperature}',
+        '(does|is) {temperature} (sound|seem|look|mean) *',
+      ],
+      (match) => ({ intent: 'ask-temperature', ...about(match), ...degrees(match) }),
+    ),
+  ],
+};

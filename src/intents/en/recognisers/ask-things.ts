@@ -1,0 +1,69 @@
+/** Questions of safety, amounts, what else will do, and what to buy. */
+import type { Recogniser } from '../../recogniser.ts';
+import { phrases } from '../vocabulary.ts';
+import { clauseWords, degrees, ingredient } from './subjects.ts';
+
+export const askThings: Recogniser = {
+  name: 'ask-things',
+  moods: ['question'],
+  phrases: [
+    ...phrases(
+      [
+        '(safe|unsafe|dangerous|food poisoning|poison|make (us|them|me|him|her|anyone) (ill|sick)|get (sick|ill)|salmonella|bacteria|e coli|go off|gone off|make you ill|ok to leave|spoil|risky|safely)',
+        '(can|could|should|may|is it ok for|ok for|all right for|fine for|suitable for|good for) * (pregnant|baby|toddler|elderly|chemo|immunocompromised) ',
+        '(rare|medium rare|pink|medium|it|this|that|{temperature}) [ok|fine|all right|suitable|safe|good|enough] for [my|our|the|a|someone|a very] [{thing:thing}] (pregnant|gran|grandma|kids|children|toddler|baby|mum|dad|elderly|sister|nan|grandad)',
+        '(can|should|may) [my|the] [pregnant|old|elderly] (sister|gran|kids|wife|mum|nan|baby|toddler|children|daughter|grandma|pregnant women|dad|grandmother|grandad) [also] (eat|have) ',
+        '(how long can|can) (i|we|it|@it|the leftovers|leftovers) [be] (leave|sit|stay|keep|stand|left|kept|leave it|leave @it) [it|@it|out|safe|the roast|on the counter|at room temperature|out of the fridge]',
+      ],
+      (match) =>
+        /game|neighbourhood|journey|drive/.test(match.line)
+          ? undefined
+          : { intent: 'ask-safety', about: clauseWords(match), ...degrees(match) },
+    ),
+    ...phrases(
+      [
+        '(can|could|may|should) (i|we|you) (use|substitute|swap|replace|do it with|make it with|get away with|try|sub|go with) [some|the|a|in] {thing:thing} (instead|for|instead of|rather than|in place of|with it|in it|$)',
+        '(what|is there anything|anything|what else) [can|could|should|do] [i|we|you] [use] (instead of|in place of|replace|substitute for|as a substitute for|as a replacement for|instead) [the] [{thing:thing}] $',
+        '(substitute|replacement|alternative|swap|stand in) (for|to) [the] {thing:thing} $',
+        '(does|would|will|do) {thing:thing} (work|do|work instead|be ok instead|do instead) $',
+        'is {thing:thing} (ok|fine|good|all right) instead',
+        '(without|if i have no|if there is no|do not have|no) {thing:thing} $',
+        'what (if|can i do if) (i|we) (do not have|have no|have not got) [any|a] {thing:thing}',
+      ],
+      (match) =>
+        /^(what is|how)/.test(match.line) &&
+        !/(substitute|replacement|alternative|instead)/.test(match.line)
+          ? undefined
+          : { intent: 'ask-substitute', ...ingredient(match) },
+    ),
+    ...phrases(
+      [
+        '(shopping list|what do i (need to buy|buy|need from the shop|need to get|need from the store|have to buy)|what (should|must|do) (i|we) (buy|get|pick up) [from|at]|need to (buy|get from)|what ingredients|what to buy|from the (shop|shops|store|supermarket|butcher))',
+      ],
+      { intent: 'ask-shopping' },
+    ),
+    ...phrases(
+      [
+        'how many (people|guests|of us|are we|are coming|am i cooking for|will there be|are we having|for dinner|mouths)',
+        'how many (are|do we have|did i say|have we)',
+      ],
+      (match) => (/<|potato|minutes/.test(match.line) ? undefined : { intent: 'ask-guests' }),
+    ),
+    ...phrases(
+      [
+        '(how much|how many|what quantity of|what amount of|how large a|how big a) (more|of)? {thing:thing} (do|does|should|will|is|are|goes|go|we|i|per|for|in|needed|$)',
+        '(how much|how many|what quantity of|what amount of) {thing:thing} $',
+      ].map((pattern) => pattern.replace('(more|of)?', '[more|of]')),
+      (match) => {
+        const words = match.words('thing');
+        if (
+          /^(did|does|was|has|time|longer|more time|minutes|more|hours|long|degrees|hotter|is|do|does|of us|later|behind)\b/.test(
+            words,
+          )
+        )
+          return undefined;
+        return { intent: 'ask-amount', ...ingredient(match) };
+      },
+    ),
+  ],
+};

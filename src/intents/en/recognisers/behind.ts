@@ -1,0 +1,30 @@
+/** The cook is behind. */
+import type { Recogniser } from '../../recogniser.ts';
+import { phrases } from '../vocabulary.ts';
+
+export const behind: Recogniser = {
+  name: 'behind',
+  moods: ['statement', 'intention'],
+  phrases: [
+    ...phrases(
+      [
+        '(i am|we are|i have got|^ running|i have fallen|i|we have fallen|i am running|we are running) [about|running|now|a good] {minutes} (behind|late|slow|down|behind schedule)',
+        '(i am|we are|^ running|i have fallen|we have fallen|we are running) [running] (behind|late|behind schedule|slow) [schedule] (by|about) {minutes}',
+        '^ {minutes} behind $',
+        '(lost|it took me an extra|took an extra) {minutes} ',
+      ],
+      (match) => {
+        const minutes = match.minutes('minutes');
+        return Number.isFinite(minutes) ? { intent: 'running-behind', minutes } : undefined;
+      },
+    ),
+    ...phrases(
+      [
+        '(i am|we are|i have fallen|we have fallen|i am getting|things are|everything is) [running|a bit|falling|getting|way|so|very|well|a little|all|really] [running|a bit|a little|so|way] (behind|late|behind schedule|slow|off schedule)',
+        '^ running [a bit|a little|very|so] (late|behind) ',
+      ],
+      (match) =>
+        /(they|guests|people)/.test(match.line) ? undefined : { intent: 'running-behind' },
+    ),
+  ],
+};

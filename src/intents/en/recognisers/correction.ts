@@ -1,0 +1,111 @@
+/** What the cook takes back: a value said before, or the whole of it. */
+import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
+import { stepIn } from '../steps.ts';
+import { phrases } from '../vocabulary.ts';
+
+const relabel = (match: Match): Meaning | undefined => {
+  // "make it eight o'clock" takes nothing back.
+  if (match.quantity('x')?.kind === 'clock' && /^make (it|that) /.test(match.line))
+    return undefined;
+  const quantity = match.quantity('x');
+  const clock = match.pastTime('x');
+  switch (quantity?.kind) {
+    case 'weight':
+      return { intent: 'correct', weight: quantity.value, weightUnit: quantity.unit };
+    case 'duration':
+      return { intent: 'correct', minutes: quantity.minutes };
+    case 'clock':
+      return { intent: 'correct', ...(clock ? { time: clock } : {}) };
+    case 'date':
+      return { intent: 'correct', date: quantity.date };
+    default: {
+      const line = ` ${match.line}`;
+      if (/ (people|of us|guests|heads|adults) /.test(line))
+        return { intent: 'correct', count: match.number('x') };
+      if (/ (bone|bones|ribs) /.test(line)) return { intent: 'correct', bones: match.number('x') };
+      if (
+        match.context.expecting === 'guests' ||
+        (match.number('x') < 20 &&
+          quantity?.kind === 'number' &&
+          match.context.stage === 'planning')
+      )
+        return { intent: 'correct', count: match.number('x') };
+      return { intent: 'correct', ...match.temperature('x') };
+    }
+  }
+};
+
+const event = (match: Match, slot: string): string | undefined => {
+  const words = match.words(slot);
+  if (/potatoes|beans|carrots|puddings|side|roots|veg/.test(words))
+    return stepIn(words, match.context);
+  return undefined;
+};
+
+export const correction: Recogniser = {
+  name: 'correction',
+  moods: ['statement'],
+  phrases: [
+    ...phrases(
+      [
+        '[no ,|no|sorry ,|sorry|wait ,|actually ,] {who:thing} (went in|went into the oven|started|came out|went on|was in) at {x:clock} [,] not [at] {y:any}',
+        '[no ,|no|sorry ,|sorry|wait ,] {who:thing} (went in|started|came out) at {x:clock} [,] (not at|rather than|instead of) {y:any}',
+      ],
+      (match) => {
+        const time = match.pastTime('x');
+        const step = event(match, 'who') ?? (/came out/.test(match.line) ? 'pull' : 'roast-in');
+        return time ? { intent: 'correct', step, time } : undefined;
+      },
+    ),
+    ...phrases(
+      [
+        '^ [no ,|no|sorry ,|sorry|wait ,|oh] (i meant|i mean|i should have said|i meant to say|should have been|i said|it should be|make that|that should be|that was|correction ,|correction|rather|scratch that ,|it was|it is|that is|it is actually|more like) {x:any} [degrees] [,] (not|rather than|instead of) {y:any}',
+        '^ [no ,|no|sorry ,|sorry] not {y:any} [,] [i meant|it is|it was|but|i mean] {x:any}',
+        '(it is|it was) {x:any} [people|of us|guests|bones|bone|ribs|pounds] [,] not {y:any}',
+        '[no ,|no|sorry ,|sorry] {x:any} [people|of us|guests|bones|degrees] [,] not {y:any}',
+      ],
+      relabel,
+    ),
+    ...phrases(
+      [
+        '^ [no ,|no|no no|sorry ,|sorry|wait ,|oh|oh no|oh no ,|hang on ,] (i meant|i mean|i meant to say|i should have said|it should be|make that|make it|that should be|that should have been|it should have been|correction ,|correction|scratch that ,|i said|i got that wrong ,|i misread it ,|i misread that ,|i misread it|misread it ,|i misspoke ,|my mistake ,|typo ,) [it is|it was|it reads] {x:any} [people|of us|guests|bones|bone|ribs]',
+        '^ (no ,|no|nope ,|no no|wrong ,|sorry ,) [it is|it was|it reads|that was|at] {x:any} [people|of us|guests|bones|bone|ribs] $',
+        '^ (i misread (it|that)|misread it|i got (it|that) wrong|that was wrong|my mistake|i misspoke|i misheard) [,|.] [it is|it was|it reads|it should be] {x:any}',
+      ],
+      relabel,
+    ),
+    ...phrases(
+      [
+        '^ [no ,|no|sorry ,|sorry] [i meant|i mean|i said|make that|make it] (not medium rare|not rare|not medium|not well done) [,] [but] (rare|medium rare|medium|medium well|well done)',
+        '^ (no ,|no|sorry ,|sorry|i meant|i said|no i meant|no , i meant|sorry i meant|sorry , i meant) [make it|make that] (rare|medium rare|medium well|medium|well done) $',
+      ],
+      (match) => {
+        const said = /(medium rare|medium well|well done|medium|rare) $/.exec(
+          `${match.line.trimEnd()} `,
+        );
+        return said
+          ? { intent: 'correct', doneness: said[1]!.replace(' ', '-') as 'rare' }
+          : undefined;
+      },
+    ),
+    ...phrases(
+      [
+        '^ (no ,|no) [not (that|this) one ,|not (that|this) one] [i meant|i mean] the other [one|way|way round]',
+        '^ (the other one|i meant the other one|not that one|wrong one) $',
+      ],
+      { intent: 'correct' },
+    ),
+    ...phrases(
+      [
+        '(undo|take back|forget|cancel|delete|strike|scrub|scratch|ignore|disregard|reverse|revert) (that|it|this|the last one|the last thing|the last bit|what i said|what i just said|the last thing i said|my last|that last one|that last bit|last)',
+        'take (that|it|the last one) back',
+        '^ [no ,] (undo|scratch that|strike that|as you were|ignore that|go back a step|go back one) $',
+        '(i did not mean|did not mean) (that|it|to say that)',
+        '(i take|i will take|let me take) that back',
+        '(that was|that is) a mistake',
+        'i said that by mistake',
+      ],
+      (match) => (/timer|alarm/.test(match.line) ? undefined : { intent: 'undo' }),
+    ),
+  ],
+};

@@ -1,0 +1,80 @@
+/** How done the roast is to be, by word or by the number to pull it at. */
+import type { Doneness } from '../../../kitchen/heard.ts';
+import type { Recogniser } from '../../recogniser.ts';
+import { phrases } from '../vocabulary.ts';
+
+export function donenessOf(words: string): Doneness | undefined {
+  if (
+    /medium( |-)?rare|between rare and medium|pink/.test(words) &&
+    !/no pink|not pink/.test(words)
+  )
+    return 'medium-rare';
+  if (/medium( |-)?well/.test(words)) return 'medium-well';
+  if (/well( |-)?done|cooked through|no pink|all the way through|no blood/.test(words))
+    return 'well-done';
+  if (/medium/.test(words)) return 'medium';
+  if (/rare|bloody|mooing|blue/.test(words)) return 'rare';
+  return undefined;
+}
+
+const donenessWords =
+  '(medium rare|medium well [done]|medium|rare|well done|pink|nice and pink|a bit pink|a little pink|pink in the middle|cooked through|blue|still mooing|rare to medium rare|no pink)';
+
+export const doneness: Recogniser = {
+  name: 'doneness',
+  moods: ['statement', 'request', 'intention', 'negative'],
+  phrases: [
+    ...phrases(
+      [
+        '(pull|take|take it out|pull it|pull it out|have|take the roast out|pull the roast|cook it|bring it|cook|i pull|i want to pull it|we will pull it|out) [it|@it|out|up] (at|to|when it hits|when it reads|for) {temperature} [degrees|internal|in the middle|instead|$]',
+        '(aim|aiming|go|going|shooting|shoot|target|i am aiming|we are aiming|let us go|let us aim) (for|is|of) {temperature} (in the (middle|centre|center|core)|internal|core|at the table|in the meat|served|degrees|$)',
+        '(i want|we want|i would like|we like|we would like|want) [@it|it|the middle|a core of|the core] (at|to be|to reach|to get to|to come out at|done to|cooked to) {temperature}',
+        '(target|serving|core|internal|final) temperature [of|is|to] {temperature}',
+      ],
+      (match) => {
+        const said = match.temperature('temperature');
+        const low = match.context.units.temperature === 'C' && said.unit !== 'F' ? 40 : 90;
+        if (
+          !(said.temperature >= low) ||
+          said.temperature > (said.unit === 'C' ? 100 : 200) ||
+          / (oven|turned) /.test(` ${match.line}`)
+        )
+          return undefined;
+        return { intent: 'set-doneness', ...said };
+      },
+    ),
+    ...phrases(
+      [
+        `[pull|cook|i want|we want|we like|i like|we would like|i would like|make|do|have|let us do|let us go|let us have|go|going|aim|aiming|we will have|we will go|can we have|served|i think|everyone likes|everybody likes|everyone wants|we all like|most like|done|bring] [it|@it|ours|that|mine|theirs] [to be|for|out|at|a|done|with|on the|to|up] ${donenessWords} [all round|in the middle|instead|for everyone|side|$]`,
+      ],
+      (match) => {
+        const value = donenessOf(match.line);
+        const line = ` ${match.line}`;
+        if (!value) return undefined;
+        if (
+          /well done (you|everyone|everybody|mate|team|all|that|son|to)/.test(line) ||
+          /rarely|medium (heat|size|potatoes|sized|bowl|flame|hob|eggs|wave)|rare (book|bird|thing|occasion|treat|breed|gas)|pink (flowers|shirt|dress|gin|wine|socks|paint|floyd|jumper)|how rare/.test(
+            line,
+          )
+        )
+          return undefined;
+        if (
+          value === 'well-done' &&
+          /^well done $/.test(match.line) &&
+          match.context.expecting !== 'doneness' &&
+          match.context.stage !== undefined &&
+          match.context.stage !== 'planning'
+        )
+          return { intent: 'courtesy' };
+        if (
+          /(is|was|looks|looking|still|too|bit|gone|a tad|came out|seems) (\w+ )?(rare|pink|well done|medium)/.test(
+            line,
+          ) &&
+          !/(want|like|pull|make)/.test(line)
+        )
+          return undefined;
+        return { intent: 'set-doneness', doneness: value };
+      },
+    ),
+  ],
+};

@@ -1,0 +1,132 @@
+/** The steps that words name, begun, ended or brought out of the oven. */
+import type { Match, Meaning } from '../../recogniser.ts';
+import { dishIn, dishStep, makingStep, meansRoast, roastStep, stepIn } from '../steps.ts';
+import { momentOf } from './moment-of.ts';
+
+export const lists = (words: string): string[] =>
+  words.split(/ (?:and|plus) /).map((part) => part.replace(/^the /, '').trim());
+
+/** Steps begun for each thing named: "the potatoes and the beans are in". */
+export function startedIn(match: Match): Meaning[] | undefined {
+  const words = match.words('who');
+  const moment = momentOf(match, { lasting: true });
+  if (words === '' || meansRoast(words)) {
+    if (/^(she|he)$/.test(words)) return undefined;
+    return [{ intent: 'report-started', step: 'roast-in', ...moment }];
+  }
+  if (/^(they|them|both|these|those)$/.test(words)) {
+    const open = match.context.openSteps.find((step) => step.endsWith('.in'));
+    const said = match.before.findLast((one) => 'dish' in one && one.dish !== undefined);
+    const dish = said && 'dish' in said ? said.dish : match.context.dishes[0];
+    const step = open ?? (dish ? inStep(dish, match) : undefined);
+    return step ? [{ intent: 'report-started', step, ...moment }] : undefined;
+  }
+  const steps = lists(words).map((part) => {
+    const dish = dishIn(part, match.context);
+    return dish ? inStep(dish, match) : undefined;
+  });
+  if (steps.some((step) => step === undefined)) return undefined;
+  return steps.map((step) => ({ intent: 'report-started' as const, step: step!, ...moment }));
+}
+
+export function inStep(dish: string, match: Match): string {
+  const own = match.context.lexicon.steps
+    .filter((step) => step.id.startsWith(`${dish}.`))
+    .map((step) => step.id);
+  return (
+    own.find((id) => /\.(in|roast|bake|in-oven)$/.test(id)) ??
+    own.find((id) => /\.(cook|on|boil|steam|warm)$/.test(id)) ??
+    `${dish}.in`
+  );
+}
+
+export function outOf(match: Match): Meaning[] | undefined {
+  const words = match.words('who');
+  const moment = momentOf(match);
+  if (words === '' || meansRoast(words))
+    return /^(she|he)$/.test(words) ? undefined : [{ intent: 'report-out', ...moment }];
+  if (/^(they|them|both|these|those)$/.test(words)) {
+    const open = match.context.openSteps.find((step) => step.endsWith('.out'));
+    const said = match.before.findLast(
+      (one) => 'step' in one && typeof one.step === 'string' && one.step.includes('.'),
+    );
+    const what =
+      said && 'step' in said
+        ? (said.step as string).split('.')[0]!
+        : open
+          ? open.split('.')[0]!
+          : match.context.dishes.length >= 1
+            ? match.context.dishes[0]!
+            : 'sides';
+    return [{ intent: 'report-out', what, ...moment }];
+  }
+  const named = lists(words).map((part) => dishIn(part, match.context));
+  if (named.some((dish) => dish === undefined)) return undefined;
+  return named.map((what) => ({ intent: 'report-out' as const, what: what!, ...moment }));
+}
+
+const finishing =
+  /^(done|made|ready|finished|cooked|sorted|complete|prepared|mixed|whipped|good to go|set)$/;
+
+export function doneMeaning(match: Match): Meaning | readonly Meaning[] | undefined {
+  const moment = momentOf(match);
+  const { context } = match;
+  if (/fridge/.test(match.line)) return undefined;
+  if (/^(i|we) (am|are) (done|finished) (with )?(this|you|work|it all|talking)/.test(match.line))
+    return undefined;
+  if (match.has('step')) {
+    const step = stepIn(match.words('step'), context);
+    return step ? { intent: 'report-done', step, ...moment } : undefined;
+  }
+  if (match.has('doing')) {
+    const verb = match.words('doing');
+    const who = match.words('who');
+    if (!/ing$/.test(verb)) return undefined;
+    const dish = who === '' ? undefined : dishIn(who, context);
+    const step = dish
+      ? (dishStep(dish, verb, context) ??
+        (/^(making|cooking|doing|roasting|preparing)$/.test(verb)
+          ? verb === 'roasting'
+            ? inStep(dish, match)
+            : makingStep(dish, context)
+          : undefined))
+      : roastStep(verb);
+    if (
+      !step ||
+      (dish === undefined &&
+        who !== '' &&
+        !meansRoast(who) &&
+        !/^(bones|ends|rib bones)$/.test(who))
+    )
+      return undefined;
+    return { intent: 'report-started', step, ...moment };
+  }
+  const verb = match.words('verb');
+  const who = match.words('who');
+  if (
+    /^(in|out|on|off|here|late|late|early|coming|ing)$/.test(verb) ||
+    /not|nearly|almost/.test(match.line)
+  )
+    return undefined;
+  if (/^(look|looks|looking|seem|seems)/.test(verb)) return undefined;
+  // "the meat" names a thing and reports nothing.
+  if (/^(the|a|an|my|our|this|that|some|all)$/.test(who)) return undefined;
+  const steps = lists(who).map((part) => {
+    const dish = dishIn(part, context);
+    if (dish)
+      return (
+        dishStep(dish, verb, context) ??
+        (finishing.test(verb) ? makingStep(dish, context) : undefined)
+      );
+    if (meansRoast(part) || /^(bones|ends|rib bones|everything|roast and bones)$/.test(part)) {
+      if (/^(done|ready|finished|made|cooked)$/.test(verb)) return undefined;
+      return /(ed|en|tented|strung)$/.test(verb) ? roastStep(verb) : undefined;
+    }
+    if (/(^| )(is|in|on|a|i|we|it|was)( |$)/.test(part) || part.split(' ').length > 3)
+      return undefined;
+    if (finishing.test(verb)) return stepIn(part, context);
+    return /(ed|t|n)$/.test(verb) ? stepIn(`${verb} ${part}`, context) : undefined;
+  });
+  if (steps.some((step) => step === undefined)) return undefined;
+  return steps.map((step) => ({ intent: 'report-done' as const, step: step!, ...moment }));
+}

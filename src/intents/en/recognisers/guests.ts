@@ -1,0 +1,161 @@
+/** How many come, how many more or fewer, who has arrived. */
+import type { Recogniser } from '../../recogniser.ts';
+import { phrases } from '../vocabulary.ts';
+
+export const guests: Recogniser = {
+  name: 'guests',
+  moods: ['statement', 'intention', 'request', 'negative'],
+  phrases: [
+    ...phrases(
+      [
+        '@guests (is|are|have|has|is all|are all|have all|has all|all) [just|all|now|finally] (here|arrived|turned up|shown up|come|pulled up|through the door|got here|at the door|come in|in the house|landed|present|made it) [now|already|early|$]',
+        '(they|everyone|everybody|the lot of them|people) (is|are|have|has) [just|all|now] (here|arrived|turned up|at the door|got here|come|through the door|landed|all here|all arrived|pulled up|pulling up|parking|on the doorstep) [now|already|early] $',
+        '(that is|there goes|there is) (the doorbell|the door|them)',
+        '(doorbell|the bell) (just|has|is) [just] (gone|rang|ringing|went)',
+        '(guests|the guests|everyone|everybody|they|company|my parents|the in laws) (arrived|turned up|got here|showed up|just arrived|just got here|just walked in|walked in) [just|now|early|$]',
+        '(here they are|they are all here|we are all here)',
+      ],
+      // "half of them are here" is not everybody.
+      (match) =>
+        / (half|some|most|few|couple|several) /.test(` ${match.line}`)
+          ? undefined
+          : { intent: 'report-guests', state: 'arrived' },
+    ),
+    ...phrases(
+      [
+        '[@guests|they|everyone|everybody|people|we] (is|are|is all|are all|have|has) [just|all|now|already] (sitting down|seated|sat down|at the table|sitting|sat|sat at the table|taking their seats|round the table|around the table|settled at the table|in their seats|at the dinner table)',
+      ],
+      { intent: 'report-guests', state: 'seated' },
+    ),
+    ...phrases(
+      [
+        '(half|some|most|a few|a couple|several) [of] [them|the guests|our guests|the family|us|people] (is|are|have|has) [just|now|already] (here|arrived|turned up|come|got here)',
+        '{n:number} [of] [them|the guests|guests|people|of them] (is|are|have|has) [just|now|already] (here|arrived|turned up|come|got here|at the door)',
+        '(dad|mum|gran|{who:word}) (is|has) [just|already] (here|arrived|turned up) [,|but] (the others|the rest) (are not|have not)',
+      ],
+      (match) => {
+        const count = match.has('n') ? match.count('n') : undefined;
+        return {
+          intent: 'report-guests',
+          state: 'partly-arrived',
+          ...(count === undefined ? {} : { count }),
+        };
+      },
+    ),
+    ...phrases(
+      [
+        '{n:number} (more|extra|additional|extras) [people|guests|friends|for dinner|of them|heads|mouths|plates|$] [is|are|will be] [coming|joining|turning up|on the way|for dinner|$]',
+        '(another|an extra|an additional|plus|add|and another|there is another|there are another|we have another|we have got another) {n:number} [people|guests|for dinner|friends|more|coming|to the table|$] [is|are|coming|joining|$]',
+        '{n:number} (extra|more|others|friends|people) (are|is|have) (coming|joining|joining us|invited|turning up)',
+        '(bringing|invited|have invited|brought) {n:number} [more|extra|friends|people|others]',
+      ],
+      (match) => {
+        const change = match.count('n');
+        if (
+          change === undefined ||
+          / (minutes|hours|degrees|pounds|bones?|potatoes|kilos|option) /.test(` ${match.line}`)
+        )
+          return undefined;
+        return { intent: 'set-guests', change };
+      },
+    ),
+    ...phrases(
+      [
+        '(one more|an extra one|an extra person|an extra guest|one extra|another person|another guest|another one|someone else) [is|are] [coming|joining [us]|for dinner|person|guest]',
+        '(bringing|brings|is bringing|invited|have invited) (a friend|a date|a plus one|her boyfriend|his girlfriend|a guest|someone)',
+        'plus one $',
+      ],
+      (match) =>
+        /minutes|hour/.test(match.line) ? undefined : { intent: 'set-guests', change: 1 },
+    ),
+    ...phrases(
+      [
+        '(a couple more|another couple|a couple extra|a couple of extra) [people|guests|are|is|of|coming|joining|for dinner]',
+      ],
+      { intent: 'set-guests', change: 2 },
+    ),
+    ...phrases(
+      [
+        '{n:number} (fewer|less|down) [people|guests|of us|for dinner|$]',
+        '{n:number} [of them|of the guests|people|guests|of us] (can not|could not|are not|is not|will not|have) (make it|coming|come|be coming|be able to make it|be here|cancelled|dropped out|pulled out|joining [us])',
+        '(minus|lose|take off|drop) {n:number} [people|guests]',
+        '{n:number} (dropped out|have dropped out|cancelled|have cancelled|pulled out|have pulled out)',
+      ],
+      (match) => {
+        const count = match.count('n');
+        return count === undefined || /minutes|pounds|degrees/.test(match.line)
+          ? undefined
+          : { intent: 'set-guests', change: -count };
+      },
+    ),
+    ...phrases(
+      [
+        '(one fewer|one less|one down|one of them can not make it|one of them is not coming|one person less|one less person)',
+        '{who:thing} (can not|could not|is not|will not be|is not going to|will not) (make it|coming|come|be coming|joining us|come tonight|be here|be joining us) [tonight|today|after all|any more|anymore|now|$]',
+        '{who:thing} (has cancelled|cancelled|has dropped out|dropped out|has pulled out|is ill and not coming|bailed|has bailed)',
+      ],
+      (match) => {
+        const who = match.words('who');
+        if (/^(i|it|we|you|they|that)$/.test(who)) return undefined;
+        return { intent: 'set-guests', change: -1 };
+      },
+    ),
+    ...phrases(
+      [
+        '{n:number} (adults|grown ups|grownups|big ones) [and|,|plus] {m:number} (kids|children|little ones|littlies|toddlers|babies|teenagers)',
+      ],
+      (match) => ({ intent: 'set-guests', count: match.number('n') + match.number('m') }),
+    ),
+    ...phrases(
+      [
+        '(there will be|there is going to be|there are going to be|there are|we are|we will be|it is|it will be|it is for|there is|we have|we have got|i have|i have got|now there are|that makes|that is|makes|make it|we are going to be|having|expecting|we are expecting|i am expecting|serving|feeding|cooking for|it is just|i am cooking for|i am feeding|we are feeding|dinner is for|the table is for|laying for|catering for|table for|party of|a party of|group of|down to|up to|now|count on|call it) [now|only|all|about] {n:number} [hungry] (of us|people|guests|persons|heads|adults|at the table|for dinner|to dinner|coming|coming for dinner|eating|mouths|mouths to feed|diners|round the table|tonight|coming to dinner|$) ',
+        '(dinner|supper|lunch|roast|meal|food|tea|it|cooking|table|party|served|serve) for {n:number} [people|of us|guests|adults|persons|$] ',
+        'for {n:number} [hungry] (people|of us|guests|adults|persons|heads|mouths|diners)',
+        '{n:number} (of us|people|guests|diners|heads|adults|persons|mouths to feed|at the table|for dinner|eating|coming)',
+        '(feeds|feed|feeding|serves|serve) {n:number} [people|$]',
+        '(cooking for|party of|table of|group of) {n:number}',
+      ],
+      (match) => {
+        const count = match.count('n');
+        const said = match.groups.n!;
+        const after = match.line.slice(match.line.indexOf(said) + said.length);
+        if (
+          count === undefined ||
+          count < 1 ||
+          /^(minutes|hours|degrees|pounds|bones?|ribs?|percent|pm|oclock|to|at (?!<)|or|and a|%|°|hundred|thousand)/.test(
+            after,
+          )
+        )
+          return undefined;
+        if (
+          / (it is|that is|call it|make it|now|up to|down to) <n\d+> $/.test(` ${match.line}`) &&
+          match.context.expecting !== 'guests'
+        )
+          return undefined;
+        return { intent: 'set-guests', count };
+      },
+    ),
+    // "dinner at seven for six": once the hour is taken, the number left over is of heads.
+    ...phrases(
+      [
+        '^ [and|it is|that is|tonight|this evening|today] for {n:number} [people|of us|guests] [tonight|this evening|today] $',
+        '^ for {n:number}',
+      ],
+      (match) => {
+        const count = match.count('n');
+        const hourHeard = match.before.some(
+          (one) => one.intent === 'set-serving-time' || one.intent === 'describe-roast',
+        );
+        return count === undefined ||
+          count < 1 ||
+          !(hourHeard || match.context.expecting === 'guests')
+          ? undefined
+          : { intent: 'set-guests', count };
+      },
+    ),
+    ...phrases(['(just the two of us|the two of us|both of us)'], {
+      intent: 'set-guests',
+      count: 2,
+    }),
+  ],
+};

@@ -1,0 +1,75 @@
+/** Who helps, and for how long the cook is away. */
+import type { Recogniser } from '../../recogniser.ts';
+import { dishIn, stepIn } from '../steps.ts';
+import { phrases } from '../vocabulary.ts';
+
+const any = ['statement', 'negative', 'intention', 'request'] as const;
+
+export const hands: Recogniser = {
+  name: 'hands',
+  moods: any,
+  phrases: [
+    ...phrases(
+      [
+        '[my|our] {who:word} (is|will be|are) [on|doing|helping|helping me|helping out|helping with|going to help|here to help|making|peeling|taking care of|in charge of|handling|peeling|giving me a hand|lending a hand|looking after|sorting] (on|doing|helping|help|making|peeling|me|with|of|handling|sorting|out|after|$) [me|with] [the] [{rest:rest}]',
+        '{who:word} (can|will|is going to|wants to) (help|give me a hand|lend a hand|pitch in|do the|take the|handle the|make the)',
+        '(i have got|i have|we have|we have got|got|there is|there are) [a|an|some|two|another|extra|an extra|a pair of|two pairs of|an extra pair of|two of us] (help|helper|hands|sous chef|pair of hands|volunteer|extra hands|helping hands|of us cooking)',
+        '(my|our) {who:thing} (is|are|will be|can|will) [here to|going to] (helping|help|giving me a hand|lend a hand|give me a hand|on {thing:word})',
+      ],
+      (match) => {
+        const who = match.words('who');
+        const line = match.line;
+        if (
+          /^(it|that|this|what|he|she|they|i|we|you|dinner|roast|oven|everyone|everybody|there|potatoes|beans|everything|beef|meat|who|which|guests|fan)$/.test(
+            who,
+          )
+        )
+          return undefined;
+        const task =
+          / (?:on|doing|making|peeling|handling|after|of|sorting|do|take|handle|make) (?:the )?([a-z ]+) $/.exec(
+            line,
+          )?.[1];
+        const helps = /(help|hand|volunteer|sous chef|of us cooking|pitch in)/.test(line);
+        if (
+          !helps &&
+          !(
+            task &&
+            (dishIn(task, match.context) ||
+              stepIn(task, match.context) ||
+              /^(veg|vegetables|gravy|sides|spuds|washing up|sauce|dishes|carving|puddings)$/.test(
+                task,
+              ))
+          )
+        )
+          return undefined;
+        if (/(i need|need some|no help|can you help|not help)/.test(line)) return undefined;
+        return { intent: 'add-hands', ...(who ? { who: who.replace(/^(my|our) /, '') } : {}) };
+      },
+    ),
+    ...phrases(
+      [
+        '(i am|i have to be|i will be|i need to be|going to be|we are|i have) [going|popping|heading|off|stepping|nipping|out|away|gone|just|running|ducking|got to go|busy|leaving] [out|away|off|upstairs|outside|to the (shop|shops|store|garden)|from the kitchen|next door|of the kitchen|of the house|shopping] (for|about|,|back in|gone) [about|be back in|another] {d:minutes}',
+        '(popping|nipping|heading|stepping|going|off|leaving|running|ducking|out|away|gone|i will leave the kitchen|need to go|got to go|have to go|must go|need to step|need to pop|have to step|have to pop) [out|away|off|down|upstairs|next door|to the (shop|shops|store)|the kitchen] * [for|,|back in|be back in] {d:duration}',
+        '[i will|i am|will] [be] back in [about] {d:minutes}',
+        '(be|gone|away|out) for {d:duration} $',
+      ],
+      (match) => {
+        const minutes = match.minutes('d');
+        if (
+          /(it|potatoes|roast|they|oven|guests|power|that) (is|are|has|have|was)/.test(
+            match.line,
+          ) ||
+          /(went|put|came|resting)/.test(match.line)
+        )
+          return undefined;
+        return Number.isFinite(minutes) ? { intent: 'cook-away', minutes } : undefined;
+      },
+    ),
+    ...phrases(
+      [
+        '^ (i am|i will be|i have got to|i have to|i need to|need to|have to|must) (popping out|stepping out|heading out|going out|off to the shop|off to the shops|leaving the kitchen|pop out|step out|nip out|go out|leave the kitchen|step away|stepping away|pop to the shop|pop to the shops|nip to the shop|walk the dog|popping to the shop|popping to the shops|nipping out|away|out)',
+      ],
+      { intent: 'cook-away' },
+    ),
+  ],
+};

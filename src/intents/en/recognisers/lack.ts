@@ -1,0 +1,37 @@
+/** What this kitchen does not have. */
+import type { Recogniser } from '../../recogniser.ts';
+import { dishIn } from '../steps.ts';
+import { phrases } from '../vocabulary.ts';
+
+export const lack: Recogniser = {
+  name: 'lack',
+  moods: ['statement', 'negative'],
+  phrases: [
+    ...phrases(
+      [
+        '(there is|there are|we have|i have|have|we have got|i have got|got|we are|i am|has got|we do|i do) (no|not any|run out of|not got any|not got a|not got an|not have a|not have any|not have an|not own a|not have the|not got|out of|all out of|not have|completely out of|clean out of|without|not own any|lost the|broken the|lost my|broken my|fresh out of|not a|not own|not got the|missing a|short of|short on|not have enough|not enough) {thing:thing} [in this kitchen|in the house|here|left|at all|to hand|for this|in the kitchen|anywhere|either|at home|$] $',
+        '(ran out of|run out of|no|can not find the|can not find my|can not find any|can not find a|could not find any|could not get any|could not get|forgot to buy|forgot to get|forgot the|forgot to buy any|missing|could not find) [any|a|the|my|some] {thing:thing} [in this kitchen|in the house|here|left|at all|to hand|in the kitchen|at the shop|at the shops|$] $',
+        'the {thing:thing} is (broken|bust|missing|knackered|in the wash|lost|kaput) $',
+        '(my|our) {thing:thing} (is|has) (broken|bust|missing|died|packed up|kaput) $',
+      ],
+      (match) => {
+        const thing = match.words('thing').replace(/^(a|an|any|the|some|much|more) /, '');
+        if (
+          thing === '' ||
+          (/^no /.test(match.line) && dishIn(thing, match.context) !== undefined) ||
+          /^(time|idea|need|way|problem|one|rush|hurry|worries|doubt|reason|clue|more|thanks|chance|change|power|electricity|sear|fan|pink|good|it|that|hope|words|question|bones?|guests|luck|fun|space|room|energy|patience|here|fridge|the oven|oven|here|town|bed|luck|control|oven on|stress|breath|point|money|friends|fuss)\b/.test(
+            thing,
+          ) ||
+          /^(of|for|to|at|in|on) /.test(thing) ||
+          / (in|out|on|off|up|down|done|yet|ready|made|cooked|started|finished|tied|salted)$/.test(
+            ` ${thing}`,
+          )
+        )
+          return undefined;
+        if (/(fridge|oven|way|touch|date|hand)$/.test(thing) && /out of/.test(match.line))
+          return undefined;
+        return { intent: 'lack', thing };
+      },
+    ),
+  ],
+};

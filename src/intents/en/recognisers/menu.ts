@@ -1,0 +1,106 @@
+/** Dishes that join the dinner or leave it. */
+import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
+import { dishIn, dishOrAsSaid, meansRoast, stepIn } from '../steps.ts';
+import { phrases } from '../vocabulary.ts';
+
+const dishes = (match: Match, slot: string): string[] =>
+  match
+    .words(slot)
+    .split(/ (?:and|or|plus|with) /)
+    .map((part) => part.trim())
+    .filter(
+      (part) =>
+        part !== '' &&
+        !/^(it|that|them|me|you|us|time|dinner|lunch|a (drink|beer|look|go|think|word|chat|seat|rest|break|laugh|party|problem|question|minute)|fun|six|kids|guests|people|this|the roast|everything|nothing|something|one)$/.test(
+          part,
+        ),
+    );
+
+/** "I have scrubbed the potatoes" reports; "we'll have mashed potatoes" orders. */
+const participle =
+  /^(made|done|put|got|taken|started|finished|been|left|cut|washed|scrubbed|peeled|prepared|seasoned|salted|dried|turned|checked|stripped|chopped|trimmed|whipped|mixed|drained|parboiled|tossed|moved|burnt|burned|dropped|forgotten|not|to|no)\b/;
+
+const addDish = (match: Match): Meaning[] | undefined => {
+  if (/ (have|has|had) /.test(` ${match.line}`) && participle.test(match.words('thing')))
+    return undefined;
+  const names = dishes(match, 'thing').filter((name) => !meansRoast(name));
+  const known = names.map((name) => dishIn(name, match.context));
+  if (
+    names.length === 0 ||
+    (known.every((id) => id === undefined) &&
+      !/(with it|with that|as a side|on the side|as well|alongside|to go with|side of|for the side|to the (menu|plan|list|dinner|meal))/.test(
+        match.line,
+      ))
+  )
+    return undefined;
+  return names.map((name) => ({
+    intent: 'add-dish' as const,
+    dish: dishOrAsSaid(name, match.context),
+  }));
+};
+
+export const menu: Recogniser = {
+  name: 'menu',
+  moods: ['statement', 'request', 'intention', 'negative'],
+  phrases: [
+    ...phrases(
+      [
+        '(no|drop|forget|lose|scrap|skip|ditch|cancel|leave out|cut|without|remove|take off|bin|not doing|not making|not having|not going to do|not going to make|not bother with|will not bother with|hold|get rid of|i will skip|never mind|do not bother with|will not have|will not make|do not want|not do|not make|do not need|not bothering with|will not do) [the|any|doing|making] {thing} (after all|any more|anymore|tonight|today|this time|from the menu|from the list|then|$)',
+        '{thing} (is|are) off the (menu|list)',
+      ],
+      (match) => {
+        const dish = dishIn(match.words('thing'), match.context);
+        return dish ? { intent: 'drop-dish', dish } : undefined;
+      },
+    ),
+    ...phrases(
+      [
+        '(we will have|we will do|i will do|i will make|we are having|we are doing|i am doing|i am making|having|doing|making|add|we are making|^ with|throw in|also|there will be|we want|i want|let us have|let us do|let us add|serve it with|serving|to go with it|i would like|we would like|i am also doing|we also have|i am also making|have|do|make|include|i am serving|we are serving|plan|go with|it is with|and|and also|i also want|add in|sides are|the sides are|side of|for sides|alongside|on the side|served with|accompanied by|plus|we have got|there is|going to do|going to make|want) [also|some|the|a|have] {thing} [with it|with that|as well|too|as a side|as sides|on the side|alongside|with the (roast|beef|meat|lamb|pork)|to go with (it|that)|to the (menu|plan|list|dinner|meal)|for dinner|for sides|for the side] $',
+      ],
+      addDish,
+    ),
+    ...phrases(
+      [
+        '^ {thing} [with it|with that|as well|too|as a side|on the side|alongside|with the roast|to go with it] $',
+      ],
+      (match) => {
+        const words = match.words('thing');
+        // "the potatoes are in" is a report, whatever the stage.
+        if (
+          /\b(is|are|was|were|in|out|on|off|done|ready|made|burnt|cold|now)\b/.test(words) ||
+          /\b\w+ \w{2,}ed$/.test(words)
+        )
+          return undefined;
+        const continues = match.before.at(-1)?.intent;
+        if (
+          match.context.stage !== undefined &&
+          match.context.stage !== 'planning' &&
+          match.context.stage !== 'prep' &&
+          continues !== 'add-dish'
+        )
+          return undefined;
+        if (match.context.expecting !== undefined && match.context.expecting !== 'roast') {
+          if (continues !== 'add-dish') return undefined;
+        }
+        const names = words.split(/ (?:and|plus) /);
+        const ids = names.map((name) => dishIn(name, match.context));
+        if (ids.some((id) => id === undefined)) {
+          return continues === 'add-dish' &&
+            names.every(
+              (name) => name.split(' ').length <= 3 && !/^(that|it|is|no|yes|i|we)\b/.test(name),
+            ) &&
+            !stepIn(words, match.context)
+            ? names.map((name) => ({
+                intent: 'add-dish' as const,
+                dish: dishOrAsSaid(name, match.context),
+              }))
+            : undefined;
+        }
+        return ids.map((dish) => ({
+          intent: continues === 'drop-dish' ? ('drop-dish' as const) : ('add-dish' as const),
+          dish: dish!,
+        }));
+      },
+    ),
+  ],
+};

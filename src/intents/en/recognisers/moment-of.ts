@@ -1,0 +1,29 @@
+/** When something happened, as the clause around it says. */
+import { pastTime } from '../../moment.ts';
+import { faceOf, type Match } from '../../recogniser.ts';
+
+type Moment = { minutesAgo?: number; time?: string };
+
+/** When it happened, if the clause says: "five minutes ago", "at three", "since half past four". */
+export function momentOf(match: Match, options: { lasting?: boolean } = {}): Moment {
+  const line = match.line;
+  const ago = /(<[d]\d+>) (ago|back|since)/.exec(line)?.[1];
+  const lasting = options.lasting
+    ? /(?:for|been|in|resting|out) (?:in |out |resting |under foil )?(?:for )?(<d\d+>)/.exec(
+        line,
+      )?.[1]
+    : undefined;
+  const minutes = match.quantityOfMark(ago ?? lasting ?? '');
+  if (minutes?.kind === 'duration') return { minutesAgo: minutes.minutes };
+  // "it's at one ten in the middle": the number that is the temperature is no time.
+  const reading = match.groups.temperature?.trim();
+  const marks = line.matchAll(
+    /(?:at|since|from|around|about|by) (<[cn]\d+>)(?! (?:degrees|pounds))|(<c\d+>)/g,
+  );
+  const clock = [...marks].map((mark) => mark[1] ?? mark[2]!).find((mark) => mark !== reading);
+  if (clock) {
+    const face = faceOf(match.quantityOfMark(clock));
+    if (face) return { time: pastTime(face, match.context) };
+  }
+  return {};
+}

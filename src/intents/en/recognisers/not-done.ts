@@ -1,0 +1,94 @@
+/** What has not happened, and what is left out. */
+import type { Recogniser } from '../../recogniser.ts';
+import { dishIn, dishStep, makingStep, meansRoast, roastStep, stepIn } from '../steps.ts';
+import { phrases } from '../vocabulary.ts';
+import { inStep } from './events.ts';
+
+export const notDone: Recogniser = {
+  name: 'not-done',
+  moods: ['negative'],
+  phrases: [
+    ...phrases(
+      [
+        '(did not|have not|has not|do not|not|never) [yet|even|got round to|managed to] (turn|turned|lower|lowered|drop|dropped|knock|knocked) [it|@oven|the heat|the oven] (down|back|lower) ',
+        '@oven is not down',
+      ],
+      { intent: 'report-not-done', step: 'oven-down' },
+    ),
+    ...phrases(
+      [
+        '{who:thing} (is|are|has|have|was|did) not [quite|yet|been|all|fully|even|nearly|really|anywhere near|gone|come|quite yet|finished] (done|ready|in|out|made|finished|cooked|started|resting|carved|on|{verb:word}) [yet|in the oven|of the oven|cooking|$]',
+        '(i|we) (have|did|had) not [yet|even|finished|started|got round to|put|quite|actually|had time to] {verb:word} [the|up] [{who:thing}] [in|out|on] [yet|$]',
+        '(do not|not) (put|take|turn|start|pull|get) {who:thing} (in|out|on|off) [yet|$]',
+        '^ [no ,|no] not (yet|done|quite|done yet|finished|ready|quite yet|just yet|quite done|ready yet) $',
+        '(have not|has not|did not) (started|done|finished|put|made|got to) {who:thing} [in|out|on] [yet|$]',
+      ],
+      (match) => {
+        const who = match.words('who');
+        const line = match.line;
+        if (
+          /^(i|we|they|guests|he|she|you|dad|mum)$/.test(who) &&
+          /(in|out|here|coming) $/.test(line)
+        )
+          return undefined;
+        const inOut = / out /.test(` ${line}`) ? 'out' : / in /.test(` ${line}`) ? 'in' : undefined;
+        const dish = dishIn(who, match.context);
+        const verb = match.words('verb');
+        const step = dish
+          ? (dishStep(dish, verb, match.context) ??
+            (inOut === 'in'
+              ? inStep(dish, match)
+              : inOut === 'out'
+                ? `${dish}.out`
+                : makingStep(dish, match.context)))
+          : meansRoast(who)
+            ? (roastStep(verb) ??
+              (inOut === 'in' ? 'roast-in' : inOut === 'out' ? 'pull' : undefined))
+            : roastStep(verb);
+        if (
+          !step &&
+          who !== '' &&
+          !meansRoast(who) &&
+          !/^(they|them|those|that|everything|i|we|dinner|food|these)$/.test(who) &&
+          stepIn(who, match.context) === undefined
+        )
+          return undefined;
+        return { intent: 'report-not-done', ...(step ? { step } : {}) };
+      },
+    ),
+  ],
+};
+
+export const skip: Recogniser = {
+  name: 'skip',
+  moods: ['statement', 'request', 'intention', 'negative'],
+  phrases: [
+    ...phrases(
+      [
+        '(skip|skipping|miss out|leave out|forget|not bothering with|will not bother with|will not bother|not going to bother with|not bother with|never mind|do not bother with|no need for|pass on|do without|omit|not doing|no time for|i am not going to|i will not|skip past|i skipped|skipped|not going to|bypass|not bothering to|do not bother to) {thing} $',
+      ],
+      (match) => {
+        const words = match.words('thing');
+        if (
+          /^(it|that|this|that one|this step|that step|this one|the step|ahead|to the next [\w ]*|that bit|this bit)$/.test(
+            words,
+          )
+        ) {
+          if (!/skip|miss out|leave out|omit|bypass/.test(match.line)) return undefined;
+          const step = match.context.openSteps[0];
+          return { intent: 'skip-step', ...(step ? { step } : {}) };
+        }
+        // "skip the frenching" leaves a step out, "skip the gravy" a dish.
+        const dish = / step$/.test(words) ? undefined : dishIn(words, match.context);
+        if (dish && words.split(' ').length <= 4 && !/ing\b/.test(words))
+          return { intent: 'drop-dish', dish };
+        const step = stepIn(words.replace(/ step$/, ''), match.context);
+        return step ? { intent: 'skip-step', step } : undefined;
+      },
+    ),
+    ...phrases(['^ skip $'], (match) => ({
+      intent: 'skip-step',
+      ...(match.context.openSteps[0] ? { step: match.context.openSteps[0] } : {}),
+    })),
+  ],
+};

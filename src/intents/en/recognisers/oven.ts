@@ -1,0 +1,110 @@
+/** The oven: what it stands at, what it was turned to, on, off, hot, how far its dial is out. */
+import type { Recogniser } from '../../recogniser.ts';
+import { phrases } from '../vocabulary.ts';
+import { momentOf } from './moment-of.ts';
+import { looksLikeOven, oven } from './temperatures.ts';
+
+export const ovenTalk: Recogniser = {
+  name: 'oven',
+  moods: ['statement', 'request'],
+  phrases: [
+    ...phrases(
+      [
+        '[@oven|it|mine] [always|tends to] (runs|run|is running|running) [about|a bit] {n:any} [degrees] (hot|hotter|over|high|too hot|warm|above|cold|cool|cooler|under|low|slow|below)',
+        '@oven is [off by|out by|about] {n:any} [degrees] (hot|hotter|over|too hot|cold|cool|cooler|under|too cold|hotter than it says|above|below|out|high|low)',
+        '[@oven] (runs|run|running) (hot|cold|cool|high|low|over|under) by [about] {n:any}',
+      ],
+      (match) => {
+        const bias = match.number('n');
+        return Number.isFinite(bias)
+          ? {
+              intent: 'report-oven',
+              bias: /(cold|cool|under|low|slow|below)/.test(match.line) ? -bias : bias,
+            }
+          : undefined;
+      },
+    ),
+    ...phrases(
+      [
+        '(turned|knocked|dropped|lowered|brought|put|set|took|moved|raised|cranked) (it|@oven|the heat) [back|down|up|on] [to|at|on] {g:gas}',
+        '[@oven|it] [is|at|on|up|down|to|set|turned|put|now|i have|i|have|the] [oven] [it] [is|at|on|up|down|to|set|turned|now] [at|on|to] {g:gas} [now|$]',
+      ],
+      (match) => {
+        const gas = match.quantity('g');
+        return gas?.kind === 'gas-mark'
+          ? { intent: 'report-oven', gasMark: gas.value, ...momentOf(match) }
+          : undefined;
+      },
+    ),
+    ...phrases(
+      [
+        '^ [oven|the oven] [at|on] {temperature:number} fan',
+        '(switched|gone|changed|turned|put|moved) [it|@oven|over] [over] (to|on|onto) fan $',
+        '[@oven] fan is on $',
+      ],
+      (match) => (match.has('temperature') ? oven(match) : { intent: 'report-oven', mode: 'fan' }),
+    ),
+    ...phrases(
+      [
+        '(switched|gone|turned) [@oven|the|it] (fan off|off the fan|to conventional|to still|to static|over to conventional)',
+      ],
+      { intent: 'report-oven', mode: 'still' },
+    ),
+    ...phrases(
+      [
+        '@oven (is|reads|says|shows|is reading|is showing|is at|is on|is set to|is set at|is up to|is down to|is now at|is now|has come up to|has reached|has hit|has dropped to|thermometer says|thermometer reads|temperature is|sits at|is sitting at|hit|reached|at|on|to|down to|up to|set to|dial is at|is only at|is back to|is still at|is down at|is up at|came up to|went down to|went to) [at|to|about] {temperature}',
+        '(turned|turn|turning|knocked|knock|dropped|drop|lowered|lower|brought|cranked|raised|set|put|bumped|upped|reduced|dialled|dialed|took|taken|eased|backed|nudged|whacked|stuck|switched|got|moved|pulled) [@oven|it|that|her|him|heat|the heat|the temperature|temperature|the dial] [back|down|up|on|over|right|way] [now|$] (to|at|on) {temperature}',
+        '(turned|turn|knocked|dropped|lowered|lower|raised|reduced|dropped) [@oven|it|the heat] [down|up|back] {temperature} $',
+        '(down|up|back down|back up) (to|at) {temperature} [now|$]',
+        '(preheated|preheating|heating) [@oven|it] [to|at] {temperature}',
+        '(it is|we are|i am|it) (on|set to|set at) {temperature} [fan]',
+        '^ @oven {temperature} $',
+      ],
+      (match) => {
+        const said = match.temperature('temperature');
+        const unit = said.unit ?? match.context.units.temperature;
+        // "the temperature's up to one nineteen" is the roast's.
+        const named = /(oven|cooker|stove|turn|knock|drop|lower|rais|crank|dial|heat|set|fan)/;
+        if (!looksLikeOven(match, said) && !named.test(match.line)) return undefined;
+        if (said.temperature < (unit === 'F' ? 100 : 40) && !/oven/.test(match.line))
+          return undefined;
+        if (/(music|volume|dinner|serving|eat|guests)/.test(match.line)) return undefined;
+        return oven(match);
+      },
+    ),
+    ...phrases(
+      [
+        '@oven (is|has|has come|is now|is all|is nice and|is fully|has just|just) [up to temperature|to temperature|preheated|hot|ready|beeped|pinged|beeping|finished preheating|heated up|heated|reached temperature|at temperature|warmed up|up to heat|come up to temperature|done preheating|good to go] (up to temperature|at temperature|preheated|hot|ready|beeped|pinged|heated up|heated|$)',
+        '@oven (beeped|pinged|has beeped|has pinged|is preheated|is hot|is ready|preheated|up to temperature|is up to temperature|is at temperature)',
+        '^ (it|@oven) (is|has) (preheated|up to temperature|come up to temperature|at temperature) $',
+        '^ preheated $',
+      ],
+      (match) =>
+        /not/.test(match.line) ||
+        !/(temperature|preheat|hot|ready|beep|ping|heat|warm|good)/.test(match.line)
+          ? undefined
+          : { intent: 'report-oven', state: 'preheated' },
+    ),
+    ...phrases(
+      [
+        '(@oven is on|turned on @oven|turned @oven on|switched on @oven|switched @oven on|put @oven on|lit @oven|lit the oven|oven on|oven is heating [up]|oven is preheating|started preheating|preheating [@oven|now]|i am preheating [@oven]|have put @oven on|started @oven|fired up @oven|oven is warming up|got @oven on|oven is lit|turned on the oven|switched on the oven|turned the oven on|put the oven on) [now|$]',
+      ],
+      (match) =>
+        / off /.test(` ${match.line}`)
+          ? undefined
+          : { intent: 'report-oven', state: 'on', ...momentOf(match) },
+    ),
+    ...phrases(
+      [
+        '(@oven is off|turned off @oven|turned @oven off|switched off @oven|switched @oven off|oven off|the oven is off|turned the oven off|turned off the oven|switched the oven off|oven is switched off)',
+      ],
+      (match) => ({ intent: 'report-oven', state: 'off', ...momentOf(match) }),
+    ),
+    ...phrases(
+      [
+        '^ [i have|i|have|just|@oven is|@oven|it is|it|the heat is|heat is|temperature is] (turned it down|turned down|turned @oven down|turned the oven down|turned the heat down|lowered it|lowered @oven|lowered the oven|knocked it down|knocked it back|knocked the oven back|dropped it|dropped @oven|dropped the oven|turned down the oven|turned down @oven|down|down now|gone down|been turned down|has been turned down|dropped the temperature|dropped the heat|lowered the heat|lowered the temperature|brought the oven down|brought it down|oven down|oven is down|turned it right down) [{d:duration} ago] $',
+      ],
+      (match) => ({ intent: 'report-done', step: 'oven-down', ...momentOf(match) }),
+    ),
+  ],
+};

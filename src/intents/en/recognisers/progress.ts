@@ -1,0 +1,152 @@
+/** What has happened: steps begun, ended, things in and out. */
+import type { Match, Recogniser } from '../../recogniser.ts';
+import { phrases } from '../vocabulary.ts';
+import { doneMeaning, outOf, startedIn } from './events.ts';
+import { momentOf } from './moment-of.ts';
+
+/** "it came out of the fridge at thirty eight degrees" gives a temperature, "at one" a time. */
+function startsCold(match: Match): boolean {
+  const mark = /(?:at|starts?|from) (<[nt]\d+>)/.exec(match.line)?.[1];
+  const quantity = mark ? match.quantityOfMark(mark) : undefined;
+  return (
+    quantity?.kind === 'temperature' ||
+    (quantity?.kind === 'number' && quantity.value > 12 && !quantity.face)
+  );
+}
+
+const subject = '{who:thing}';
+
+export const progress: Recogniser = {
+  name: 'progress',
+  moods: ['statement'],
+  phrases: [
+    ...phrases(
+      [
+        '(leftovers|everything|the rest|the leftovers|the remains|it|all|what is left) (is|are|has been|have been) [all|now] (in the fridge|put away|away|wrapped and in the fridge|refrigerated|chilled|in the freezer)',
+        '(put|putting|have put) [all] [the] (leftovers|rest|remains) (away|in the fridge)',
+        '(cleared away|all cleared away|all put away)',
+      ],
+      (match) =>
+        /keys|beer|wine|milk/.test(match.line)
+          ? undefined
+          : { intent: 'report-done', step: 'put-away', ...momentOf(match) },
+    ),
+    ...phrases(
+      [
+        '[@it|the roast] (is|has been|been|has come|came|took|taken|take|got|have|i have|i) [now|been|just|taken|got|took] [@it] (out of the fridge|on the counter|out of the refrigerator|out the fridge|on the side|on the bench|on the worktop|at room temperature|sitting out|coming to room temperature) [for|at|since|$]',
+        'out of the fridge',
+      ],
+      (match) =>
+        startsCold(match)
+          ? undefined
+          : { intent: 'report-done', step: 'out-of-fridge', ...momentOf(match, { lasting: true }) },
+    ),
+    ...phrases(
+      [
+        '[@it|the roast|we have it|i have it] (is|been|has been|is now|is all) [now|just|been] [a] (resting|rested|under foil|tented|covered in foil|wrapped in foil|having a rest|having its rest|at rest) [on the board|under foil|$]',
+        '(resting it|letting it rest|let it rest|i am resting it|i am letting it rest|put it to rest|set it to rest|left it to rest|started resting|resting the roast|resting now|tented it|covered it with foil|put foil over it|tented @it|resting @it|^ resting)',
+      ],
+      (match) => ({
+        intent: 'report-started',
+        step: 'rest',
+        ...momentOf(match, { lasting: true }),
+      }),
+    ),
+    ...phrases(
+      [
+        '(we are|i am|dad is|{p:word} is|he is|she is|starting to|started|began|just started|i have started|started to) [now|just] (carving|carve|slicing|slice) [it|@it|up|now|$]',
+        '^ carving [now|it|@it] $',
+        '(carving has started|it is being carved)',
+      ],
+      (match) => ({ intent: 'report-started', step: 'carve', ...momentOf(match) }),
+    ),
+    ...phrases(
+      [
+        '(it is|@it is|@it has been|it has been|all|have|i have|we have|i|finished) [all] (carved|sliced|carving|finished carving|done carving) [up|@it|it] $',
+      ],
+      { intent: 'report-done', step: 'carve' },
+    ),
+    ...phrases(
+      [
+        '(dinner|supper|lunch|food|everything|it|the meal|tea) (is|has been) [now|all] (on the table|served|being served|on the plates|plated|plated up|dished up|up|going out) [now|everyone|$]',
+        '(we are|i am|they are) [all|now] (eating|serving [up]|plating [up]|dishing up|tucking in|sitting down to eat)',
+        '^ (serving up|serving|plating up|dishing up|served|dinner is served|we have served|everyone is eating|everybody is eating) [now|$]',
+      ],
+      (match) =>
+        /(dinner|it|food) is up $/.test(match.line) && match.line.startsWith('it is')
+          ? undefined
+          : { intent: 'report-started', step: 'serve', ...momentOf(match) },
+    ),
+    ...phrases(
+      [
+        `^ ${subject} (is|are|was|were|has come|have come|came|has just come|is just|are just|is now|are now|have been|has been|have just come|just came|all|is all|are all|came out|is coming|are coming|has) [all|just|now] (out|taken out|pulled|off the heat) [now|of the oven|the oven|and on the board|on the board|and under foil|already] [{d:duration} ago|at {c:clock}] $`,
+        `(took|taken|pulled|got|have taken|have pulled|have got|i took|i pulled|brought|lifted|hauled|whipped|fetched) ${subject} [out|from|off] [of] [the oven] [{d:duration} ago|at {c:clock}] [now|$] $`,
+        `(taking|pulling|getting|lifting|bringing) ${subject} (out|out now|out of the oven|from the oven)`,
+        `(took|taken|pulled|got|lifted|pulling) (out|it out of) [the] {who:thing} $`,
+        '^ [i have|i|have|just] (pulled it|pulled the roast|taken it out|took it out|pulled|got it out|it out) ',
+        '^ (out it comes|out it came|out it is|out of the oven|it is out of the oven|out) $',
+        `^ ${subject} out $`,
+        `^ ${subject} (came out|went out) [at {c:clock}|{d:duration} ago] $`,
+      ],
+      (match) => {
+        if (
+          /fridge|freezer|butter out|cupboard|drawer|garden|town|tonight|tomorrow/.test(match.line)
+        )
+          return undefined;
+        if (!/\b(out|pulled|pulling|off the heat|oven)\b/.test(match.line)) return undefined;
+        return outOf(match);
+      },
+    ),
+    ...phrases(
+      [
+        `^ ${subject} (is|are|went|has gone|have gone|has been|have been|is now|are now|has just gone|have just gone|go|goes|just went|is back|are back|is going|are going|was put|were put|got put|got) [just|now|back] (in|in the oven|into the oven|in the pan|roasting|cooking|in there|on|in the roasting tin|on the hob|on the stove|boiling|steaming|baking|put in|in now|going in) [now|already|together] [for {d:duration}|{e:duration} ago|at {c:clock}|since {f:clock}|{g:duration}|about {h:duration}] $`,
+        `(put|popped|stuck|shoved|bunged|slid|chucked|got|have put|have popped|have got|putting|popping|sliding|whacked|i have got|threw|just put|tossed|shoving|getting|loaded|i am putting) ${subject} (in|in the oven|into the oven|on|in now|back in|in there|on the hob|on the stove|inside the oven) [now|$] [{d:duration} ago|at {c:clock}] $`,
+        `(in goes|in go|in went|put in|popped in) [the] {who:thing} [now|at {c:clock}] $`,
+        '^ (in it goes|in it went|it is in|in the oven|it went in|in) $',
+        `^ ${subject} (in|in the oven|in now) [{d:duration} ago|at {c:clock}] $`,
+        `^ ${subject} (started|started cooking|started roasting|went on) [{d:duration} ago|at {c:clock}] $`,
+      ],
+      (match) => {
+        if (
+          /(in (the )?(garden|car|bed|bath|lounge|post|sink|living room|other room)|fridge|freezer|charge|hurry|love|trouble|oven on|on (telly|fire|holiday|call|again|about|my way))/.test(
+            match.line,
+          )
+        )
+          return undefined;
+        if (
+          /oven (is )?on/.test(match.line) ||
+          /foil|probe|thermometer|lid|foil on/.test(match.words('who'))
+        )
+          return undefined;
+        if (
+          /^(it|that|this|she|he) (is|was|has been|have been|got|goes|went) (just |now |back )?on /.test(
+            match.line,
+          )
+        )
+          return undefined;
+        return startedIn(match);
+      },
+    ),
+    ...phrases(
+      [
+        '{who:thing} (is|are|has been|have been|all|is all|are all|got) [all|now|just|been] {verb:word} [up|now|together|$]',
+        '(i have|we have|have|has|i|finished|done|just|all) [just|now|already|finished|all] {verb:word} [up|off] [the|all the|my|all] {who:thing} $',
+        '(finished|done|done with|completed|finished off|through with) {step:thing} $',
+        '{who:thing} {verb:word} $',
+        '(i am|we are|i have started|started|starting|sam is|just started|beginning|now) [now|just] {doing:word} [the|up the|up|with the|my|our] [{who:thing}] $',
+      ],
+      (match) => doneMeaning(match),
+    ),
+    ...phrases(
+      [
+        '^ [all|that is|that is all|it is|i am|we are|ok|and|yes|now|i have|that one is|this one is|everything is|job|consider it] (done|finished|sorted|complete|completed|done that|did it|did that|done it|finished it|finished that|all done|that is done|it is done|job done|done and dusted|ready|all set|tick|check|that is sorted|that is that|done and done|done now|took care of it|taken care of) [now|already] $',
+      ],
+      (match) => {
+        if (/(looks|nearly|almost|half)/.test(match.line)) return undefined;
+        if (/^i am (ready|done)/.test(match.line) && match.context.paused) return undefined;
+        const step = match.context.openSteps[0];
+        return { intent: 'report-done', ...(step ? { step } : {}) };
+      },
+    ),
+  ],
+};

@@ -1,0 +1,120 @@
+/** The roast itself: cut, weight, bones, how it was prepared, how cold it starts. */
+import { nameIn } from '../../names.ts';
+import type { Match, Recogniser } from '../../recogniser.ts';
+import { phrases } from '../vocabulary.ts';
+
+const cutWords: readonly [RegExp, string][] = [
+  [/strip ?loin|strip roast|new york strip/, 'strip-loin'],
+  [/tenderloin|fillet/, 'tenderloin'],
+  [/eye (of )?round/, 'eye-of-round'],
+  [/top ?(round|side)/, 'top-round'],
+  [/lamb/, 'leg-of-lamb'],
+  [/pork/, 'pork-loin'],
+  [/rib|prime/, 'rib-roast'],
+  [/sirloin/, 'strip-loin'],
+];
+
+function cutOf(line: string, match: Match): string | undefined {
+  const found = cutWords.find(([shape]) => shape.test(line));
+  if (!found) return undefined;
+  const known = match.context.lexicon.cuts.some((cut) => cut.id === found[1]);
+  if (known) return found[1];
+  const named = nameIn(match.context.lexicon.cuts, found[0].exec(line)![0]);
+  return named ?? (found[1] === 'eye-of-round' ? 'eye-round' : found[1]);
+}
+
+const prepared: readonly [RegExp, 'whole' | 'tied-back' | 'rolled' | 'stuffed' | 'tenderised'][] = [
+  [/tied back|cut off and tied|bones? tied|cut off the bone and tied/, 'tied-back'],
+  [/rolled|boned and rolled/, 'rolled'],
+  [/stuffed/, 'stuffed'],
+  [/tenderised|needled|jaccarded/, 'tenderised'],
+  [/\bwhole\b/, 'whole'],
+];
+
+export const roast: Recogniser = {
+  name: 'roast',
+  moods: ['statement', 'intention', 'request', 'negative'],
+  phrases: [
+    ...phrases(
+      [
+        '[it is|we have|we have got|i have got|i have|i am doing|i am roasting|i am cooking|we are doing|we are having|got|bought|cooking|roasting|doing|starting with|the roast is|the joint is|the beef is|this is|with|it weighs|there is] [a|an|the|one|my|our] [about|big|nice|lovely|small|large|whole|beautiful|half|good|massive|boneless|frozen|bone in] [{w:weight}] [of|,|in weight] [a|,] [beef|bone in|boneless|boned and rolled|boned|rolled|whole|standing|tied|stuffed|frozen|grass fed|dry aged] [{n:number} (bone|bones|boned|rib|ribs|-) [in|,]] [bone in|boneless|boned|rolled|standing|beef|whole|stuffed|frozen|prime] @cut [roast|joint|of beef|of lamb|of pork|of meat] [,] [that is|at|weighing|weighs|is|about|of|it is|which is|with|,] [{v:weight}] [and|with|on] [{m:number} (bones|bone|ribs)]',
+        '{n:number} (bone|bones|ribs|rib|boned) [in] [rib|roast|joint|prime rib|standing rib roast|rib roast|$]',
+        '(bone in|boneless|boned and rolled|off the bone|on the bone|no bones|rolled|still frozen|it is frozen|frozen solid|tied back|stuffed|tenderised|frozen in the middle)',
+        '{w:weight} [of (beef|meat|lamb|pork)] [on the bone|bone in|boneless|$]',
+        '{w:weight}',
+        '(it is|@it is|comes out|starting|starts|start|it started) [still|at] (starting at|starts at|at|from|coming out of the fridge at|out of the fridge at) {s:temperature} (out of the fridge|from the fridge|to start|fridge cold|to start with|in the fridge|raw)',
+        '(starting temperature|start temperature|it starts|starting|fridge temperature|it came out of the fridge|came out of the fridge|out of the fridge) (is|at|of|from|was) {s:temperature}',
+      ],
+      (match) => {
+        const line =
+          match.groups.w || match.groups.v || match.groups.n || match.groups.m || match.groups.s
+            ? match.line
+            : match.line;
+        const weight = match.quantity('w') ?? match.quantity('v');
+        const bones = match.has('n') ? match.count('n') : match.count('m');
+        const kind = cutOf(line, match);
+        const start = match.has('s') ? match.temperature('s') : undefined;
+        // "took it out of the fridge at one" tells a time.
+        if (match.quantity('s')?.kind === 'number' && (start?.temperature ?? 0) <= 12)
+          return undefined;
+        const boneless = /boneless|boned|off the bone|no bones/.test(line)
+          ? true
+          : /bone in|on the bone/.test(line) && bones === undefined
+            ? false
+            : undefined;
+        const how = prepared.find(([shape]) => shape.test(line))?.[1];
+        const frozen = /not frozen|frozen peas|frozen (potatoes|beans|puddings|veg)/.test(line)
+          ? undefined
+          : /frozen/.test(line)
+            ? true
+            : undefined;
+        const something =
+          weight !== undefined ||
+          bones !== undefined ||
+          start !== undefined ||
+          boneless === true ||
+          boneless === false ||
+          (how !== undefined && how !== 'whole') ||
+          frozen;
+        const bare =
+          /^((it is|we have( got)?|i have( got)?|i am (doing|roasting|cooking|making)|we are (doing|having)|got|cooking|roasting|doing|having|making|with|this is) )?(a |an |the |my |our )?(\w+ ){1,5}$/.test(
+            match.line,
+          );
+        const named =
+          kind !== undefined &&
+          (match.context.expecting === 'roast' || bare) &&
+          !/ (is|out|in|done|ready|burnt|resting|down|put|went|medium|well|rare|was|has) /.test(
+            ` ${match.line.replace(/^(it|this) is /, '').replace(/(bone in|we are|i am)/, '')}`,
+          ) &&
+          kind !== undefined &&
+          /^((it is|we have( got)?|i have( got)?|i am (doing|roasting|cooking|making)|we are (doing|having)|got|cooking|roasting|doing|having|making|with|this is|bought) |a |an |boneless |bone in |beef |rib |prime |standing |leg |pork |strip |top |eye |whole |tender|fillet|sirloin|fore|topside|one )/.test(
+            match.line,
+          );
+        if (!something && !named) return undefined;
+        if (
+          /(butter|potatoes|carrots|flour|cream|sprouts|beans|thyme|sugar|onions|guinea|lost|lose|weighs? (less|more)|how|each|per) /.test(
+            line,
+          ) &&
+          weight !== undefined &&
+          kind === undefined
+        )
+          return undefined;
+        return {
+          intent: 'describe-roast',
+          ...(kind ? { cut: kind } : {}),
+          ...(weight?.kind === 'weight' ? { weight: weight.value, weightUnit: weight.unit } : {}),
+          ...(bones === undefined ? {} : { bones }),
+          ...(boneless === undefined ? {} : { boneless }),
+          ...(how ? { prepared: how } : {}),
+          ...(frozen ? { frozen } : {}),
+          ...(start
+            ? {
+                startTemperature: start.temperature,
+                ...(start.unit ? { startTemperatureUnit: start.unit } : {}),
+              }
+            : {}),
+        };
+      },
+    ),
+  ],
+};

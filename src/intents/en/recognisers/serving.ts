@@ -1,0 +1,138 @@
+/** When dinner is, and when it moves. */
+import { mealTime } from '../../moment.ts';
+import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
+import { phrases } from '../vocabulary.ts';
+
+const tell = ['statement', 'request', 'intention'] as const;
+
+const shift = (match: Match, sign: number): Meaning | undefined => {
+  const minutes = match.minutes('minutes');
+  return Number.isFinite(minutes) && minutes !== 0
+    ? { intent: 'shift-serving', minutes: sign * minutes }
+    : undefined;
+};
+
+export const serving: Recogniser = {
+  name: 'serving',
+  moods: tell,
+  phrases: [
+    ...phrases(
+      [
+        `(@guests|they|everyone|everybody|{who:word}|train|the train|their train|their flight) (is|are|will be|is going to be|are going to be|have been|has been|is running|are running|running|will all be|might be|could be) [running|all|about|going to be|at least|another] {minutes} (late|later|behind|delayed|away|out|or so late)`,
+        '(@guests|they|everyone|everybody|{who:word}) (is|are|will be|is running|are running|running) [running] (late|delayed|held up|behind|stuck in traffic|stuck) [by|,|about|for|another|maybe|of] {minutes}',
+        '(guests|they|people|everyone|family) [is|are] {minutes} (late|behind|delayed|away)',
+        '(guests|everyone|they) (will come|are coming|arrive|will arrive|get here|will get here|coming|will be here) {minutes} late',
+        '(push|shove|put|move|shift|knock|set|slide|bump|delay|postpone|hold|pull) [@dinner|it|that|everything|the whole thing|things|serving|us|the time] (back|out|later|off|along|by|on) [by|for|another|about|maybe|a further] {minutes} [later|$]',
+        '(delay|postpone|hold|hold off|stall) [on] [@dinner|it|everything|things|serving|the whole thing] [for|by|another|a further] {minutes}',
+        '[make it|make dinner|have dinner|dinner|eat|serve|lunch|supper|let us eat|we will eat|we eat|serving|dinner is|dinner will be|everything|say|do it|we are eating|food|we are going to eat] {minutes} later',
+        '(need|give me|buy me|we need|they need|i need) [another|an extra] {minutes} [more|extra] (before dinner|before we eat|before serving|till dinner|till we eat|before they (arrive|get here|come))',
+        '(push|move|put|slide) [@dinner|it|everything] {minutes} (back|later|out)',
+        '(stuck in traffic|held up|flat tyre|flight is delayed|train is delayed|missed the train|delayed) [,|by|for|and] * [another|about|late|be] {minutes}',
+        '(guests|they|everyone) (need|want|asked for|have asked for|will need) [another|an extra] {minutes} [more|$]',
+        'late by {minutes}',
+        'dinner is delayed [by] {minutes}',
+      ],
+      (match) =>
+        /\b(i|we|me)$/.test(match.words('who')) ||
+        /^(it|that|there|oven|potatoes|beans|roast|dinner|he said|what|i|we)$/.test(
+          match.words('who'),
+        ) ||
+        /early|sooner|earlier/.test(match.line)
+          ? undefined
+          : shift(match, 1),
+    ),
+    ...phrases(
+      [
+        '(@guests|they|everyone|everybody|{who:word}) (is|are|will be|is going to be|are going to be|came|arrived|is here|are here|arriving|coming|are arriving|are coming|will get here|get here|running|are running|turned up) [running|all|about|going to be|here] [early by] {minutes} (early|earlier|sooner|ahead|ahead of time)',
+        '(bring|move|pull|shift|push|put) [@dinner|it|everything|things|the whole thing|serving] (forward|up|earlier|ahead|sooner) [by|about|a] {minutes}',
+        '[make it|make dinner|have dinner|dinner|eat|serve|lunch|supper|let us eat|we will eat|we eat|everything|serving|we want to eat|we are eating|ready|be ready|have it ready] {minutes} (earlier|sooner|early)',
+        '(push|move|bring) [@dinner|it|everything] {minutes} (forward|earlier|up|sooner)',
+      ],
+      (match) => (/^(it|that|oven|what)$/.test(match.words('who')) ? undefined : shift(match, -1)),
+    ),
+    ...phrases(
+      [
+        '[@dinner|we|serve|have it ready|ready|eat|eating|serving|want it|table|on the table|sit down|sitting down|dinner is|dinner will be|we are eating|we will eat|we want to eat|to eat|move dinner|push dinner|make dinner|move it|push it|push dinner back|move dinner back|bring it forward|bring dinner forward|push it back|delay dinner|make it|let us eat|aim|aiming|aiming to eat|planning to eat|plan to eat|everything ready|food on the table|plates on the table|sit down to eat|delay it|let us say|change dinner|change it|change the time|have dinner|have lunch|have supper|want to eat|want to serve|dinner now|make that] [on|for|is|will be|now|ready|back|it|us] [{date}] (at|for|by|to|till|around|before|is|time is) [{when:date} at] {clock} [[on|for|,] {day:date}]',
+      ],
+      timeMeaning,
+    ),
+    ...phrases(
+      [
+        '(@dinner|eat|eating|serve|serving|on the table|sit down|ready|we eat) [on|for|is|will be|now] [{date}] {clock:face} [{day:date}]',
+        '^ (make it|make that|let us say|let us make it|say|at|by|for|around|we said|how about|shall we say|change it to|let us do|we would like|ideally|aiming for|aim for|we are aiming for|call it|it is at|it is) [{date} at] {clock:face} [{day:date}] [instead|then|$]',
+        '^ [{date}] [at] {clock:face} [for (dinner|lunch|supper|tea)] [{day:date}] $',
+        '(at|by|for) {clock:face} [{day:date}]',
+        '{date} (at|by|around) {clock} [for dinner|$]',
+        '(@dinner|eating|serving) {clock:number} [{date}] $',
+      ],
+      timeMeaning,
+    ),
+  ],
+};
+
+function timeMeaning(match: Match): Meaning | undefined {
+  const quantity = match.quantity('clock');
+  const line = ` ${match.line}`;
+  const said = match.groups.clock!;
+  const after = line.slice(line.indexOf(said) + said.length);
+  if (quantity?.kind === 'number') {
+    if (
+      /^(people|of us|guests|degrees|pounds|bones?|ribs?|minutes|hours|adults|persons|kilos|more|celsius|fahrenheit)/.test(
+        after,
+      )
+    )
+      return undefined;
+    const before = line.slice(0, line.indexOf(said));
+    if (
+      / for $/.test(before) &&
+      !/ (at|time) /.test(before) &&
+      !/^(on|tonight|tomorrow|<y)/.test(after) &&
+      !/(dinner|it|back|move|change|aim\w*|ready) for $/.test(before)
+    )
+      return undefined;
+    if (
+      /(dinner|lunch|supper|roast|table|cooking|food|meal|tea) for $/.test(before) &&
+      !quantity.face
+    )
+      return undefined;
+    if (
+      / (went|put|came|started|roast in|oven|reads?|reading|degrees|temperature|turned|pull|option) /.test(
+        before,
+      )
+    )
+      return undefined;
+    if (/ (back|forward|on|out) by $/.test(before)) return undefined;
+    if (/ (to|it|that|is) $/.test(before) && quantity.value > 24 && !quantity.face)
+      return undefined;
+    if (
+      !/(@|dinner|supper|lunch|tea|eat|serv|table|sit|ready|meal|food|aim|time|say|want it|make it|move|push)/.test(
+        before,
+      ) &&
+      match.context.expecting !== 'serving-time' &&
+      !match.before.some((one) => one.intent === 'set-guests')
+    )
+      return undefined;
+    if (
+      /(make it|make that|let us say|aim|want it|move it|push it) /.test(before) &&
+      match.context.expecting !== undefined &&
+      match.context.expecting !== 'serving-time' &&
+      !/ at $/.test(before)
+    )
+      return undefined;
+    if (/(oven|turned|degrees|down) /.test(line) && !/(dinner|eat|serv)/.test(before))
+      return undefined;
+  } else if (
+    /(went|put|came|started|since|been|ago|took|turned|resting|arriv|kids|in at|leav|out at)/.test(
+      line.slice(0, line.indexOf(said)),
+    )
+  )
+    return undefined;
+  const face = match.face('clock');
+  if (!face) return undefined;
+  const date = match.date('date') ?? match.date('when') ?? match.date('day') ?? match.dateNearby();
+  return {
+    intent: 'set-serving-time',
+    time: mealTime(face, match.context),
+    ...(date ? { date } : {}),
+  };
+}

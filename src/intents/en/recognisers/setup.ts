@@ -1,0 +1,85 @@
+/** How it is set up: pan, rack, foil, probe, fan, shelf, oven. */
+import type { Recogniser } from '../../recogniser.ts';
+import { phrases } from '../vocabulary.ts';
+
+export const setup: Recogniser = {
+  name: 'setup',
+  moods: ['statement', 'negative'],
+  phrases: [
+    ...phrases(
+      [
+        '[@it|the roast|it] [is|i have|have|i am|we have|using|sitting|put] [in|on|using|put it] [in|on|using] [a|an|the|my] [big|deep|heavy|shallow|large] (cast iron pan|cast iron|cast iron skillet|skillet|roasting tin|roasting pan|roasting tray|sheet pan|baking tray|half sheet|dutch oven|baking sheet|casserole|tray|tin|pan|roaster|glass dish|oven dish) $',
+      ],
+      (match) => {
+        const pan =
+          /(cast iron pan|cast iron skillet|cast iron|skillet|roasting tin|roasting pan|roasting tray|sheet pan|baking tray|half sheet|dutch oven|baking sheet|casserole|glass dish|oven dish|tray|tin|roaster|pan)/.exec(
+            match.line,
+          )?.[1];
+        return pan && /(it|roast|using|in|on|have) /.test(match.line)
+          ? { intent: 'report-setup', pan }
+          : undefined;
+      },
+    ),
+    ...phrases(['(no rack|without a rack|not on a rack|no wire rack)'], {
+      intent: 'report-setup',
+      rack: false,
+    }),
+    ...phrases(
+      ['(on|using|have got|have|with|got|over) [it on] (a|the|my) [wire|roasting|cooling|v] rack'],
+      { intent: 'report-setup', rack: true },
+    ),
+    ...phrases(
+      [
+        '(no fan|not fan|without [the|a] fan|conventional oven|conventional|not a fan oven|static oven|not convection|no convection|fan is off|fan off|gas oven without fan)',
+      ],
+      { intent: 'report-setup', fan: false },
+    ),
+    ...phrases(
+      [
+        '(fan oven|fan assisted|convection oven|convection|it is fan|fan forced|fan on|it is a fan|my oven is fan|with fan|with the fan)',
+      ],
+      { intent: 'report-setup', fan: true },
+    ),
+    ...phrases(['(no tent|no foil|not tented|not covered|uncovered|without foil|not tenting)'], {
+      intent: 'report-setup',
+      tent: false,
+    }),
+    ...phrases(
+      ['(with foil over|tenting it|loose foil|foil tent|foil on top|foil over it|a tent of foil)'],
+      { intent: 'report-setup', tent: true },
+    ),
+    ...phrases(['(no probe|without a probe|not got a probe|not using a probe)'], {
+      intent: 'report-setup',
+      probe: false,
+    }),
+    ...phrases(
+      [
+        '(probe is in|probe in|leave in probe|leave in thermometer|using a probe|probe is in the (roast|middle|thickest part)|have got a probe|have a probe|put the probe in|stuck the probe in|wireless probe|i have the probe in|got a probe)',
+      ],
+      { intent: 'report-setup', probe: true },
+    ),
+    ...phrases(
+      [
+        '[on|it is on|using] [the] (middle|top|bottom|lower|upper|lowest|centre|center|second) (shelf|rack|rung|runner)',
+      ],
+      (match) => {
+        const shelf =
+          /(middle|top|bottom|lower|upper|lowest|centre|center|second) (?:shelf|rack|rung|runner)/.exec(
+            match.line,
+          )?.[1];
+        return shelf ? { intent: 'report-setup', shelf } : undefined;
+      },
+    ),
+    ...phrases(
+      [
+        '[it is|using|i am using|we are using|cooking|roasting|in|it] (in|using|use) (the|my) (top|bottom|upper|lower|left|right|small|big|main|second) oven',
+      ],
+      (match) => {
+        const which = /(top|bottom|upper|lower|left|right|small|big|main|second) oven/.exec(
+          match.line,
+        )?.[1];
+        return which ? { intent: 'report-setup', oven: which } : undefined;
+      },
+    ),
+  ],
+};

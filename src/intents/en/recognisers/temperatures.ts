@@ -1,0 +1,87 @@
+/** Which of roast and oven a bare temperature is of, and the report it makes. */
+import type { Match, Meaning } from '../../recogniser.ts';
+import { momentOf } from './moment-of.ts';
+
+/** Above this a core does not stand, below it an oven does not: in between the words decide. */
+const ovenFrom = { F: 212, C: 100 } as const;
+
+export function looksLikeOven(
+  match: Match,
+  said: { temperature: number; unit?: 'F' | 'C' },
+): boolean {
+  return said.temperature >= ovenFrom[said.unit ?? match.context.units.temperature];
+}
+
+export function reading(match: Match): Meaning | undefined {
+  const said = match.temperature('temperature');
+  if (!Number.isFinite(said.temperature)) return undefined;
+  const quantity = match.quantity('temperature');
+  const line = ` ${match.line}`;
+  const after = line.slice(
+    line.indexOf(match.groups.temperature!) + match.groups.temperature!.length,
+  );
+  if (
+    quantity?.kind === 'number' &&
+    /^(minutes|hours|pounds|people|guests|bones?|%|percent|of us|kilos|more|oclock|each|dollars)/.test(
+      after,
+    )
+  )
+    return undefined;
+  if (
+    /(oven|dial)/.test(line) &&
+    !/(oven thermometer says the|in the oven|roast|meat|joint|beef|middle|core|internal)/.test(line)
+  )
+    return oven(match);
+  const worded =
+    /(read|reed|red|core|middle|centre|center|internal|probe|thermometer|thickest|says|shows)/.test(
+      line,
+    );
+  if (
+    looksLikeOven(match, said) &&
+    (!worded || said.temperature > 260) &&
+    match.context.expecting !== 'reading'
+  )
+    return { intent: 'report-oven', ...said };
+  if (
+    looksLikeOven(match, said) &&
+    match.context.stage === 'preheat' &&
+    !/(core|middle|meat|roast)/.test(line)
+  )
+    return { intent: 'report-oven', ...said };
+  const where =
+    /(by the bone|near the bone|middle|centre|center|core|thickest part|thick end|thin end|edge|top)/.exec(
+      line,
+    )?.[1];
+  const quick = /(instant|quick)/.test(line)
+    ? ('quick' as const)
+    : /(leave in|wired|wireless)/.test(line)
+      ? ('leave-in' as const)
+      : undefined;
+  return {
+    intent: 'report-reading',
+    ...said,
+    ...(where ? { where } : {}),
+    ...(quick ? { thermometer: quick } : {}),
+    ...momentOf(match),
+  };
+}
+
+export function oven(match: Match): Meaning | undefined {
+  const said = match.temperature('temperature');
+  if (!Number.isFinite(said.temperature)) return undefined;
+  const line = ` ${match.line}`;
+  const which = /(top|bottom|upper|lower|left|right|second|small|other|main) oven/.exec(line)?.[1];
+  const mode =
+    /fan/.test(line) && !/(no fan|not fan)/.test(line)
+      ? ('fan' as const)
+      : /(conventional|still|static)/.test(line)
+        ? ('still' as const)
+        : undefined;
+  return {
+    intent: 'report-oven',
+    ...said,
+    ...(mode ? { mode } : {}),
+    ...(which ? { which } : {}),
+    ...momentOf(match),
+  };
+}

@@ -1,0 +1,51 @@
+/** Timers, set and cancelled. */
+import type { Recogniser } from '../../recogniser.ts';
+import { phrases } from '../vocabulary.ts';
+
+export const timers: Recogniser = {
+  name: 'timers',
+  moods: ['statement', 'request', 'intention', 'negative'],
+  phrases: [
+    ...phrases(
+      [
+        '(cancel|stop|kill|delete|clear|turn off|switch off|remove|scrap|forget|drop|end|lose|get rid of|do not need) [the|that|my] [{m:duration}] [{label:thing}] (timer|alarm|timers|reminder)',
+        '(timer|alarm) off $',
+      ],
+      (match) => {
+        const label = match.words('label').replace(/^(for )?(the )?/, '');
+        const minutes = match.has('m') ? match.minutes('m') : undefined;
+        return {
+          intent: 'cancel-timer',
+          ...(label ? { label } : {}),
+          ...(minutes === undefined ? {} : { minutes }),
+        };
+      },
+    ),
+    ...phrases(
+      [
+        '[set|start|give me|put on|can i have|make|i need|need|put|run|add] [a|an|another|the|me a] [{label:word}] (timer|alarm|countdown|reminder) [on] [for|of|to|at|in|,] [the {l2:thing} for] {minutes} [for [the] {l3:thing} $]',
+        '(set|start|give me|i need|need|put|a|an) [a|an|me a] {minutes} [long] [{label:word}] (timer|alarm|reminder|countdown) [for [the] {l3:thing} $]',
+        '(remind me|give me a @alarm|give us a @alarm|shout|tell me|let me know|call me|nudge me|wake me|ping me|poke me|holler|buzz me|shout at me|yell) [again] (in|after) [another] {minutes} [(to|about|for|when) [the] {l3:thing} $]',
+        '(in|after) {minutes:duration} (remind me|tell me|give me a @alarm|shout|let me know|nudge me|call me) [(to|about|for|that) [the] {l3:thing} $]',
+        '(remind me|tell me|nudge me) (to|about|of) [the] {l3:thing} in {minutes:duration}',
+        '(time|count|count down) [me] {minutes:duration}',
+        '{minutes} timer [for [the] {l3:thing} $]',
+        '^ {minutes:duration} (for|on) (the|those|these|my) {l3:thing} $',
+      ],
+      (match) => {
+        const minutes = match.minutes('minutes');
+        const label = (match.words('l3') || match.words('label') || match.words('l2')).replace(
+          /^(the|a) /,
+          '',
+        );
+        if (!Number.isFinite(minutes) || minutes <= 0 || /(behind|late)/.test(match.line))
+          return undefined;
+        return {
+          intent: 'set-timer',
+          minutes,
+          ...(label && !/^(for|on|of|a)$/.test(label) ? { label } : {}),
+        };
+      },
+    ),
+  ],
+};

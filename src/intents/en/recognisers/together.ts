@@ -1,0 +1,37 @@
+/** Phrases whose parts a comma or an "and" would tear apart. */
+import { comingTime, minutesUntil } from '../../moment.ts';
+import type { Recogniser } from '../../recogniser.ts';
+import { phrases } from '../vocabulary.ts';
+
+export const together: Recogniser = {
+  name: 'together',
+  moods: ['statement'],
+  phrases: [
+    ...phrases(
+      [
+        '(popping|nipping|heading|going|off|running|stepping|dashing) [out|over|down|off] [to] [the|my] {place:word} , [i will be|will be|be|about|for|gone|back in|i will be back in|be back in] {d:duration}',
+      ],
+      (match) => ({ intent: 'cook-away', minutes: match.minutes('d') }),
+    ),
+    ...phrases(
+      [
+        '^ [ok ,|ok|right ,|right] @it is out and (it is resting|resting|under foil|tented|on the board|covered)',
+        '^ @it is out [,] [and] resting',
+        '(pulled|taken) it [out] and (it is resting|resting it|it is under foil)',
+      ],
+      { intent: 'report-started', step: 'rest' },
+    ),
+    ...phrases(
+      ['(remind|tell|shout|call|wake|nudge|ping) [me|at me] (at|when it is) {clock:face} [to * $]'],
+      (match) => {
+        const face = match.face('clock');
+        return face
+          ? {
+              intent: 'set-timer',
+              minutes: minutesUntil(comingTime(face, match.context), match.context),
+            }
+          : undefined;
+      },
+    ),
+  ],
+};

@@ -1,0 +1,144 @@
+/** What has gone wrong: power, oven, thermometer, smoke, what fell, burnt, is over or under. */
+import type { Recogniser } from '../../recogniser.ts';
+import { dishIn, meansRoast } from '../steps.ts';
+import { phrases } from '../vocabulary.ts';
+
+export const trouble: Recogniser = {
+  name: 'trouble',
+  moods: ['statement', 'negative'],
+  phrases: [
+    ...phrases(
+      [
+        '(power|electricity|lights|electric|the mains) (is|has|have|are) (back|back on|come back|come back on|on again|been restored)',
+        '(power|electricity) (came back|is back)',
+      ],
+      { intent: 'report-trouble', trouble: 'power-back' },
+    ),
+    ...phrases(
+      [
+        '(power|electricity|electric|lights|the mains) (went|has gone|just went|have gone|is gone|cut|failed|just cut|have all gone) [gone|out|off|down|cut|been cut|out again|failed]',
+        '(power|electricity|electric|lights|the mains) (is|has|has been|are|have) (gone|out|off|down|cut|been cut|out again|failed)',
+        '(power cut|blackout|power outage|fuse has blown|fuse blew|blown a fuse|tripped the breaker|breaker tripped|breaker has tripped|trip switch|no power|no electricity|we have lost power|lost power|lost the power)',
+      ],
+      (match) => {
+        const lasted = match.quantityOfMark(/for (<d\d+>)/.exec(match.line)?.[1] ?? '');
+        return {
+          intent: 'report-trouble',
+          trouble: 'power-out',
+          ...(lasted?.kind === 'duration' ? { minutes: lasted.minutes } : {}),
+        };
+      },
+    ),
+    ...phrases(
+      [
+        '@oven is (back|back on|working again|working|fixed|going again|alive again)',
+        'got @oven (working|going|back) again',
+      ],
+      { intent: 'report-trouble', trouble: 'oven-back' },
+    ),
+    ...phrases(
+      [
+        '@oven (has|is|just|will not|would not|does not|did not|can not) [just|not] (died|broken|dead|gone|gone out|gone off|conked out|packed up|stopped|stopped working|broke|light|turn on|working|not working|come on|heat|heat up|heating|heating up|cut out|failed|tripped|gone cold|out|switched itself off|given up|start|stay lit|on the blink|bust|lit)',
+        '(gas|pilot|pilot light|element|gas bottle) (has|is|just|went|ran) [just] (gone|out|run out|gone out|died|blown|went out)',
+      ],
+      { intent: 'report-trouble', trouble: 'oven-out' },
+    ),
+    ...phrases(
+      [
+        '(do not|not sure i|does not) (trust|believe) (that|it|the|this) [probe|thermometer|reading|number]',
+        '(probe|thermometer) (is|has|must be|might be|seems|battery|batteries|keeps|looks) (gone|playing up|broken|dead|off|wrong|acting up|on the blink|packed up|faulty|died|jumping|all over|slipped|come out|fallen|rubbish|jumping around|out|wonky|stuck|flat)',
+        '(that|reading|the reading|this) (can not be|is not|does not seem|does not look|could not be|seems) (right|wrong|off|accurate|correct)',
+        '(probe|thermometer) (slipped|fell out|came out|popped out|broke|died|is not working|touching the bone|is touching bone)',
+        '(probe|thermometer) might be (wrong|off|touching the bone)',
+      ],
+      { intent: 'report-trouble', trouble: 'probe-doubt' },
+    ),
+    ...phrases(
+      [
+        '(it is|oven is|pan is|the kitchen is|fat is|there is|@oven is|the roast is|kitchen is|we have got|tin is|everything is|the fat is) [a lot of|lots of|all|loads of|so much|really|starting|full of|filling with|filling up with|smoking|tons of] [smoking|smoke|smoky] (smoking|smoke|smoky|like mad|everywhere|badly|a lot|a bit|in here|coming|pouring|$)',
+        '(smoke alarm|smoke detector) (is|has|went|just) [gone|going] [off]',
+        '(smoke|smoking) (is|coming|pouring) * [out of|from] [the oven]',
+      ],
+      (match) =>
+        /smok/.test(match.line) &&
+        !/(smoking area|stopped smoking|quit|cigarette|smoked)/.test(match.line)
+          ? { intent: 'report-trouble', trouble: 'smoking' }
+          : undefined,
+    ),
+    ...phrases(
+      [
+        '(dropped|spilled|spilt|knocked over|tipped over|dropping) [the|it|my|all] [{who:thing}] (on the floor|floor|everywhere|all over|$)',
+        '(fell|has fallen|slid|is|went|ended up) (on the floor|on to the floor|off the counter)',
+        '(dog|cat) (ate|has eaten|got|has got|stole) [the|at the|it] {who:thing}',
+      ],
+      (match) => {
+        const who = match.words('who');
+        if (
+          /(off|kids|by|a line|in|out|heat|temperature|oven|it to)/.test(who) ||
+          /<[tn]\d+>/.test(match.line)
+        )
+          return undefined;
+        return { intent: 'report-trouble', trouble: 'dropped' };
+      },
+    ),
+    ...phrases(
+      [
+        '(it is|@it is|roast is|it has|we have|i have|i|have|meat is|it came out|looks|it looks) [way|a bit|totally|completely|well|gone] (overcooked|overdone|over|too done|gone too far|dry|overshot|gone over|overcooked it|overdone it|past medium|grey all the way through|overshot it|too far|well over) ',
+        '(overcooked|overdid|overshot) (it|@it)',
+      ],
+      (match) =>
+        /(it is|it has) over $/.test(match.line) || /dry (run|wine)/.test(match.line)
+          ? undefined
+          : { intent: 'report-trouble', trouble: 'overcooked' },
+    ),
+    ...phrases(
+      [
+        '(it is|@it is|roast is|middle is|@middle is|inside is|looks|it looks|still|that is|is) [way|still|a bit|far|completely|stone|all|totally|quite|too] [still] (raw|undercooked|underdone|bloody|cold|too rare|too pink|bleeding raw|raw in the middle|cold in the middle|not cooked)',
+      ],
+      (match) =>
+        /(weather|feet|outside|hands)/.test(match.line) ||
+        !/(raw|under|bloody|cold|rare|pink|cooked)/.test(match.line) ||
+        /(fridge)/.test(match.line)
+          ? undefined
+          : { intent: 'report-trouble', trouble: 'undercooked' },
+    ),
+    ...phrases(
+      [
+        '{who:thing} (is|are|has|have) [been|gone|all|getting|starting to|going|a bit|all|totally] (burnt|burned|burning|burn|scorched|blackened|black|charred|catching|caught)',
+        '(burnt|burned|burning|scorched|charred) the {who:thing}',
+        '(burnt|burned) {who:word} $',
+      ],
+      (match) => {
+        const who = match
+          .words('who')
+          .replace(/^(i|we) (have|had) ?/, '')
+          .trim();
+        if (
+          !meansRoast(who) &&
+          !dishIn(who, match.context) &&
+          !/(butter|gravy|top|bottom|sauce|outside|crust|drippings|fat|garlic|onions)/.test(who)
+        )
+          return undefined;
+        return { intent: 'report-trouble', trouble: 'burnt' };
+      },
+    ),
+    ...phrases(
+      [
+        '(left|leave) [the] oven [door] (open|ajar)',
+        'oven door (was|is|has been) [left] (open|ajar|stuck)',
+        '(oven door|door of the oven) (will not|does not|is not) (close|shut|closing)',
+      ],
+      (match) => ({
+        intent: 'report-trouble',
+        trouble: 'door-open',
+        ...(match.line.includes('<d') ? {} : {}),
+      }),
+    ),
+    ...phrases(
+      [
+        '(i can not cope|i am overwhelmed|overwhelmed|it is all too much|too much going on|i am drowning|i am panicking|i am losing it|can not keep up|i am in the weeds|too many things|it is chaos|i am stressed|i am freaking out|this is too much|i am all over the place|everything is going wrong|i am in a flap|i am in a panic)',
+      ],
+      { intent: 'report-trouble', trouble: 'overwhelmed' },
+    ),
+  ],
+};

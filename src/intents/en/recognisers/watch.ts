@@ -1,0 +1,32 @@
+/** "Tell me when it reads 110": a call is wished for, nothing is reported. */
+import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
+import { phrases } from '../vocabulary.ts';
+
+const watched = (match: Match): Meaning | undefined => {
+  const reading = match.temperature('temperature');
+  return Number.isFinite(reading.temperature) ? { intent: 'watch', ...reading } : undefined;
+};
+
+const reaches =
+  '(@it|@middle|@thermometer|the probe|the core|we|the temperature|oven|the oven) (@read|is|is at|is up to|gets to|hits|reaches|goes over|goes past|gets up to|comes up to|goes to|passes|touches|has reached|has hit|gets|climbs to|is reading|is showing|rises to|crosses|comes to) [at|above|over|past|up to] {temperature}';
+
+export const watch: Recogniser = {
+  name: 'watch',
+  moods: ['statement'],
+  phrases: [
+    ...phrases(
+      [
+        `@tell (when|once|if|as soon as|the moment|the second|the minute) ${reaches}`,
+        `(when|once|if|as soon as|the moment) ${reaches} [,] [then] [please] [can you|could you|would you|you] (@tell|give me a shout|pull it|we pull it|we pull|pull)`,
+        '@tell (at|when at|on|around) {temperature:degrees}',
+        '(@tell|watch for|watch out for|look out for|keep an eye out for|wait for) [it to (hit|reach|read|get to)] {temperature:number} [in the (roast|middle|meat)] $',
+        '(watch for|set an alarm for|alarm at|alert at|set (an|the) (alarm|alert) (at|for)|set a temperature (alarm|alert) (at|for)) {temperature} $',
+        `(i want|i would like|i need) to know (when|once|as soon as) ${reaches}`,
+        `(i want|i need) (a shout|a call|telling|to be told) (when|once) ${reaches}`,
+        '@tell (when|once|if|as soon as) [we|you] (hit|reach|get to|see) {temperature}',
+        '(shout|call|holler|yell|beep|ping me) at {temperature}',
+      ],
+      watched,
+    ),
+  ],
+};
