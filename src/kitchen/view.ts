@@ -1,81 +1,94 @@
-/** The view: everything a screen, a bridge or a script may know of a dinner, derived anew each time. */
-import type { Stage } from './heard.ts';
+/**
+ * The view: everything a screen, a bridge or a script may know of a dinner, derived anew each time.
+ * The schema is the one source of its type and of its description on the wire.
+ */
+import { z } from 'zod';
+import { stages } from './heard.ts';
 
-export type SideState = 'waiting' | 'preparing' | 'in-oven' | 'done' | 'held';
+const sideStates = ['waiting', 'preparing', 'in-oven', 'done', 'held'] as const;
+export type SideState = (typeof sideStates)[number];
 
-export interface FahrenheitBand {
-  p10: number;
-  p50: number;
-  p90: number;
-}
+const instant = z.iso.datetime({ offset: true }).describe('ISO 8601 with offset');
+/** The 10th, 50th and 90th percentile of what is believed. */
+const band = z.object({ p10: z.number(), p50: z.number(), p90: z.number() });
+export type FahrenheitBand = z.infer<typeof band>;
 
-/** Times are ISO 8601 with offset. */
-export interface View {
-  id: string;
-  at: string;
-  timeZone: string;
-  units: { temperature: 'F' | 'C'; weight: 'lb' | 'kg' };
-  stage: Stage;
-  sides: { id: string; title: string; state: SideState }[];
-  serving: {
-    wanted?: string;
-    likely?: string;
-    earliest?: string;
-    latest?: string;
-    onTimeChance?: number;
-  };
-  guests?: number;
-  roast: {
-    cut?: string;
-    pounds?: number;
-    kilograms?: number;
-    bones?: number;
-    boneless?: boolean;
-    prepared?: string;
-    frozen?: boolean;
-  };
-  target: { doneness?: string; serveFahrenheit?: number; pullFahrenheit?: number };
-  oven: {
-    setFahrenheit: number;
-    program: { at: string; fahrenheit: number; why: string }[];
-  };
-  readings: { at: string; fahrenheit: number }[];
-  forecast?: {
-    pull: { p10: string; p50: string; p90: string };
-    core: { at: string; fahrenheit: FahrenheitBand }[];
-    coreNowFahrenheit: FahrenheitBand;
-    coreAtServingFahrenheit: FahrenheitBand;
-    peak: { fahrenheit: FahrenheitBand; at: string };
-    afterRest: { minutesAfterPull: number; fahrenheit: FahrenheitBand }[];
-    slice: { greyBandMillimetres: FahrenheitBand; pinkFraction: FahrenheitBand };
-    assumptions: string[];
-  };
-  steps: {
-    id: string;
-    card: string;
-    title: string;
-    start: string;
-    end: string;
-    state: string;
-    hands: string[];
-    needs: string[];
-    why: string;
-    slackMinutes: number;
-  }[];
-  next?: { id: string; title: string; at: string };
-  checkAt?: string;
-  asking?: { kind: string; expecting: string; text: string };
-  options?: {
-    n: number;
-    kind: string;
-    title: string;
-    serving: string;
-    coreAtServing: FahrenheitBand;
-    risk: string;
-  }[];
-  cautions: { text: string; source: string }[];
-  timers: { id: string; label?: string; at: string }[];
-  paused: boolean;
-  /** The last log position the view rests on. */
-  position: number;
-}
+const forecast = z.object({
+  pull: z.object({ p10: instant, p50: instant, p90: instant }),
+  core: z.array(z.object({ at: instant, fahrenheit: band })),
+  coreNowFahrenheit: band,
+  coreAtServingFahrenheit: band,
+  peak: z.object({ fahrenheit: band, at: instant }),
+  afterRest: z.array(z.object({ minutesAfterPull: z.number(), fahrenheit: band })),
+  slice: z.object({ greyBandMillimetres: band, pinkFraction: band }),
+  assumptions: z.array(z.string()),
+});
+
+const step = z.object({
+  id: z.string(),
+  card: z.string(),
+  title: z.string(),
+  start: instant,
+  end: instant,
+  state: z.string(),
+  hands: z.array(z.string()),
+  needs: z.array(z.string()),
+  why: z.string(),
+  slackMinutes: z.number(),
+});
+
+const option = z.object({
+  n: z.int(),
+  kind: z.string(),
+  title: z.string(),
+  serving: instant,
+  coreAtServing: band,
+  risk: z.string(),
+});
+
+export const viewSchema = z.object({
+  id: z.string(),
+  at: instant,
+  timeZone: z.string(),
+  units: z.object({ temperature: z.enum(['F', 'C']), weight: z.enum(['lb', 'kg']) }),
+  stage: z.enum(stages),
+  sides: z.array(z.object({ id: z.string(), title: z.string(), state: z.enum(sideStates) })),
+  serving: z.object({
+    wanted: instant.optional(),
+    likely: instant.optional(),
+    earliest: instant.optional(),
+    latest: instant.optional(),
+    onTimeChance: z.number().optional(),
+  }),
+  guests: z.int().optional(),
+  roast: z.object({
+    cut: z.string().optional(),
+    pounds: z.number().optional(),
+    kilograms: z.number().optional(),
+    bones: z.int().optional(),
+    boneless: z.boolean().optional(),
+    prepared: z.string().optional(),
+    frozen: z.boolean().optional(),
+  }),
+  target: z.object({
+    doneness: z.string().optional(),
+    serveFahrenheit: z.number().optional(),
+    pullFahrenheit: z.number().optional(),
+  }),
+  oven: z.object({
+    setFahrenheit: z.number(),
+    program: z.array(z.object({ at: instant, fahrenheit: z.number(), why: z.string() })),
+  }),
+  readings: z.array(z.object({ at: instant, fahrenheit: z.number() })),
+  forecast: forecast.optional(),
+  steps: z.array(step),
+  next: z.object({ id: z.string(), title: z.string(), at: instant }).optional(),
+  checkAt: instant.optional(),
+  asking: z.object({ kind: z.string(), expecting: z.string(), text: z.string() }).optional(),
+  options: z.array(option).optional(),
+  cautions: z.array(z.object({ text: z.string(), source: z.string() })),
+  timers: z.array(z.object({ id: z.string(), label: z.string().optional(), at: instant })),
+  paused: z.boolean(),
+  position: z.int().describe('The last log position the view rests on'),
+});
+export type View = z.infer<typeof viewSchema>;
