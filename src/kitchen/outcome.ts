@@ -75,3 +75,4 @@ export type Outcome =
   | { key: 'unclear'; heard: Extract<Heard, { intent: 'unclear' }>; again: boolean };
 
 export type OutcomeKey = Outcome['key'];
+export type OutcomeOf<K extends OutcomeKey> = Extract<Outcome, { key: K }>;

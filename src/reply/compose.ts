@@ -5,10 +5,11 @@
 
 import type { Question } from '../kitchen/facts.ts';
 import type { Outcome } from '../kitchen/outcome.ts';
-import { nextStepOf } from './en/answers.ts';
+import { questionWords } from './en/questions.ts';
 import { emergencyWords, type SafetyRuleId, safetyRules } from './en/safety.ts';
+import { nextStepOf } from './en/standing.ts';
 import { callWords, cautionWords } from './en/steps.ts';
-import { isBelowConsumerMinimum, openingWords, questionWords, word } from './en/wording.ts';
+import { isBelowConsumerMinimum, openingWords, word } from './en/wording.ts';
 import { clock } from './en/words.ts';
 import type { Scene } from './scene.ts';
 import { type Spoken, say, sentences, silent } from './spoken.ts';

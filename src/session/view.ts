@@ -6,10 +6,11 @@ import type { Fact } from '../kitchen/facts.ts';
 import type { Band, Forecast } from '../kitchen/forecast.ts';
 import type { Plan } from '../kitchen/plan.ts';
 import type { FahrenheitBand, View } from '../kitchen/view.ts';
-import { nextStepOf, reasonWords } from '../reply/en/answers.ts';
 import { assumptionWords } from '../reply/en/assumptions.ts';
+import { questionWords } from '../reply/en/questions.ts';
 import { type SafetyRuleId, safetyRules } from '../reply/en/safety.ts';
-import { questionWords } from '../reply/en/wording.ts';
+import { nextStepOf } from '../reply/en/standing.ts';
+import { reasonWords } from '../reply/en/why.ts';
 import type { Scene } from '../reply/scene.ts';
 import { coreAt, type Outlook } from './outlook.ts';
 

@@ -1,17 +1,26 @@
 /** Each outcome in words. The first sentence carries what the cook needs. */
 import { minutesBetween } from '../../base/time.ts';
 import { fahrenheitOfCelsius } from '../../base/units.ts';
-import type { Question } from '../../kitchen/facts.ts';
-import type { BadValue, Outcome, OutcomeKey } from '../../kitchen/outcome.ts';
+import type { Outcome, OutcomeKey, OutcomeOf } from '../../kitchen/outcome.ts';
 import type { Scene } from '../scene.ts';
 import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
-import { answer, coreNow, currentStepOf, nextStepOf } from './answers.ts';
+import { answer } from './answers.ts';
 import { openingDay } from './day.ts';
 import { offer } from './options.ts';
+import {
+  movedWords,
+  presumedWords,
+  pullWords,
+  readingWords,
+  stepDone,
+  tableWords,
+} from './progress.ts';
+import { badWords, questionWords } from './questions.ts';
+import { troubleWords } from './rescue.ts';
 import { emergencyWords } from './safety.ts';
+import { currentStepOf, nextStepOf } from './standing.ts';
 import { callWords, cautionWords, dishTitle, titleOf } from './steps.ts';
 import {
-  between,
   clock,
   count,
   decimalWords,
@@ -22,100 +31,7 @@ import {
   weight,
 } from './words.ts';
 
-type Word<K extends OutcomeKey> = (outcome: Extract<Outcome, { key: K }>, scene: Scene) => Spoken;
-
-/** "taking it that the roast went in and the oven is down". */
-function presumedWords(presumed: readonly string[], scene: Scene): Spoken {
-  if (presumed.length === 0) return silent;
-  const words = presumed.slice(0, 3).map((step) => say`"${titleOf(scene.dinner, step)}"`);
-  return say`I take it that ${list(words)} ${presumed.length === 1 ? 'is' : 'are'} done.`;
-}
-
-function pullWords(scene: Scene): Spoken {
-  const { plan, dinner, now } = scene;
-  if (!plan || plan.steps.find((step) => step.id === 'pull')?.state === 'done') return silent;
-  const until = minutesBetween(now, plan.pullAt.p50);
-  if (until <= 1) return say`Pull it now, at ${degrees(plan.pullCelsius, dinner.units)}.`;
-  return say`Pull at ${degrees(plan.pullCelsius, dinner.units)}, likely at ${clock(plan.pullAt.p50, dinner)}, between ${between(clock(plan.pullAt.p10, dinner), clock(plan.pullAt.p90, dinner))}.`;
-}
-
-function lookWords(scene: Scene): Spoken {
-  const { plan, dinner, now } = scene;
-  if (plan?.checkAt === undefined || minutesBetween(now, plan.pullAt.p50) <= 1) return silent;
-  return plan.checkAt > now + 90_000
-    ? say`Look again at ${clock(plan.checkAt, dinner)}.`
-    : say`Look again in a couple of minutes.`;
-}
-
-/** Whether the table has moved, and by how much, against what was told before. */
-function tableWords(scene: Scene): Spoken {
-  const { plan, before, dinner } = scene;
-  if (!plan) return silent;
-  const late = minutesBetween(plan.serving.wantedAt, plan.serving.likelyAt);
-  if (late > 5)
-    return say`That puts dinner at ${clock(plan.serving.likelyAt, dinner)}, ${duration(late)} late.`;
-  const was = before ? minutesBetween(before.serving.wantedAt, before.serving.likelyAt) : 0;
-  if (was > 5) return say`Dinner is back at ${clock(plan.serving.likelyAt, dinner)}.`;
-  return say`Dinner stays at ${clock(plan.serving.likelyAt, dinner)}.`;
-}
-
-const badWords = (bad: BadValue, scene: Scene): Spoken => {
-  const { units } = scene.dinner;
-  switch (bad.what) {
-    case 'reading':
-      return say`I heard ${degrees(bad.celsius, units)}; no roast reads that, so I have not noted it. What does it read?`;
-    case 'weight':
-      return say`I heard ${weight(bad.kilograms, units)}; no household oven roasts that, so I have not noted it. What does it weigh?`;
-    case 'bones':
-      return say`I heard ${count(bad.count)} bones; a rib roast has one to seven. How many are there?`;
-    case 'guests':
-      return say`I heard ${count(bad.count)} guests; I plan for one to sixty. How many are coming?`;
-    case 'oven':
-      return say`I heard an oven at ${degrees(bad.celsius, units)}; no household dial goes there. What is it set to?`;
-    case 'doneness':
-      return say`I heard ${degrees(bad.celsius, units)} for the middle; roasts are served between rare and well done. How do you like it?`;
-    case 'minutes':
-      return say`I heard ${count(bad.minutes)} minutes; I can plan with up to a day. How long is it?`;
-  }
-};
-
-export function questionWords(question: Question, scene: Scene): Spoken {
-  const { dinner } = scene;
-  const pending = (question.pending ?? []) as { type?: string; celsius?: number }[];
-  const reading = pending.find((fact) => fact.type === 'reading-taken')?.celsius;
-  switch (question.kind) {
-    case 'roast':
-      return dinner.roast.cut === undefined
-        ? say`What is the roast: which cut, how heavy, how many bones?`
-        : say`How heavy is it, or how many bones has it?`;
-    case 'serving-time':
-      return say`When is dinner?`;
-    case 'guests':
-      return say`How many are coming?`;
-    case 'doneness':
-      return say`How do you like it: rare, medium rare, medium, or well done?`;
-    case 'reading-contradicts':
-      return say`${degrees(reading ?? 0, dinner.units)}, after ${degrees(Number(question.text), dinner.units)} before? A core does not fall in the oven: is that right?`;
-    case 'reading-improbable':
-      return question.text === 'unit'
-        ? say`${degrees(reading ?? 0, dinner.units)} would surprise me. Was that in the other scale?`
-        : say`${degrees(reading ?? 0, dinner.units)} in the middle? I expected about ${degrees(Number(question.text), dinner.units)}. Is it right, clear of bone and fat?`;
-    case 'reading-or-oven':
-      return say`Is that the roast, or the oven?`;
-    case 'which-step':
-      return say`Which step do you mean?`;
-    case 'serving-past':
-      return say`That hour has gone today. Tomorrow, or another time?`;
-    case 'roast-size':
-      return say`How big is it?`;
-    case 'choice':
-      return silent;
-    case 'start-over':
-      return say`Forget this dinner and begin a new one? Yes or no.`;
-    case 'unclear':
-      return say`${question.text}`;
-  }
-}
+type Word<K extends OutcomeKey> = (outcome: OutcomeOf<K>, scene: Scene) => Spoken;
 
 const joinNoted = (parts: Spoken[]): Spoken =>
   parts.length === 0 ? silent : capital(say`${list(parts)}.`);
@@ -129,107 +45,6 @@ function roastNoted(scene: Scene): Spoken {
   const name = dishTitle(scene.dinner, roast.cut ?? 'roast');
   return joinNoted([say`${kilograms}${bones}${boneless}${name}`]);
 }
-
-const readingWords: Word<'reading-noted'> = ({ celsius, again }, scene) => {
-  const { plan, dinner, now } = scene;
-  if (!plan || scene.stage === 'prep' || scene.stage === 'planning' || scene.stage === 'preheat')
-    return say`${degrees(celsius, dinner.units)} to start with, noted.`;
-  if (scene.stage === 'rest' || scene.stage === 'hold')
-    return say`${degrees(celsius, dinner.units)} on the board. Carve at ${clock(plan.steps.find((step) => step.id === 'carve')?.startAt ?? now, dinner)}.`;
-  if (again)
-    return sentences([say`${degrees(celsius, dinner.units)}, I have it.`, lookWords(scene)]);
-  if (celsius >= plan.pullCelsius - 0.3)
-    return sentences([
-      say`${degrees(celsius, dinner.units)}: pull it now.`,
-      callWords('pull', scene),
-    ]);
-  const pull = pullWords(scene);
-  return sentences([
-    say`${degrees(celsius, dinner.units)}.`,
-    pull,
-    lookWords(scene),
-    tableWords(scene),
-  ]);
-};
-
-const stepDone: Word<'step-done'> = ({ step, presumed, again }, scene) => {
-  if (again) return say`I have that already.`;
-  const assumed = presumedWords(presumed, scene);
-  switch (step) {
-    case 'oven-on':
-      return sentences([say`Oven on.`, assumed]);
-    case 'oven-down':
-      return sentences([say`Down it is.`, assumed, pullWords(scene)]);
-    case 'serve':
-      return sentences([say`Enjoy it.`, assumed]);
-    case 'put-away':
-      return say`All put away. That was the dinner.`;
-    default:
-      return sentences([say`Good.`, assumed]);
-  }
-};
-
-const movedWords: Word<'serving-moved'> = ({ minutes, servingAt }, scene) => {
-  const { dinner, plan } = scene;
-  const head = say`Dinner at ${clock(servingAt, dinner)}, ${duration(Math.abs(minutes))} ${minutes >= 0 ? 'later' : 'sooner'}.`;
-  if (!plan) return head;
-  if (scene.options && scene.options.length > 0)
-    return sentences([head, offer(scene.options, scene)]);
-  const late = minutesBetween(plan.serving.wantedAt, plan.serving.likelyAt);
-  if (late > 5)
-    return sentences([
-      say`Not quite: ${clock(plan.serving.likelyAt, dinner)} is the soonest for dinner.`,
-    ]);
-  if (scene.stage === 'prep' || scene.stage === 'preheat' || scene.stage === 'planning')
-    return sentences([
-      head,
-      say`So everything starts later: the roast goes in at ${clock(plan.roastInAt, dinner)}.`,
-    ]);
-  return head;
-};
-
-const troubleWords: Record<string, (scene: Scene) => Spoken> = {
-  'power-out': () =>
-    sentences([
-      say`Keep the oven shut: it holds its heat for a good while.`,
-      say`Tell me when the power is back.`,
-    ]),
-  'oven-out': () => say`Keep the door shut, and tell me when the oven is back.`,
-  'power-back': (scene) =>
-    sentences([say`Oven back on where it was.`, pullWords(scene), tableWords(scene)]),
-  'oven-back': (scene) =>
-    sentences([say`Oven back on where it was.`, pullWords(scene), tableWords(scene)]),
-  'probe-doubt': () =>
-    say`Try another spot: from the end, in the middle, clear of bone and fat, and give me the lowest number. In ice water it should read freezing.`,
-  smoking: () =>
-    say`Open a window and pour a cup of water into the pan, door shut again quickly. If you see flames, tell me.`,
-  overcooked: (scene) => {
-    const core = coreNow(scene);
-    return sentences([
-      core
-        ? say`It stands at about ${degrees(core.p50, scene.dinner.units)}, so all is not lost.`
-        : say`All is not lost.`,
-      say`Out now, no tent, slice it soon and thin, with warm juices over it.`,
-    ]);
-  },
-  undercooked: () =>
-    say`Nothing is lost: slices go back, half a minute a side in a hot pan, or the whole roast into the oven. Take a reading and tell me.`,
-  dropped: () => say`Rinse nothing: trim what touched the floor, sear it again hot, and go on.`,
-  burnt: (scene) =>
-    sentences([
-      say`Take out what is burnt, trim it, and lay foil over the rest.`,
-      tableWords(scene),
-    ]),
-  'door-open': (scene) =>
-    sentences([say`Door shut again: the oven needs some minutes to recover.`, pullWords(scene)]),
-  overwhelmed: (scene) => {
-    const current = currentStepOf(scene) ?? nextStepOf(scene);
-    return sentences([
-      say`One thing at a time; the roast does most of it by itself.`,
-      current ? say`Just this now: ${current.title}.` : silent,
-    ]);
-  },
-};
 
 export const wording: { [K in OutcomeKey]: Word<K> } = {
   described: (_, scene) => roastNoted(scene),

@@ -1,0 +1,118 @@
+/** Amounts, stand-ins and the shopping list, from the cards of this dinner. */
+import { assertNever } from '../../base/assert.ts';
+import type { Card, Ingredient } from '../../kitchen/card.ts';
+import { menuOf, roastCardOf } from '../../kitchen/dinner.ts';
+import type { Scene } from '../scene.ts';
+import { type Spoken, say } from '../spoken.ts';
+import { noPlan } from './standing.ts';
+import { count, weight } from './words.ts';
+
+const cardsOf = (scene: Scene): Card[] => {
+  const roast = roastCardOf(scene.dinner);
+  return [...(roast ? [roast] : []), ...menuOf(scene.dinner)];
+};
+
+/** How much of an ingredient this dinner takes, in its own unit. */
+export function amountOf(part: Ingredient, scene: Scene): number {
+  const { guests, roast } = scene.dinner;
+  switch (part.per) {
+    case 'guest':
+      return part.amount * (guests ?? 6);
+    case 'batch':
+      return part.amount;
+    case 'kilogram':
+      return part.amount * (roast.kilograms ?? (roast.bones ?? 3) * 1.05);
+    case 'bone':
+      return part.amount * (roast.bones ?? 3);
+    default:
+      return assertNever(part.per);
+  }
+}
+
+function measure(amount: number, unit: string, scene: Scene): Spoken {
+  const { dinner } = scene;
+  if (unit === 'g' && amount >= 450) return weight(amount / 1000, dinner.units);
+  if (unit === 'g' && dinner.units.weight === 'lb') {
+    const ounces = Math.max(0.5, Math.round((amount / 28.35) * 2) / 2);
+    return {
+      text: `${Math.round(amount)} g (${ounces} oz)`,
+      speech: `${count(Math.round(amount)).speech} grams`,
+    };
+  }
+  const shown = amount >= 10 ? Math.round(amount) : Math.round(amount * 2) / 2;
+  const words: Record<string, string> = {
+    g: 'grams',
+    ml: 'millilitres',
+    tsp: 'teaspoons',
+    tbsp: 'tablespoons',
+  };
+  const word = words[unit] ?? (shown === 1 ? unit : unit.endsWith('h') ? `${unit}es` : `${unit}s`);
+  const plain = unit === 'piece' ? '' : ` ${word}`;
+  return {
+    text: `${shown}${unit === 'g' || unit === 'ml' ? ` ${unit}` : plain}`,
+    speech: `${count(shown).speech}${plain}`,
+  };
+}
+
+function ingredientFor(name: string, scene: Scene): { card: Card; part: Ingredient } | undefined {
+  const wanted = name.toLowerCase();
+  const all = cardsOf(scene).flatMap((card) => card.ingredients.map((part) => ({ card, part })));
+  return (
+    all.find(({ part }) => part.item === wanted) ??
+    all.find(({ part }) =>
+      [part.item, ...(part.names ?? [])].some((one) => one.toLowerCase() === wanted),
+    ) ??
+    all.find(({ part }) =>
+      [part.item, ...(part.names ?? [])].some(
+        (one) => one.includes(wanted) || wanted.includes(one),
+      ),
+    )
+  );
+}
+
+export function amountAnswer(ingredient: string | undefined, scene: Scene): Spoken {
+  const found = ingredient === undefined ? undefined : ingredientFor(ingredient, scene);
+  if (!found)
+    return ingredient
+      ? say`None of this dinner's cards asks for ${ingredient}.`
+      : say`How much of what? Name it and I will say.`;
+  const amount = measure(amountOf(found.part, scene), found.part.unit, scene);
+  return say`${amount} of ${found.part.item}, for the ${found.card.title}.`;
+}
+
+export function substituteAnswer(ingredient: string | undefined, scene: Scene): Spoken {
+  if (ingredient && /\bdried\b/.test(ingredient))
+    return say`Yes: a third as much dried as fresh, by volume, and in earlier so that it softens.`;
+  const found = ingredient === undefined ? undefined : ingredientFor(ingredient, scene);
+  if (!found)
+    return say`I know of no stand-in for ${ingredient ?? 'that'}. Leave it out, or tell me the dish to drop.`;
+  return found.part.instead
+    ? say`${found.part.instead}`
+    : say`Nothing does the same as ${found.part.item}; the ${found.card.title} can go without it.`;
+}
+
+export function shoppingWords(scene: Scene): Spoken {
+  const lines = new Map<string, { amount: number; unit: string; shelf: string }>();
+  for (const card of cardsOf(scene)) {
+    for (const part of card.ingredients) {
+      const key = `${part.item}|${part.unit}`;
+      const known = lines.get(key);
+      lines.set(key, {
+        amount: (known?.amount ?? 0) + amountOf(part, scene),
+        unit: part.unit,
+        shelf: part.shelf,
+      });
+    }
+  }
+  const rows = [...lines].sort((a, b) =>
+    a[1].shelf < b[1].shelf ? -1 : a[1].shelf > b[1].shelf ? 1 : 0,
+  );
+  if (rows.length === 0) return noPlan;
+  const text = rows
+    .map(([key, row]) => `${measure(row.amount, row.unit, scene).text} ${key.split('|')[0]}`)
+    .join('\n');
+  return {
+    text: `${rows.length} things to buy:\n${text}`,
+    speech: `${count(rows.length).speech} things; the list is on the screen.`,
+  };
+}

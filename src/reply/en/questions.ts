@@ -1,0 +1,64 @@
+/** What the helper asks, and what it says of a value that no kitchen has. */
+import type { Question } from '../../kitchen/facts.ts';
+import type { BadValue } from '../../kitchen/outcome.ts';
+import type { Scene } from '../scene.ts';
+import { type Spoken, say, silent } from '../spoken.ts';
+import { count, degrees, weight } from './words.ts';
+
+export const badWords = (bad: BadValue, scene: Scene): Spoken => {
+  const { units } = scene.dinner;
+  switch (bad.what) {
+    case 'reading':
+      return say`I heard ${degrees(bad.celsius, units)}; no roast reads that, so I have not noted it. What does it read?`;
+    case 'weight':
+      return say`I heard ${weight(bad.kilograms, units)}; no household oven roasts that, so I have not noted it. What does it weigh?`;
+    case 'bones':
+      return say`I heard ${count(bad.count)} bones; a rib roast has one to seven. How many are there?`;
+    case 'guests':
+      return say`I heard ${count(bad.count)} guests; I plan for one to sixty. How many are coming?`;
+    case 'oven':
+      return say`I heard an oven at ${degrees(bad.celsius, units)}; no household dial goes there. What is it set to?`;
+    case 'doneness':
+      return say`I heard ${degrees(bad.celsius, units)} for the middle; roasts are served between rare and well done. How do you like it?`;
+    case 'minutes':
+      return say`I heard ${count(bad.minutes)} minutes; I can plan with up to a day. How long is it?`;
+  }
+};
+
+export function questionWords(question: Question, scene: Scene): Spoken {
+  const { dinner } = scene;
+  const pending = (question.pending ?? []) as { type?: string; celsius?: number }[];
+  const reading = pending.find((fact) => fact.type === 'reading-taken')?.celsius;
+  switch (question.kind) {
+    case 'roast':
+      return dinner.roast.cut === undefined
+        ? say`What is the roast: which cut, how heavy, how many bones?`
+        : say`How heavy is it, or how many bones has it?`;
+    case 'serving-time':
+      return say`When is dinner?`;
+    case 'guests':
+      return say`How many are coming?`;
+    case 'doneness':
+      return say`How do you like it: rare, medium rare, medium, or well done?`;
+    case 'reading-contradicts':
+      return say`${degrees(reading ?? 0, dinner.units)}, after ${degrees(Number(question.text), dinner.units)} before? A core does not fall in the oven: is that right?`;
+    case 'reading-improbable':
+      return question.text === 'unit'
+        ? say`${degrees(reading ?? 0, dinner.units)} would surprise me. Was that in the other scale?`
+        : say`${degrees(reading ?? 0, dinner.units)} in the middle? I expected about ${degrees(Number(question.text), dinner.units)}. Is it right, clear of bone and fat?`;
+    case 'reading-or-oven':
+      return say`Is that the roast, or the oven?`;
+    case 'which-step':
+      return say`Which step do you mean?`;
+    case 'serving-past':
+      return say`That hour has gone today. Tomorrow, or another time?`;
+    case 'roast-size':
+      return say`How big is it?`;
+    case 'choice':
+      return silent;
+    case 'start-over':
+      return say`Forget this dinner and begin a new one? Yes or no.`;
+    case 'unclear':
+      return say`${question.text}`;
+  }
+}

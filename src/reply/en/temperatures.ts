@@ -1,0 +1,30 @@
+/** Which temperature is wanted: of the core, of the oven, of a dish. */
+import { celsiusOf, celsiusOfFahrenheit } from '../../base/units.ts';
+import type { HeardOf } from '../../kitchen/heard.ts';
+import type { Scene } from '../scene.ts';
+import { type Spoken, say } from '../spoken.ts';
+import { nextTimes } from './day.ts';
+import { noPlan, stepAbout } from './standing.ts';
+import { dishTitle, findStep } from './steps.ts';
+import { clock, degrees, ovenDegrees } from './words.ts';
+
+export function temperatureAnswer(heard: HeardOf<'ask-temperature'>, scene: Scene): Spoken {
+  const { plan, dinner } = scene;
+  if (heard.temperature !== undefined && plan) {
+    const celsius = celsiusOf(heard.temperature, heard.unit ?? dinner.units.temperature);
+    const gap = plan.pullCelsius - celsius;
+    if (gap > 1)
+      return say`${degrees(celsius, dinner.units)} is short of the pull: that is ${degrees(plan.pullCelsius, dinner.units)}, likely at ${clock(plan.pullAt.p50, dinner)}.`;
+    return say`${degrees(celsius, dinner.units)} is at or past the pull, ${degrees(plan.pullCelsius, dinner.units)}. If the core reads that, pull it.`;
+  }
+  const step = heard.about === undefined ? undefined : stepAbout(heard.about, scene);
+  const oven = step ? findStep(dinner, step.id)?.step.oven : undefined;
+  if (oven)
+    return say`${ovenDegrees(celsiusOfFahrenheit(oven.likelyFahrenheit), dinner.units)} for the ${dishTitle(dinner, step?.card ?? '')}.`;
+  if (heard.about === 'oven' && plan)
+    return plan.ovenNowCelsius > 0
+      ? say`The oven belongs at ${ovenDegrees(plan.ovenNowCelsius, dinner.units)} now.`
+      : say`The oven is off for now; ${nextTimes(scene)}`;
+  if (!plan) return noPlan;
+  return say`Pull it at ${degrees(plan.pullCelsius, dinner.units)}; the rest carries it to about ${degrees(plan.coreAtServingCelsius.p50, dinner.units)}, for ${degrees(plan.serveCelsius, dinner.units)}.`;
+}
