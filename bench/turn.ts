@@ -10,6 +10,7 @@ import { lexiconOf } from '../src/kitchen/card.ts';
 import { standingOf } from '../src/machine/stage.ts';
 import { forecast } from '../src/planner/heat/forecast.ts';
 import { plan } from '../src/planner/plan.ts';
+import { inThisThread } from '../src/session/compute.ts';
 import { outlookOf } from '../src/session/outlook.ts';
 import { openSession } from '../src/session/session.ts';
 
@@ -17,9 +18,7 @@ const { cards } = loadCards([builtInCardsFolder()]);
 const lexicon = lexiconOf(cards);
 const zone = 'America/Chicago';
 const at = (time: string): number => instantOf('2026-12-19', time, zone);
-const compute = {
-  forecast: async (question: Parameters<typeof forecast>[0]) => forecast(question),
-};
+const compute = inThisThread;
 
 const times = new Map<string, number[]>();
 function note(name: string, milliseconds: number): void {

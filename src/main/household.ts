@@ -5,11 +5,8 @@ import { join } from 'node:path';
 import { builtInCardsFolder, cardErrorLine, loadCards } from '../cards/load.ts';
 import { openSqliteJournal } from '../journal/sqlite.ts';
 import type { Card } from '../kitchen/card.ts';
-import { forecast } from '../planner/heat/forecast.ts';
-import type { Compute, Journal, Opening } from '../session/ports.ts';
+import type { Journal, Opening } from '../session/ports.ts';
 import { Refusal } from './refusal.ts';
-
-export const compute: Compute = { forecast: async (question) => forecast(question) };
 
 /** `--data`, or roastcall's place among the user's data (XDG base directories). */
 export function dataFolder(given: string | undefined): string {

@@ -16,7 +16,6 @@ import type { Plan } from '../kitchen/plan.ts';
 import type { Expected } from '../machine/context.ts';
 import { type Standing, standingOf } from '../machine/stage.ts';
 import { type Call, callsOf } from '../planner/calls.ts';
-import { plan as planOf } from '../planner/plan.ts';
 import {
   firstPullCelsius,
   ovenMovesOf,
@@ -40,23 +39,6 @@ export interface Outlook {
 
 /** Served core taken until a doneness is known: medium rare, 130 °F. */
 const usualServeCelsius = celsiusOfFahrenheit(130);
-
-/** Remembers answers by question, so that time passing asks nothing new of the heat. */
-export function remembering(compute: Compute, size = 64): Compute {
-  const known = new Map<string, Promise<Forecast>>();
-  return {
-    forecast: (question) => {
-      const key = JSON.stringify(question);
-      const before = known.get(key);
-      if (before) return before;
-      const answer = compute.forecast(question);
-      known.set(key, answer);
-      answer.catch(() => known.delete(key));
-      if (known.size > size) known.delete(known.keys().next().value as string);
-      return answer;
-    },
-  };
-}
 
 export async function outlookOf(
   id: string,
@@ -96,7 +78,7 @@ export async function outlookOf(
     withReadings: true,
   });
   const forecast = await compute.forecast(question);
-  const plan = planOf({ dinner, forecast, pullCelsius, now });
+  const plan = await compute.plan({ dinner, forecast, pullCelsius, now });
   return {
     now,
     dinner,

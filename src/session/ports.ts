@@ -7,7 +7,9 @@ import type { Card } from '../kitchen/card.ts';
 import type { AnnouncementKind, Fact, NewFact } from '../kitchen/facts.ts';
 import type { Forecast, ForecastQuestion, KitchenBelief } from '../kitchen/forecast.ts';
 import type { Heard } from '../kitchen/heard.ts';
+import type { Plan } from '../kitchen/plan.ts';
 import type { View } from '../kitchen/view.ts';
+import type { PlanQuestion } from '../planner/plan.ts';
 
 export interface Clock {
   now(): Instant;
@@ -36,9 +38,14 @@ export interface Journal {
   close(): Promise<void>;
 }
 
-/** Heavy computing, apart, so that it can move to a worker without anyone noticing. */
+/**
+ * Heavy computing, apart, so that it can move to a worker without anyone noticing: questions and
+ * answers are plain data.
+ */
 export interface Compute {
   forecast(question: ForecastQuestion): Promise<Forecast>;
+  /** Undefined while no roast is known. */
+  plan(question: PlanQuestion): Promise<Plan | undefined>;
 }
 
 export interface Announcement {

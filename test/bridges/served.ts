@@ -5,15 +5,12 @@ import { wyomingServer } from '../../src/bridges/wyoming/server.ts';
 import { builtInCardsFolder, loadCards } from '../../src/cards/load.ts';
 import { Household } from '../../src/household/household.ts';
 import { openMemoryJournal } from '../../src/journal/memory.ts';
-import { forecast } from '../../src/planner/heat/forecast.ts';
+import { inThisThread } from '../../src/session/compute.ts';
 import { openSession } from '../../src/session/session.ts';
 
 export async function served() {
   const journal = openMemoryJournal();
   const { cards } = loadCards([builtInCardsFolder()]);
-  const compute = {
-    forecast: async (question: Parameters<typeof forecast>[0]) => forecast(question),
-  };
   const household = new Household({
     journal,
     clock: 'simulated',
@@ -24,7 +21,8 @@ export async function served() {
       seed: 7,
       language: 'en',
     }),
-    open: (dinner, opening) => openSession({ dinner, journal, compute, cards, opening }),
+    open: (dinner, opening) =>
+      openSession({ dinner, journal, compute: inThisThread, cards, opening }),
   });
   const web = webServer({ household, version: '0', loopbackOnly: true, writable: async () => {} });
   const base = await web.listen({ host: '127.0.0.1', port: 0 });

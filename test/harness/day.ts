@@ -3,9 +3,9 @@ import { instantOf } from '../../src/base/time.ts';
 import { builtInCardsFolder, loadCards } from '../../src/cards/load.ts';
 import type { Fact, NewFact } from '../../src/kitchen/facts.ts';
 import { factVersion } from '../../src/kitchen/facts.ts';
-import { forecast } from '../../src/planner/heat/forecast.ts';
+import { inThisThread, remembering } from '../../src/session/compute.ts';
 import { factsOfWritten, type WrittenDinner } from '../../src/session/day.ts';
-import { type Outlook, outlookOf, remembering } from '../../src/session/outlook.ts';
+import { type Outlook, outlookOf } from '../../src/session/outlook.ts';
 import type { Compute, Opening } from '../../src/session/ports.ts';
 
 export const zone = 'America/Chicago';
@@ -15,7 +15,8 @@ export const { cards } = loadCards([builtInCardsFolder()]);
 
 /** A coarser ensemble than the product's own: these tests are about plans, not about heat. */
 export const compute: Compute = remembering({
-  forecast: async (question) => forecast({ ...question, members: 48 }),
+  ...inThisThread,
+  forecast: (question) => inThisThread.forecast({ ...question, members: 48 }),
 });
 
 export const opening: Opening = {

@@ -1,14 +1,17 @@
 /** What a browser would load: a session over a journal in memory, cards handed in. */
 import { openMemoryJournal } from '../../src/journal/memory.ts';
 import type { Card } from '../../src/kitchen/card.ts';
-import { forecast } from '../../src/planner/heat/forecast.ts';
+import { inThisThread } from '../../src/session/compute.ts';
 import { openSession } from '../../src/session/session.ts';
 
 export async function firstWords(cards: readonly Card[], at: number): Promise<string> {
   const session = await openSession({
     dinner: 'in a browser',
     journal: openMemoryJournal(),
-    compute: { forecast: async (question) => forecast({ ...question, members: 32 }) },
+    compute: {
+      ...inThisThread,
+      forecast: (question) => inThisThread.forecast({ ...question, members: 32 }),
+    },
     cards,
     opening: {
       timeZone: 'America/Chicago',

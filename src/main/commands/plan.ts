@@ -1,8 +1,9 @@
 /** `roastcall plan`: the day of a dinner that is written down. */
 import { readFileSync } from 'node:fs';
 import { z } from 'zod';
+import { inThisThread } from '../../session/compute.ts';
 import { dayOf, UnknownCard } from '../../session/day.ts';
-import { cardsOf, compute, openingOf } from '../household.ts';
+import { cardsOf, openingOf } from '../household.ts';
 import { planFileSchema, readPlanFile } from '../plan-file.ts';
 import { planTable } from '../plan-table.ts';
 import { Refusal } from '../refusal.ts';
@@ -25,7 +26,7 @@ export async function planCommand(
     return 2;
   }
   try {
-    const { view } = await dayOf(dinner, cardsOf(options.cards), compute);
+    const { view } = await dayOf(dinner, cardsOf(options.cards), inThisThread);
     process.stdout.write(options.json ? `${JSON.stringify(view)}\n` : planTable(view));
     return 0;
   } catch (error) {

@@ -6,8 +6,9 @@ import { parseScript } from '../../rehearsal/parse.ts';
 import { reportJson, reportText } from '../../rehearsal/report.ts';
 import { type Audience, type Rehearsal, rehearse } from '../../rehearsal/run.ts';
 import { faultSentence, type Script, type ScriptFault } from '../../rehearsal/script.ts';
+import { inThisThread } from '../../session/compute.ts';
 import { openSession } from '../../session/session.ts';
-import { cardsOf, compute } from '../household.ts';
+import { cardsOf } from '../household.ts';
 import { Refusal } from '../refusal.ts';
 
 export interface RehearseOptions {
@@ -57,7 +58,8 @@ export function rehearseScript(
 ): Promise<Rehearsal> {
   const journal = openMemoryJournal();
   return rehearse(script, {
-    open: (opening) => openSession({ dinner: 'rehearsal', journal, compute, cards, opening }),
+    open: (opening) =>
+      openSession({ dinner: 'rehearsal', journal, compute: inThisThread, cards, opening }),
     ...(options.restartEveryTurn ? { restartEveryTurn: true } : {}),
     ...(options.audience ? { audience: options.audience } : {}),
   });

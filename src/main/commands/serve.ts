@@ -9,10 +9,11 @@ import { wyomingServer } from '../../bridges/wyoming/server.ts';
 import { deliverTo } from '../../household/deliver.ts';
 import { Household } from '../../household/household.ts';
 import { takeLock } from '../../journal/lock.ts';
+import { inThisThread } from '../../session/compute.ts';
 import type { Journal } from '../../session/ports.ts';
 import { openSession } from '../../session/session.ts';
 import { systemClock } from '../clock.ts';
-import { cardsOf, compute, dataFolder, journalOf, openingOf } from '../household.ts';
+import { cardsOf, dataFolder, journalOf, openingOf } from '../household.ts';
 import { Refusal } from '../refusal.ts';
 
 export interface ServeCommandOptions {
@@ -107,7 +108,7 @@ function householdOf(options: {
     opening: () => openingOf(randomInt(1, 2 ** 31)),
     open: async (dinner, opening) => {
       locks.take(dinner, `Dinner ${dinner} is being cooked by another roastcall; close that one.`);
-      return openSession({ dinner, journal, compute, cards, opening });
+      return openSession({ dinner, journal, compute: inThisThread, cards, opening });
     },
   });
 }

@@ -7,10 +7,11 @@ import { hourMilliseconds, localTime } from '../../base/time.ts';
 import { type Style, talk } from '../../bridges/terminal/talk.ts';
 import { takeLock } from '../../journal/lock.ts';
 import type { Card } from '../../kitchen/card.ts';
+import { inThisThread } from '../../session/compute.ts';
 import type { Journal, Session } from '../../session/ports.ts';
 import { openSession } from '../../session/session.ts';
 import { systemAlarm, systemClock } from '../clock.ts';
-import { cardsOf, compute, dataFolder, journalOf, openingOf } from '../household.ts';
+import { cardsOf, dataFolder, journalOf, openingOf } from '../household.ts';
 import { Refusal } from '../refusal.ts';
 
 export interface TalkCommandOptions {
@@ -56,7 +57,7 @@ async function dinnerOf(
 ): Promise<Session> {
   const opening = openingOf(randomInt(1, 2 ** 31));
   const open = (dinner: string): Promise<Session> =>
-    openSession({ dinner, journal, compute, cards, opening });
+    openSession({ dinner, journal, compute: inThisThread, cards, opening });
   if (named !== undefined) return open(named);
   const now = systemClock.now();
   const dinners = await journal.dinners();
