@@ -32,6 +32,8 @@ const step = z.object({
   end: instant,
   state: z.string(),
   hands: z.array(z.string()),
+  /** Whether it takes those hands all the time, a minute or two at its start, or not at all. */
+  handsOn: z.enum(['throughout', 'start', 'none']),
   needs: z.array(z.string()),
   why: z.string(),
   slackMinutes: z.number(),
@@ -52,7 +54,14 @@ export const viewSchema = z.object({
   timeZone: z.string(),
   units: z.object({ temperature: z.enum(['F', 'C']), weight: z.enum(['lb', 'kg']) }),
   stage: z.enum(stages),
-  sides: z.array(z.object({ id: z.string(), title: z.string(), state: z.enum(sideStates) })),
+  sides: z.array(
+    z.object({
+      id: z.string(),
+      title: z.string(),
+      kind: z.enum(['side', 'sauce', 'butter']),
+      state: z.enum(sideStates),
+    }),
+  ),
   serving: z.object({
     wanted: instant.optional(),
     likely: instant.optional(),

@@ -60,6 +60,7 @@ export function viewOf(outlook: Outlook, facts: readonly Fact[]): View {
     sides: menuOf(dinner).map((card) => ({
       id: card.id,
       title: card.title,
+      kind: card.card,
       state: outlook.standing.dishes.get(card.id) ?? 'waiting',
     })),
     serving: servingOf(dinner, plan, iso),
@@ -106,6 +107,7 @@ export function viewOf(outlook: Outlook, facts: readonly Fact[]): View {
       end: iso(step.endAt),
       state: step.state,
       hands: [...step.hands],
+      handsOn: step.handsOn,
       needs: [...step.needs],
       why: reasonWords(step, scene).text,
       slackMinutes: step.slackMinutes,

@@ -111,7 +111,7 @@ describe('the view', () => {
     guests: 6,
     target: { pullFahrenheit: 110 },
     oven: { setFahrenheit: 250, program: [] },
-    sides: [{ id: 'roast-potatoes', title: 'potatoes', state: 'in-oven' }],
+    sides: [{ id: 'roast-potatoes', kind: 'side', title: 'potatoes', state: 'in-oven' }],
     asking: { kind: 'reading-contradicts', expecting: 'confirmation', text: 'Sure?' },
     options: [
       {
