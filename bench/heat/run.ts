@@ -1,166 +1,93 @@
 /**
- * `npm run bench:heat -- [roasts] [first seed]`: the forecaster against the independent kitchen. Prints
- * mean errors against two rivals, coverage and width of the bands by lead, and the peak's error; writes
- * docs/heat/*.svg. A straight line goes through the last three readings; the constant minutes per pound
- * is the best one for these very roasts and this very cut.
+ * `npm run bench:heat -- --roasts 200 --seed 1`: the forecaster against the independent kitchen. Prints
+ * errors against two rivals on the same roasts, coverage and width of the bands by lead, the peak's error
+ * and the time a forecast takes beside a calibration loop; with `--write` it draws docs/heat/*.svg. A
+ * straight line goes through the last three readings; the constant minutes per pound is the best one for
+ * these very roasts.
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
-import type { Band, ForecastQuestion } from '../../src/kitchen/forecast.ts';
+import { parseArgs } from 'node:util';
 import { forecast } from '../../src/planner/heat/forecast.ts';
-import { dice, drawDinner } from './kitchen/dice.ts';
-import { cook } from './kitchen/dinner.ts';
+import { questionAt, roastOf } from './cases.ts';
 import { plot } from './plot.ts';
+import { type Figures, figuresOf, leads, type Row, rowOf } from './score.ts';
 
-const leads = [60, 45, 30, 20, 10] as const;
-const roasts = Number(process.argv[2] ?? 60);
-const firstSeed = Number(process.argv[3] ?? 1);
-const fahrenheitPerKelvin = 1.8;
-
-interface Row {
-  lead: number;
-  readings: number;
-  truth: number;
-  kilograms: number;
-  pull: Band;
-  line: number | undefined;
-  peakTruth: number;
-  peak: Band;
-  milliseconds: number;
-}
+const { values } = parseArgs({
+  options: {
+    roasts: { type: 'string', default: '200' },
+    seed: { type: 'string', default: '1' },
+    write: { type: 'boolean', default: false },
+  },
+});
+const firstSeed = Number(values.seed);
 
 const rows: Row[] = [];
-for (let seed = firstSeed; seed < firstSeed + roasts; seed += 1) rows.push(...rowsOf(seed));
-report();
-
-function rowsOf(seed: number): Row[] {
-  const { dinner, told } = drawDinner(seed);
-  const truth = cook(dinner);
-  if (!Number.isFinite(truth.pullMinute) || truth.pullMinute < 40) return [];
-  const { uniform, normal } = dice(seed + 7919);
-  const every = 12 + 8 * uniform();
-  const scale = Math.round((truth.kilograms / 0.4536) * 10) * 0.04536;
-  const readings: { minute: number; celsius: number }[] = [];
-  for (let at = 40 + 20 * uniform(); at < truth.pullMinute; at += every) {
-    const minute = Math.round(at);
-    const said = (truth.probe[minute]! + 0.4 * normal()) * fahrenheitPerKelvin;
-    readings.push({ minute, celsius: Math.round(said) / fahrenheitPerKelvin });
-  }
-  const found: Row[] = [];
+const coldMilliseconds: number[] = [];
+for (let seed = firstSeed; seed < firstSeed + Number(values.roasts); seed += 1) {
+  const roast = roastOf(seed);
+  if (roast === undefined) continue;
+  const started = performance.now();
+  forecast({ ...questionAt(roast, 0), readings: [] });
+  coldMilliseconds.push(performance.now() - started);
   for (const lead of leads) {
-    const now = truth.pullMinute - lead;
-    const known = readings.filter((reading) => reading.minute <= now);
-    if (now < 30 || known.length === 0) continue;
-    const started = performance.now();
-    const answer = forecast(question(told, scale, dinner.pullCelsius, known, now, seed));
-    found.push({
-      lead,
-      readings: known.length,
-      truth: truth.pullMinute,
-      kilograms: truth.kilograms,
-      pull: answer.pullMinute,
-      line: straightLine(known.slice(-3), dinner.pullCelsius),
-      peakTruth: truth.peakCelsius,
-      peak: answer.peak.celsius,
-      milliseconds: performance.now() - started,
-    });
+    const question = questionAt(roast, roast.truth.pullMinute - lead);
+    if (question.nowMinute < 30 || question.readings.length === 0) continue;
+    const before = performance.now();
+    const answer = forecast(question);
+    rows.push(rowOf(roast, lead, question.readings, answer, performance.now() - before));
   }
-  return found;
 }
-
-function question(
-  told: ReturnType<typeof drawDinner>['told'],
-  kilograms: number,
-  pullCelsius: number,
-  readings: readonly { minute: number; celsius: number }[],
-  nowMinute: number,
-  seed: number,
-): ForecastQuestion {
-  return {
-    roast: {
-      shape: {
-        form: 'rib',
-        kilogramsPerBone: 1.05,
-        composition: { water: 0.5524, protein: 0.1653, fat: 0.261 },
-      },
-      kilograms,
-      bones: told.bones,
-      startCelsius: told.startCelsius,
-    },
-    oven: told.oven,
-    fan: told.fan,
-    readings,
-    nowMinute,
-    pullCelsius,
-    rest: told.tented ? 'tented' : 'open',
-    seed,
-  };
-}
-
-function straightLine(
-  readings: readonly { minute: number; celsius: number }[],
-  pullCelsius: number,
-): number | undefined {
-  if (readings.length < 3) return undefined;
-  const mean = (values: number[]): number => values.reduce((a, b) => a + b, 0) / values.length;
-  const minute = mean(readings.map((one) => one.minute));
-  const celsius = mean(readings.map((one) => one.celsius));
-  let above = 0;
-  let below = 0;
-  for (const one of readings) {
-    above += (one.minute - minute) * (one.celsius - celsius);
-    below += (one.minute - minute) ** 2;
-  }
-  const slope = Math.max(0.02, above / below);
-  return minute + (pullCelsius - celsius) / slope;
-}
+const figures = leads.map((lead) => figuresOf(rows, lead));
+report();
+if (values.write) draw();
 
 function report(): void {
-  const mean = (values: number[]): number =>
-    values.reduce((a, b) => a + b, 0) / Math.max(1, values.length);
-  const rates = rows.map((row) => row.truth / row.kilograms).sort((a, b) => a - b);
-  const figures = leads.map((lead) => {
-    const all = rows.filter((row) => row.lead === lead);
-    const lined = all.filter((row) => row.line !== undefined);
-    const miss = (row: Row): number => Math.abs(row.pull.p50 - row.truth);
-    const constant = Math.min(
-      ...rates.map((rate) => mean(all.map((row) => Math.abs(rate * row.kilograms - row.truth)))),
-    );
-    const peaks = all.filter((row) => row.readings >= 3);
-    return {
-      lead,
-      cases: all.length,
-      error: mean(all.map(miss)),
-      bias: mean(all.map((row) => row.pull.p50 - row.truth)),
-      overLine: mean(lined.map(miss)) / mean(lined.map((row) => Math.abs(row.line! - row.truth))),
-      overConstant: mean(all.map(miss)) / constant,
-      covered: mean(
-        all.map((row) => Number(row.truth >= row.pull.p10 && row.truth <= row.pull.p90)),
-      ),
-      width: mean(all.map((row) => row.pull.p90 - row.pull.p10)),
-      peakError:
-        mean(peaks.map((row) => Math.abs(row.peak.p50 - row.peakTruth))) * fahrenheitPerKelvin,
-      peakBias: mean(peaks.map((row) => row.peak.p50 - row.peakTruth)) * fahrenheitPerKelvin,
-      peakCovered: mean(
-        peaks.map((row) => Number(row.peakTruth >= row.peak.p10 && row.peakTruth <= row.peak.p90)),
-      ),
-    };
-  });
-  for (const one of figures)
-    console.log(
-      Object.entries(one)
-        .map(([name, value]) => `${name} ${Number.isInteger(value) ? value : value.toFixed(2)}`)
-        .join('  '),
-    );
-  const times = rows.map((row) => row.milliseconds).sort((a, b) => a - b);
-  console.log(`forecast p50 ${times[times.length >> 1]?.toFixed(0)} ms over ${rows.length}`);
+  const names = Object.keys(figures[0]!) as (keyof Figures)[];
+  const wide = Math.max(...names.map((name) => name.length));
+  for (const name of names) {
+    const cells = figures.map((one) => one[name].toFixed(name.includes('over') ? 2 : 1));
+    console.log(name.padEnd(wide), cells.map((cell) => cell.padStart(8)).join(''));
+  }
+  const loop = calibrationMilliseconds();
+  const spread = (times: number[]): string => {
+    const sorted = times.toSorted((a, b) => a - b);
+    const at = (p: number): number => sorted[Math.floor(p * (sorted.length - 1))]!;
+    const shown = [at(0.5), at(0.99)];
+    return `p50 ${shown[0]!.toFixed(0)} ms (${(shown[0]! / loop).toFixed(2)} loops), p99 ${shown[1]!.toFixed(0)} ms`;
+  };
+  console.log(
+    `cold forecast ${spread(coldMilliseconds)}; a fresh reading ${spread(rows.map((row) => row.milliseconds))}`,
+  );
+  console.log(
+    `calibration loop ${loop.toFixed(0)} ms; roasts ${coldMilliseconds.length}, forecasts ${rows.length}`,
+  );
+}
+
+/** Twenty million divisions, so that timings of two machines can be held against each other. */
+function calibrationMilliseconds(): number {
+  const started = performance.now();
+  let sum = 0;
+  for (let i = 1; i <= 20_000_000; i += 1) sum += 1 / i;
+  return sum > 0 ? performance.now() - started : 0;
+}
+
+function draw(): void {
   mkdirSync('docs/heat', { recursive: true });
+  const line = (of: (one: Figures) => number, name: string, colour: string) => ({
+    name,
+    colour,
+    points: figures.map((one) => ({ x: one.lead, y: of(one) })),
+  });
   writeFileSync(
     'docs/heat/error-against-lead.svg',
     plot({
       title: 'Mean error of the pull time, minutes, against lead',
       across: 'minutes before the pull',
-      points: figures.map((one) => ({ x: one.lead, y: one.error })),
-      top: Math.ceil(Math.max(...figures.map((one) => one.error))) + 1,
+      lines: [
+        line((one) => one.errorMinutes, 'forecast', '#a33'),
+        line((one) => one.lineErrorMinutes, 'straight line', '#36a'),
+      ],
+      top: Math.ceil(Math.max(...figures.map((one) => one.lineErrorMinutes))) + 1,
     }),
   );
   writeFileSync(
@@ -168,7 +95,10 @@ function report(): void {
     plot({
       title: 'Share of roasts inside the 80 % band, percent, against lead',
       across: 'minutes before the pull',
-      points: figures.map((one) => ({ x: one.lead, y: 100 * one.covered })),
+      lines: [
+        line((one) => 100 * one.covered, 'pull time', '#a33'),
+        line((one) => 100 * one.peakCovered, 'peak', '#36a'),
+      ],
       top: 100,
       between: { low: 75, high: 88 },
     }),

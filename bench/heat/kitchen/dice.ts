@@ -1,14 +1,16 @@
-/** Seeded roasts of two to seven bones as households cook them; xorshift and Box and Muller of its own. */
+/**
+ * Seeded roasts of two to seven bones as households cook them: 225 to 500 °F, sear first, last or none,
+ * fan or still; xorshift and Box and Muller of its own.
+ */
 import type { TruthDinner } from './dinner.ts';
 
+/** What the cook knows and tells. */
 export interface Told {
-  kilograms: number;
   bones: number;
   startCelsius: number;
-  oven: { minute: number; celsius: number }[];
+  oven: readonly { minute: number; celsius: number }[];
   fan: boolean;
   tented: boolean;
-  pullCelsius: number;
 }
 
 export function dice(seed: number) {
@@ -24,10 +26,11 @@ export function dice(seed: number) {
   for (let i = 0; i < 10; i += 1) uniform();
   const normal = (): number =>
     Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
-  return { uniform, normal };
+  const among = <T>(choices: readonly T[]): T => choices[Math.floor(uniform() * choices.length)]!;
+  return { uniform, normal, among };
 }
 
-const fahrenheit = (value: number): number => (value - 32) / 1.8;
+const celsius = (fahrenheit: number): number => (fahrenheit - 32) / 1.8;
 
 /** The middle of every range, at the joint check's oven: five pounds with two bones. */
 export const medianDinner = (): TruthDinner => ({
@@ -48,39 +51,52 @@ export const medianDinner = (): TruthDinner => ({
     wetShare: 0.7,
     undersideShare: 0.7,
   },
-  oven: {
-    program: [{ minute: 0, celsius: 162.8 }],
-    biasKelvin: 0,
-    driftKelvinPerHour: 0,
-    cycleKelvin: 8,
-    cycleMinutes: 10,
-    doorMinutes: [],
-  },
+  oven: { biasKelvin: 0, driftKelvinPerHour: 0, cycleKelvin: 8, cycleMinutes: 10 },
+  program: [{ minute: 0, celsius: 162.8 }],
+  doorMinutes: [],
   pullCelsius: 62.8,
   rest: { tented: true, convection: 6 },
   probe: { offMetres: [0.006, 0, 0], offsetKelvin: 0, noiseKelvin: () => 0 },
 });
 
-export function drawDinner(seed: number): { dinner: TruthDinner; told: Omit<Told, 'kilograms'> } {
-  const { uniform, normal } = dice(seed);
+const roastFahrenheit = [225, 250, 275, 300, 325, 325, 325, 350] as const;
+const steadyFahrenheit = [225, 250, 275, 300, 325, 325, 350, 375, 400, 450, 500] as const;
+const searFahrenheit = [450, 475, 500] as const;
+
+function drawProgram({ uniform, among }: ReturnType<typeof dice>, bones: number) {
+  const kind = uniform();
+  if (kind < 0.5)
+    return [
+      { minute: 0, celsius: celsius(among(searFahrenheit)) },
+      { minute: 15 + Math.floor(uniform() * 16), celsius: celsius(among(roastFahrenheit)) },
+    ];
+  if (kind < 0.85) return [{ minute: 0, celsius: celsius(among(steadyFahrenheit)) }];
+  // The last twenty minutes or so hot, as planned beforehand by a rule of thumb.
+  const low = among([225, 250, 275] as const);
+  const rough = (60 + 28 * bones) * Math.sqrt(325 / low) ** 3;
+  return [
+    { minute: 0, celsius: celsius(low) },
+    { minute: Math.round(rough * (0.8 + 0.3 * uniform())), celsius: celsius(among([450, 500])) },
+  ];
+}
+
+/** The same seed, the same roast, cook, oven and thermometer. */
+export function drawDinner(seed: number): { dinner: TruthDinner; told: Told } {
+  const drawn = dice(seed);
+  const { uniform, normal } = drawn;
   const factor = (width: number): number => Math.exp(width * normal());
   const bones = 2 + Math.floor(uniform() * 6);
   const fan = uniform() < 0.3;
   const tented = uniform() < 0.75;
-  const low = [225, 250, 275, 300, 325, 325, 325, 350][Math.floor(uniform() * 8)]!;
-  const sear = uniform();
-  const program: { minute: number; celsius: number }[] =
-    sear < 0.55
-      ? [
-          { minute: 0, celsius: fahrenheit(450 + 50 * Math.floor(uniform() * 2)) },
-          { minute: 15 + Math.floor(uniform() * 16), celsius: fahrenheit(low) },
-        ]
-      : [{ minute: 0, celsius: fahrenheit(low) }];
+  const program = drawProgram(drawn, bones);
   const girth = factor(0.06);
   const start = 3 + 9 * uniform() * uniform();
   const median = medianDinner();
   const angle = 2 * Math.PI * uniform();
   const off = Math.abs(normal()) * 0.01;
+  const every = 12 + 8 * uniform();
+  const first = 40 + 20 * uniform();
+  const doorMinutes = Array.from({ length: 60 }, (_, row) => Math.round(first + row * every));
   return {
     dinner: {
       roast: {
@@ -101,14 +117,14 @@ export function drawDinner(seed: number): { dinner: TruthDinner; told: Omit<Told
         undersideShare: 0.5 + 0.4 * uniform(),
       },
       oven: {
-        ...median.oven,
-        program,
         biasKelvin: 9 * normal(),
         driftKelvinPerHour: 2 * normal(),
         cycleKelvin: 4 + 6 * uniform(),
         cycleMinutes: 8 + 8 * uniform(),
       },
-      pullCelsius: fahrenheit(110 + 5 * Math.floor(uniform() * 7)),
+      program,
+      doorMinutes,
+      pullCelsius: celsius(110 + 5 * Math.floor(uniform() * 7)),
       rest: { tented, convection: 6 * factor(0.25) },
       probe: {
         offMetres: [off * Math.cos(angle), off * Math.sin(angle), 0.004 * normal()],
@@ -122,7 +138,6 @@ export function drawDinner(seed: number): { dinner: TruthDinner; told: Omit<Told
       oven: program,
       fan,
       tented,
-      pullCelsius: 0,
     },
   };
 }

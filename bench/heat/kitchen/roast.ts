@@ -1,8 +1,8 @@
 /**
- * An independent kitchen to try the forecast on: a roast of voxels in three dimensions, sharing no code
- * with the forecaster. A superellipse in cross-section, flat at both ends, under a cap of fat, on a slab
- * of rib bones; properties change with temperature; every surface voxel has its own store of water and
- * dries as it loses it; the oven's thermostat cycles, its door opens; the pan shades the underside.
+ * An independent kitchen to try the forecast on, its meat: a roast of voxels in three dimensions, sharing
+ * no code with the forecaster. A superellipse in cross-section, flat at both ends, under a cap of fat, on
+ * a slab of rib bones; properties change with temperature; every surface voxel has its own store of water
+ * and dries as it loses it; the pan shades the underside.
  */
 
 export interface TruthRoast {
@@ -27,230 +27,268 @@ export interface TruthRoast {
   undersideShare: number;
 }
 
-export interface TruthOven {
-  program: readonly { minute: number; celsius: number }[];
-  biasKelvin: number;
-  driftKelvinPerHour: number;
-  cycleKelvin: number;
-  cycleMinutes: number;
-  /** Minutes at which the door opens for half a minute to read a thermometer. */
-  doorMinutes: readonly number[];
+/** What surrounds the meat for one step. */
+export interface TruthAir {
+  airCelsius: number;
+  wallCelsius: number;
+  /** W/(m² K) */
+  convection: number;
+  emissivity: number;
+  /** Pascals of vapour in the air. */
+  vapour: number;
+  /** Share of the exchange that reaches the underside. */
+  shade: number;
+  /** Share of the evaporation that a cover lets pass. */
+  damp: number;
 }
 
-const voxel = 0.0085;
-const air = -1;
+/** Voxels are about this long each way, and fit the roast exactly. */
+const usualVoxel = 0.0085;
+const none = -1;
 /** A staircase has more face than the smooth curve; its exchange is thinned to make up for it. */
 const staircase = 0.84;
-type Kind = 'meat' | 'fat' | 'bone';
 
-interface Face {
-  cell: number;
-  shaded: boolean;
-  flatEnd: boolean;
-  water: number;
-  skin: number;
+const meat = 0;
+const fat = 1;
+const bone = 2;
+const density = [1045, 930, 1250] as const;
+const wetness = [1, 0.8, 0.6] as const;
+
+interface Faces {
+  cell: number[];
+  /** 1 on the underside. */
+  shaded: number[];
+  /** Area thinned for the staircase, m², and metres from the middle of the voxel. */
+  area: number[];
+  depth: number[];
 }
 
 export class TruthModel {
   readonly roast: TruthRoast;
-  readonly nx: number;
-  readonly ny: number;
-  readonly nz: number;
   readonly celsius: Float64Array;
-  readonly index: Int32Array;
-  readonly kinds: Kind[] = [];
-  readonly faces: Face[] = [];
-  readonly links: Int32Array;
-  readonly places: [number, number, number][] = [];
   lostKilograms = 0;
   kilograms = 0;
-  #next: Float64Array;
+  readonly #counts: readonly [number, number, number];
+  readonly #voxel: readonly [number, number, number];
+  readonly #index: Int32Array;
+  readonly #kinds: Uint8Array;
+  readonly #places: Int32Array;
+  readonly #volume: number;
+  /** Two cells and one over the square of their distance, for each pair of neighbours. */
+  readonly #left: Int32Array;
+  readonly #right: Int32Array;
+  readonly #nearness: Float64Array;
+  readonly #faces: Faces = { cell: [], shaded: [], area: [], depth: [] };
+  readonly #water: Float64Array;
+  readonly #skin: Float64Array;
+  readonly #conductivity: Float64Array;
+  readonly #capacity: Float64Array;
+  readonly #flow: Float64Array;
 
   constructor(roast: TruthRoast) {
     this.roast = roast;
-    this.nx = Math.max(4, Math.round(roast.widthMetres / voxel));
-    this.ny = Math.max(4, Math.round(roast.heightMetres / voxel));
-    this.nz = Math.max(4, Math.round(roast.lengthMetres / voxel));
-    this.index = new Int32Array((this.nx + 2) * (this.ny + 2) * (this.nz + 2)).fill(air);
-    this.#carve();
-    const count = this.places.length;
+    const sizes = [roast.widthMetres, roast.heightMetres, roast.lengthMetres] as const;
+    const counts = sizes.map((size) => Math.max(4, Math.round(size / usualVoxel)));
+    const [nx, ny, nz] = counts as [number, number, number];
+    this.#counts = [nx, ny, nz];
+    this.#voxel = [sizes[0] / nx, sizes[1] / ny, sizes[2] / nz];
+    this.#volume = this.#voxel[0] * this.#voxel[1] * this.#voxel[2];
+    this.#index = new Int32Array((nx + 2) * (ny + 2) * (nz + 2)).fill(none);
+    const { places, kinds } = this.#carve();
+    this.#places = Int32Array.from(places);
+    this.#kinds = Uint8Array.from(kinds);
+    const count = kinds.length;
     this.celsius = new Float64Array(count);
-    this.#next = new Float64Array(count);
-    this.links = new Int32Array(count * 6);
-    this.#link();
+    this.#conductivity = new Float64Array(count);
+    this.#capacity = new Float64Array(count);
+    this.#flow = new Float64Array(count);
+    const { left, right, nearness } = this.#link();
+    this.#left = Int32Array.from(left);
+    this.#right = Int32Array.from(right);
+    this.#nearness = Float64Array.from(nearness);
+    this.#water = new Float64Array(this.#faces.cell.length).fill(roast.surfaceWater);
+    this.#skin = new Float64Array(this.#faces.cell.length).fill(roast.startCelsius);
     for (let cell = 0; cell < count; cell += 1) {
       const depth = this.#depth(cell);
       this.celsius[cell] = roast.startCelsius + roast.tempering * depth * depth;
-      const heavy = { meat: 1045, fat: 930, bone: 1250 }[this.kinds[cell]!];
-      this.kilograms += heavy * voxel ** 3;
+      this.kilograms += density[this.#kinds[cell] as 0 | 1 | 2] * this.#volume;
     }
   }
 
   #at(x: number, y: number, z: number): number {
-    return ((z + 1) * (this.ny + 2) + (y + 1)) * (this.nx + 2) + x + 1;
+    const [nx, ny] = this.#counts;
+    return ((z + 1) * (ny + 2) + (y + 1)) * (nx + 2) + x + 1;
   }
 
   #depth(cell: number): number {
-    const [x, y, z] = this.places[cell]!;
-    return Math.max(
-      Math.abs((2 * (x + 0.5)) / this.nx - 1),
-      Math.abs((2 * (y + 0.5)) / this.ny - 1),
-      Math.abs((2 * (z + 0.5)) / this.nz - 1),
-    );
+    let most = 0;
+    for (let axis = 0; axis < 3; axis += 1) {
+      const place = this.#places[3 * cell + axis]!;
+      most = Math.max(most, Math.abs((2 * (place + 0.5)) / this.#counts[axis]! - 1));
+    }
+    return most;
   }
 
-  #carve(): void {
+  #carve(): { places: number[]; kinds: number[] } {
     const { squareness, fatCapMetres, boneMetres, heightMetres } = this.roast;
-    for (let z = 0; z < this.nz; z += 1) {
-      for (let y = 0; y < this.ny; y += 1) {
-        for (let x = 0; x < this.nx; x += 1) {
-          const u = Math.abs((2 * (x + 0.5)) / this.nx - 1);
-          const v = Math.abs((2 * (y + 0.5)) / this.ny - 1);
+    const [nx, ny, nz] = this.#counts;
+    const places: number[] = [];
+    const kinds: number[] = [];
+    for (let z = 0; z < nz; z += 1) {
+      for (let y = 0; y < ny; y += 1) {
+        for (let x = 0; x < nx; x += 1) {
+          const u = Math.abs((2 * (x + 0.5)) / nx - 1);
+          const v = Math.abs((2 * (y + 0.5)) / ny - 1);
           if (u ** squareness + v ** squareness > 1) continue;
-          this.index[this.#at(x, y, z)] = this.places.length;
-          this.places.push([x, y, z]);
-          const height = ((y + 0.5) / this.ny) * heightMetres;
-          const kind =
-            height < boneMetres ? 'bone' : height > heightMetres - fatCapMetres ? 'fat' : 'meat';
-          this.kinds.push(kind);
+          this.#index[this.#at(x, y, z)] = kinds.length;
+          places.push(x, y, z);
+          const height = ((y + 0.5) / ny) * heightMetres;
+          kinds.push(
+            height < boneMetres ? bone : height > heightMetres - fatCapMetres ? fat : meat,
+          );
         }
       }
     }
+    return { places, kinds };
   }
 
-  #link(): void {
-    const steps = [
-      [1, 0, 0],
-      [-1, 0, 0],
-      [0, 1, 0],
-      [0, -1, 0],
-      [0, 0, 1],
-      [0, 0, -1],
-    ] as const;
-    this.places.forEach(([x, y, z], cell) => {
-      steps.forEach(([dx, dy, dz], side) => {
-        const other = this.index[this.#at(x + dx, y + dy, z + dz)]!;
-        this.links[cell * 6 + side] = other;
-        if (other === air)
-          this.faces.push({
-            cell,
-            shaded: dy === -1,
-            flatEnd: dz !== 0,
-            water: this.roast.surfaceWater,
-            skin: this.roast.startCelsius,
-          });
-      });
-    });
+  #link(): { left: number[]; right: number[]; nearness: number[] } {
+    const left: number[] = [];
+    const right: number[] = [];
+    const nearness: number[] = [];
+    for (let cell = 0; cell < this.#kinds.length; cell += 1) {
+      for (let axis = 0; axis < 3; axis += 1) {
+        for (const way of [-1, 1]) {
+          const place = [0, 1, 2].map(
+            (one) => this.#places[3 * cell + one]! + (one === axis ? way : 0),
+          ) as [number, number, number];
+          const other = this.#index[this.#at(...place)]!;
+          const distance = this.#voxel[axis]!;
+          if (other === none) {
+            const area = this.#volume / distance;
+            this.#faces.cell.push(cell);
+            this.#faces.shaded.push(axis === 1 && way === -1 ? 1 : 0);
+            this.#faces.area.push(area * (axis === 2 ? 1 : staircase));
+            this.#faces.depth.push(distance / 2);
+          } else if (way === 1) {
+            left.push(cell);
+            right.push(other);
+            nearness.push(1 / (distance * distance));
+          }
+        }
+      }
+    }
+    return { left, right, nearness };
   }
 
-  advance(
-    seconds: number,
-    around: {
-      airCelsius: number;
-      wallCelsius: number;
-      convection: number;
-      emissivity: number;
-      vapour: number;
-      shade: number;
-      damp: number;
-    },
-  ): void {
-    const { celsius, links } = this;
-    const next = this.#next;
+  /** One explicit step; 30 seconds is stable for voxels of 8 mm. */
+  advance(seconds: number, around: TruthAir): void {
+    const { celsius } = this;
+    const conductivity = this.#conductivity;
+    const capacity = this.#capacity;
+    const flow = this.#flow;
     const { conductivityFactor } = this.roast;
     for (let cell = 0; cell < celsius.length; cell += 1) {
       const here = celsius[cell]!;
-      let flow = 0;
-      const own = conductivityOf(this.kinds[cell]!, here) * conductivityFactor;
-      for (let side = 0; side < 6; side += 1) {
-        const other = links[cell * 6 + side]!;
-        if (other === air) continue;
-        const theirs = conductivityOf(this.kinds[other]!, celsius[other]!) * conductivityFactor;
-        flow += ((2 * own * theirs) / (own + theirs)) * (celsius[other]! - here);
-      }
-      next[cell] = here + (seconds * flow) / (voxel * voxel * capacityOf(this.kinds[cell]!, here));
+      const kind = this.#kinds[cell]!;
+      conductivity[cell] = conductivityOf(kind, here) * conductivityFactor;
+      capacity[cell] = capacityOf(kind, here);
+      flow[cell] = 0;
     }
-    for (const face of this.faces) this.#exchange(face, seconds, around, next);
-    this.#next = this.celsius.slice();
-    this.celsius.set(next);
+    for (let link = 0; link < this.#left.length; link += 1) {
+      const a = this.#left[link]!;
+      const b = this.#right[link]!;
+      const ka = conductivity[a]!;
+      const kb = conductivity[b]!;
+      const gain =
+        ((2 * ka * kb) / (ka + kb)) * this.#nearness[link]! * (celsius[b]! - celsius[a]!);
+      flow[a]! += gain;
+      flow[b]! -= gain;
+    }
+    for (let face = 0; face < this.#skin.length; face += 1) this.#exchange(face, seconds, around);
+    for (let cell = 0; cell < celsius.length; cell += 1)
+      celsius[cell]! += (seconds * flow[cell]!) / capacity[cell]!;
   }
 
-  #exchange(
-    face: Face,
-    seconds: number,
-    around: Parameters<TruthModel['advance']>[1],
-    next: Float64Array,
-  ): void {
-    const kind = this.kinds[face.cell]!;
-    const behind = this.celsius[face.cell]!;
-    const link = (2 * conductivityOf(kind, behind) * this.roast.conductivityFactor) / voxel;
-    const share = (face.shaded ? around.shade : 1) * (face.flatEnd ? 1 : staircase);
-    const wetness = kind === 'meat' ? 1 : kind === 'fat' ? 0.8 : 0.6;
-    const full = Math.min(1, face.water / Math.max(1e-6, this.roast.surfaceWater));
-    const wet = this.roast.wetShare * wetness * (0.25 + 0.75 * full) * around.damp;
-    let skin = face.skin;
-    let evaporated = 0;
+  /** The skin holds no heat; two Newton steps balance it, and what passes goes to the voxel behind. */
+  #exchange(face: number, seconds: number, around: TruthAir): void {
+    const cell = this.#faces.cell[face]!;
+    const { surfaceWater, wetShare, seep } = this.roast;
+    const behind = this.celsius[cell]!;
+    const link = this.#conductivity[cell]! / this.#faces.depth[face]!;
+    const share = this.#faces.shaded[face] === 1 ? around.shade : 1;
+    const full = Math.min(1, this.#water[face]! / Math.max(1e-6, surfaceWater));
+    const wet = wetShare * wetness[this.#kinds[cell] as 0 | 1 | 2] * (0.25 + 0.75 * full);
+    const draw = wet * around.damp * around.convection * 0.0155;
+    const glow = around.emissivity * 5.67e-8;
+    const wall = (around.wallCelsius + 273.15) ** 4;
+    let skin = this.#skin[face]!;
     for (let round = 0; round < 2; round += 1) {
       const pressure = vapourPressure(skin);
-      const slope = (vapourPressure(skin + 0.5) - pressure) * 2;
+      const slope = vapourPressure(skin + 0.5) - pressure;
       const excess = Math.max(0, pressure - around.vapour);
-      const draw = (wet * around.convection * 0.0155) as number;
-      const glow = around.emissivity * 5.67e-8;
       const absolute = skin + 273.15;
+      const square = absolute * absolute;
       const net =
         share *
           (around.convection * (around.airCelsius - skin) +
-            glow * ((around.wallCelsius + 273.15) ** 4 - absolute ** 4) -
+            glow * (wall - square * square) -
             draw * excess) +
         link * (behind - skin);
       const steep =
-        share * (around.convection + 4 * glow * absolute ** 3 + (excess > 0 ? draw * slope : 0)) +
+        share *
+          (around.convection + 4 * glow * square * absolute + (excess > 0 ? 2 * draw * slope : 0)) +
         link;
       skin = Math.min(280, skin + net / steep);
-      evaporated = Math.max(0, draw * (vapourPressure(skin) - around.vapour)) / 2.33e6;
     }
-    face.skin = skin;
-    const area = voxel * voxel * share;
+    const evaporated = Math.max(0, draw * (vapourPressure(skin) - around.vapour)) / 2.33e6;
+    this.#skin[face] = skin;
+    const area = this.#faces.area[face]!;
     // Warm muscle gives up juice toward the surface; it slows as the outside is spent.
-    const fed = this.roast.seep * Math.max(0, behind - 20);
-    face.water = Math.max(
+    const fed = seep * Math.max(0, behind - 20);
+    this.#water[face] = Math.max(
       0,
-      Math.min(this.roast.surfaceWater, face.water + (fed - evaporated) * seconds),
+      Math.min(surfaceWater, this.#water[face]! + (fed - evaporated) * seconds),
     );
-    this.lostKilograms += evaporated * area * seconds;
-    next[face.cell]! += (seconds * link * (skin - behind)) / (voxel * capacityOf(kind, behind));
+    this.lostKilograms += evaporated * area * share * seconds;
+    this.#flow[cell]! += (area / this.#volume) * link * (skin - behind);
   }
 
-  /** The coldest point, between voxels by the neighbours' parabola left out: the coldest voxel. */
+  /** The coldest voxel. */
   get coreCelsius(): number {
-    let core = Number.POSITIVE_INFINITY;
-    for (let cell = 0; cell < this.celsius.length; cell += 1)
-      if (this.celsius[cell]! < core) core = this.celsius[cell]!;
-    return core;
+    return this.celsius[this.#coldest()]!;
   }
 
   get coldestPlace(): [number, number, number] {
+    const cell = this.#coldest();
+    const along = (axis: 0 | 1 | 2): number =>
+      (this.#places[3 * cell + axis]! + 0.5) * this.#voxel[axis]!;
+    return [along(0), along(1), along(2)];
+  }
+
+  #coldest(): number {
     let best = 0;
-    for (let cell = 0; cell < this.celsius.length; cell += 1)
+    for (let cell = 1; cell < this.celsius.length; cell += 1)
       if (this.celsius[cell]! < this.celsius[best]!) best = cell;
-    const [x, y, z] = this.places[best]!;
-    return [(x + 0.5) * voxel, (y + 0.5) * voxel, (z + 0.5) * voxel];
+    return best;
   }
 
   /** Trilinear between voxel middles; outside the body the nearest inside is kept. */
-  probe([px, py, pz]: readonly [number, number, number]): number {
-    const fx = px / voxel - 0.5;
-    const fy = py / voxel - 0.5;
-    const fz = pz / voxel - 0.5;
+  probe(place: readonly [number, number, number]): number {
+    const [dx, dy, dz] = this.#voxel;
+    const [nx, ny, nz] = this.#counts;
+    const fx = place[0] / dx - 0.5;
+    const fy = place[1] / dy - 0.5;
+    const fz = place[2] / dz - 0.5;
     let sum = 0;
     let weight = 0;
     for (let corner = 0; corner < 8; corner += 1) {
       const x = Math.floor(fx) + (corner & 1);
       const y = Math.floor(fy) + ((corner >> 1) & 1);
       const z = Math.floor(fz) + (corner >> 2);
-      if (x < 0 || y < 0 || z < 0 || x >= this.nx || y >= this.ny || z >= this.nz) continue;
-      const cell = this.index[this.#at(x, y, z)]!;
-      if (cell === air) continue;
+      if (x < 0 || y < 0 || z < 0 || x >= nx || y >= ny || z >= nz) continue;
+      const cell = this.#index[this.#at(x, y, z)]!;
+      if (cell === none) continue;
       const share = (1 - Math.abs(fx - x)) * (1 - Math.abs(fy - y)) * (1 - Math.abs(fz - z));
       sum += share * this.celsius[cell]!;
       weight += share;
@@ -260,17 +298,24 @@ export class TruthModel {
 }
 
 /** Antoine's equation for water (constants from memory), mmHg to pascals. */
-const vapourPressure = (celsius: number): number =>
+const antoine = (celsius: number): number =>
   celsius < 100
     ? 133.322 * 10 ** (8.07131 - 1730.63 / (233.426 + celsius))
     : 133.322 * 10 ** (8.14019 - 1810.94 / (244.485 + celsius));
+const pressures = Float64Array.from({ length: 1400 }, (_, row) => antoine(row / 4 - 50));
 
-const conductivityOf = (kind: Kind, celsius: number): number =>
-  kind === 'meat' ? 0.43 + 0.0009 * Math.min(celsius, 70) : kind === 'fat' ? 0.21 : 0.42;
+function vapourPressure(celsius: number): number {
+  const place = Math.max(0, Math.min(1398, (celsius + 50) * 4));
+  const row = Math.floor(place);
+  return pressures[row]! + (pressures[row + 1]! - pressures[row]!) * (place - row);
+}
+
+const conductivityOf = (kind: number, celsius: number): number =>
+  kind === meat ? 0.43 + 0.0009 * Math.min(celsius, 70) : kind === fat ? 0.21 : 0.42;
 /** J/(m³ K). Fat melts about 30 to 45 °C, muscle proteins take up some heat as they set. */
-const capacityOf = (kind: Kind, celsius: number): number =>
-  kind === 'meat'
+const capacityOf = (kind: number, celsius: number): number =>
+  kind === meat
     ? 3.5e6 + (celsius > 55 && celsius < 75 ? 2.5e5 : 0)
-    : kind === 'fat'
+    : kind === fat
       ? 2.1e6 + (celsius > 30 && celsius < 45 ? 1.5e6 : 0)
       : 2.4e6;
