@@ -5,7 +5,7 @@
 
 import type { Question } from '../kitchen/facts.ts';
 import type { Outcome } from '../kitchen/outcome.ts';
-import { questionWords } from './en/questions.ts';
+import { answerableLater, questionWords } from './en/questions.ts';
 import { emergencyWords, type SafetyRuleId, safetyRules } from './en/safety.ts';
 import { nextStepOf } from './en/standing.ts';
 import { callWords, cautionWords } from './en/steps.ts';
@@ -34,9 +34,11 @@ export interface Composing {
   scene: Scene;
   /** What is still missing and asked for with this reply. */
   question?: Question | undefined;
+  /** Whether the cook can answer at once; `closes`: a question says that its answer may wait. */
+  microphone?: 'open' | 'closes' | undefined;
 }
 
-export function compose({ outcomes, scene, question }: Composing): Composed {
+export function compose({ outcomes, scene, question, microphone }: Composing): Composed {
   const emergency = outcomes.find((outcome) => outcome.key === 'emergency');
   if (emergency?.key === 'emergency')
     return { ...emergencyWords[emergency.kind], keys: ['emergency'], cautioned: [] };
@@ -77,7 +79,9 @@ export function compose({ outcomes, scene, question }: Composing): Composed {
         part.text !== parts[index - 1]?.text || part.speech !== parts[index - 1]?.speech,
     ),
   );
-  return { text: whole.text.trim(), speech: whole.speech.trim(), keys, cautioned };
+  const asks = question !== undefined || outcomes.some((outcome) => outcome.key === 'asked');
+  const { text, speech } = asks && microphone === 'closes' ? answerableLater(whole) : whole;
+  return { text: text.trim(), speech: speech.trim(), keys, cautioned };
 }
 
 /** Cautions that these outcomes call for and that were not spoken before. */

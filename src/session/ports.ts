@@ -9,6 +9,7 @@ import type { Forecast, ForecastQuestion, KitchenBelief } from '../kitchen/forec
 import type { Heard } from '../kitchen/heard.ts';
 import type { Plan } from '../kitchen/plan.ts';
 import type { View } from '../kitchen/view.ts';
+import type { Sensed } from '../machine/sense.ts';
 import type { PlanQuestion } from '../planner/plan.ts';
 
 export interface Clock {
@@ -74,6 +75,15 @@ export interface Turn {
   view: View;
 }
 
+export interface Words {
+  text: string;
+  at: Instant;
+  source?: string | undefined;
+  key?: string | undefined;
+  /** `closes`: the answer to a question must first wake the microphone, so it may come much later. */
+  microphone?: 'open' | 'closes' | undefined;
+}
+
 /** One dinner being cooked. Calls are queued: one at a time, in order. */
 export interface Session {
   readonly id: string;
@@ -81,7 +91,12 @@ export interface Session {
    * Hears words. `at` moves the dinner's clock first, and what falls due by then is announced before
    * the words are heard. The same key twice acts once and answers the same.
    */
-  hear(words: { text: string; at: Instant; source?: string; key?: string }): Promise<Turn>;
+  hear(words: Words): Promise<Turn>;
+  /**
+   * Takes a leave-in thermometer's own number without a word; in the household's unit unless it says.
+   * Gives what falls due by then. A number from a tip that is not in the meat leaves no trace.
+   */
+  sense(reading: Sensed & { at: Instant }): Promise<Announcement[]>;
   /** Raises what is due by `at`, in order, each at its own instant. */
   wake(at: Instant): Promise<Announcement[]>;
   /** The next instant at which something falls due, or undefined. */

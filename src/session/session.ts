@@ -16,6 +16,7 @@ import type { Context } from '../machine/context.ts';
 import { decide, withFacts } from '../machine/decide.ts';
 import { usualDishes } from '../machine/decide-told.ts';
 import { factsOf, isMoment } from '../machine/moments.ts';
+import { type Sensed, sensed } from '../machine/sense.ts';
 import type { Call } from '../planner/calls.ts';
 import {
   type DraftOptions,
@@ -33,7 +34,15 @@ import { optionRisk, optionTitle } from '../reply/en/options.ts';
 import { announcementOf } from './announcement.ts';
 import { remembering } from './compute.ts';
 import { expectedOf, type Outlook, outlookOf } from './outlook.ts';
-import type { Announcement, Compute, Journal, Session, SessionOptions, Turn } from './ports.ts';
+import type {
+  Announcement,
+  Compute,
+  Journal,
+  Session,
+  SessionOptions,
+  Turn,
+  Words,
+} from './ports.ts';
 import { PositionTaken } from './ports.ts';
 import { sceneOf, viewOf } from './view.ts';
 
@@ -83,8 +92,21 @@ class DinnerSession implements Session {
     this.known = facts;
   }
 
-  hear(words: { text: string; at: Instant; source?: string; key?: string }): Promise<Turn> {
-    return this.next(() => this.turn(words));
+  hear(words: Words): Promise<Turn> {
+    return this.next(() => this.settled(() => this.take(words)));
+  }
+
+  sense(reading: Sensed & { at: Instant }): Promise<Announcement[]> {
+    return this.next(() =>
+      this.settled(async () => {
+        if (this.known.length === 0) return [];
+        const now = Math.max(reading.at, this.lastAt());
+        const before = await this.raise(now);
+        const facts = sensed(reading, this.contextOf(await this.outlook(now)));
+        await this.append(now, facts);
+        return facts.length === 0 ? before : [...before, ...(await this.raise(now))];
+      }),
+    );
   }
 
   wake(at: Instant): Promise<Announcement[]> {
@@ -170,15 +192,10 @@ class DinnerSession implements Session {
   }
 
   /** A turn that lost the race for its place reads again and decides again. */
-  private async turn(words: {
-    text: string;
-    at: Instant;
-    source?: string;
-    key?: string;
-  }): Promise<Turn> {
+  private async settled<T>(turn: () => Promise<T>): Promise<T> {
     for (let tries = 0; ; tries += 1) {
       try {
-        return await this.take(words);
+        return await turn();
       } catch (error) {
         if (!(error instanceof PositionTaken) || tries >= 5) throw error;
         this.known = await this.journal.read(this.id);
@@ -186,12 +203,7 @@ class DinnerSession implements Session {
     }
   }
 
-  private async take(words: {
-    text: string;
-    at: Instant;
-    source?: string;
-    key?: string;
-  }): Promise<Turn> {
+  private async take(words: Words): Promise<Turn> {
     await this.open(words.at);
     const answered = words.key === undefined ? undefined : await this.repeated(words.key, words.at);
     if (answered) return answered;
@@ -239,7 +251,7 @@ class DinnerSession implements Session {
   }
 
   private async answer(turn: {
-    words: { text: string; source?: string; key?: string };
+    words: Words;
     heard: Heard[];
     before: Outlook;
     now: Instant;
@@ -291,7 +303,12 @@ class DinnerSession implements Session {
     const overheard =
       source === 'earshot' &&
       decision.outcomes.every((one) => one.key === 'unrelated' || one.key === 'unclear');
-    const composed = compose({ outcomes: decision.outcomes, scene, question });
+    const composed = compose({
+      outcomes: decision.outcomes,
+      scene,
+      question,
+      microphone: words.microphone,
+    });
     const closing: NewFact[] = [
       ...(nextStep && !overheard
         ? [{ type: 'step-called', call: callOf(nextStep, after), step: nextStep } as NewFact]

@@ -70,6 +70,7 @@ export function fakeOpener(world: FakeWorld): () => Promise<Session> {
     return {
       id: 'fake',
       wake,
+      sense: async ({ at }) => wake(at),
       hear: async ({ text, at: now, source }) => {
         world.said?.push({ text, at: now, source });
         const words = world.reply?.(text) ?? 'yes';

@@ -62,3 +62,9 @@ export function questionWords(question: Question, scene: Scene): Spoken {
       return say`${question.text}`;
   }
 }
+
+/** A question to someone whose microphone closes after it. Whatever ends otherwise needs no answer now. */
+export const answerableLater = (asked: Spoken): Spoken =>
+  asked.speech.trimEnd().endsWith('?')
+    ? { text: asked.text, speech: `${asked.speech.trimEnd()} Tell me when you can.` }
+    : asked;
