@@ -2,6 +2,7 @@
  * What must hold within a card and between cards beyond the schema: steps named exist, a roast has
  * the moments the dinner's chart knows, tools are declared, placeholders can be filled.
  */
+import { allergens } from '../kitchen/allergens.ts';
 import type { Card } from '../kitchen/card.ts';
 import { methodSteps, reservedSteps, roastFaults } from './roast-check.ts';
 import { type Fault, guess } from './sentences.ts';
@@ -13,31 +14,12 @@ const placeholders = [
   'pullTemperature',
   'ovenTemperature',
   'guests',
+  'vulnerableGuests',
+  'consumerMinimum',
 ] as const;
 
 /** Units an amount may be in. */
 const units = ['g', 'ml', 'tsp', 'tbsp', 'cup', 'clove', 'sprig', 'piece', 'bunch'] as const;
-
-/**
- * Allergens an ingredient may name: the fourteen of Regulation (EU) No 1169/2011, annex II (list from
- * memory). A misspelt one would go unseen by the guest it matters to, so others are refused.
- */
-const allergens = [
-  'gluten',
-  'crustaceans',
-  'egg',
-  'fish',
-  'peanuts',
-  'soya',
-  'milk',
-  'nuts',
-  'celery',
-  'mustard',
-  'sesame',
-  'sulphites',
-  'lupin',
-  'molluscs',
-] as const;
 
 /** Every fault that can be seen in one card alone. */
 export function crossCheck(card: Card): Fault[] {
@@ -49,6 +31,7 @@ export function crossCheck(card: Card): Fault[] {
     ...unknownPlaceholders(card),
     ...windows(card),
     ...ingredientFaults(card),
+    ...freeFaults(card),
     ...(card.card === 'roast' ? roastFaults(card) : dishFaults(card)),
   ];
 }
@@ -200,17 +183,37 @@ function ingredientFaults(card: Card): Fault[] {
             sentence: `"${part.unit}" is not a unit here; use ${units.join(', ')}`,
           },
         ]),
-    ...(part.allergens ?? []).flatMap((name, at): Fault[] =>
-      (allergens as readonly string[]).includes(name)
+    ...(['allergens', 'insteadAllergens'] as const).flatMap((field) =>
+      // A misspelt one would go unseen by the guest it matters to, so others are refused.
+      (part[field] ?? []).flatMap((name, at): Fault[] =>
+        (allergens as readonly string[]).includes(name)
+          ? []
+          : [
+              {
+                path: ['ingredients', index, field, at],
+                sentence: `"${name}" is not an allergen known here; use ${allergens.join(', ')}`,
+              },
+            ],
+      ),
+    ),
+  ]);
+}
+
+/** Each key of `free` is something the ingredient has: one of its allergens, or meat. */
+function freeFaults(card: Card): Fault[] {
+  return card.ingredients.flatMap((part, index) => {
+    const has = [...(part.allergens ?? []), ...(part.meat ? ['meat'] : [])];
+    return Object.keys(part.free ?? {}).flatMap((name): Fault[] =>
+      has.includes(name)
         ? []
         : [
             {
-              path: ['ingredients', index, 'allergens', at],
-              sentence: `"${name}" is not an allergen known here; use ${allergens.join(', ')}`,
+              path: ['ingredients', index, 'free', name],
+              sentence: `the ingredient has no "${name}" to be free of${guess(name, has)}`,
             },
           ],
-    ),
-  ]);
+    );
+  });
 }
 
 function windows(card: Card): Fault[] {

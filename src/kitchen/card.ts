@@ -3,7 +3,7 @@
  * sauce or a butter is a file that passes this schema. A card's words are one language's.
  */
 import { z } from 'zod';
-import type { Lexicon, Named } from './heard.ts';
+import { type Lexicon, type Named, preparedWords } from './heard.ts';
 
 const id = z
   .string()
@@ -35,9 +35,24 @@ const fahrenheitRange = z
 export const anchors = ['roast-in', 'oven-down', 'pull', 'carve', 'table'] as const;
 export type Anchor = (typeof anchors)[number];
 
-/** What a step can be bound to: how the roast is cooked, and whether it is on the bone. */
-const methodConditions = ['sear-first', 'sear-last', 'steady'] as const;
-const conditions = [...methodConditions, 'bone-in', 'boneless'] as const;
+/**
+ * What a step can be bound to, a group each: how the roast is cooked, whether it is on the bone, how
+ * the butcher prepared it, and whether somebody's slices are to be cooked on by themselves.
+ */
+const conditionGroups = {
+  method: ['sear-first', 'sear-last', 'steady'],
+  bone: ['bone-in', 'boneless'],
+  prepared: preparedWords,
+  slices: ['cook-on'],
+} as const;
+const conditions = [
+  ...conditionGroups.method,
+  ...conditionGroups.bone,
+  ...conditionGroups.prepared,
+  ...conditionGroups.slices,
+] as const;
+export type Condition = (typeof conditions)[number];
+const only = z.array(z.enum(conditions)).min(1);
 
 const ingredientSchema = z.strictObject({
   item: z.string(),
@@ -55,6 +70,13 @@ const ingredientSchema = z.strictObject({
   meat: z.boolean().optional(),
   /** What else does, with its ratio and what changes, as one spoken sentence. */
   instead: sentence.optional(),
+  /**
+   * By an allergen of this ingredient, or "meat": what does for a guest who must not have that, or how
+   * the dish goes without.
+   */
+  free: z.record(z.string(), sentence).optional(),
+  /** Allergens that the stand-in may bring along, told where a guest must not have them. */
+  insteadAllergens: z.array(z.string()).optional(),
 });
 
 const stepSchema = z.strictObject({
@@ -63,6 +85,10 @@ const stepSchema = z.strictObject({
   title: z.string().min(3),
   /** What is called out when it is due: one or two short spoken sentences. */
   call: sentence,
+  /** The step once it is done, as a clause without a full stop: "the potatoes are scrubbed". */
+  done: z.string().min(3).optional(),
+  /** What to have at hand, said ten minutes before a move of the oven. */
+  ready: sentence.optional(),
   names: names.optional(),
   minutes: spread,
   /** throughout: needs one cook's hands all the time; start: a minute or two at the start; none. */
@@ -104,10 +130,23 @@ const stepSchema = z.strictObject({
   why: sentence.optional(),
   caution: sentence.optional(),
   /**
-   * The step belongs only to dinners that match: of methods named any one, and of bone-in and
-   * boneless any one. Absent: to every dinner.
+   * The step belongs only to dinners that match: any one of each group named, of methods, of bone-in
+   * and boneless, of prepared forms. `cook-on`: slices for a guest who must not have them pink.
+   * Absent: to every dinner that needs no `cook-on`.
    */
-  only: z.array(z.enum(conditions)).min(1).optional(),
+  only: only.optional(),
+  /** Other words for the step in dinners that match, in place of its own. The first that fits. */
+  variants: z
+    .array(
+      z.strictObject({
+        only,
+        call: sentence.optional(),
+        how: z.array(sentence).min(1).optional(),
+        right: sentence.optional(),
+        wrong: sentence.optional(),
+      }),
+    )
+    .optional(),
   /** May be left out without spoiling the dish. */
   skippable: z.boolean().optional(),
 });
@@ -119,12 +158,17 @@ const common = {
   serves: z.string().optional(),
   ingredients: z.array(ingredientSchema),
   tools: z.array(z.strictObject({ id, names })).optional(),
-  steps: z.array(stepSchema).min(1),
+  steps: z
+    .array(stepSchema)
+    .min(1)
+    .refine((steps) => steps.some((step) => step.hands !== 'none'), {
+      message: 'some step must take hands; give it `hands: throughout` or `hands: start`',
+    }),
 };
 
 /** How long and how a finished dish keeps. */
 const hold = z.strictObject({
-  minutes: z.number().nonnegative(),
+  minutes: z.number().positive(),
   how: sentence,
 });
 
@@ -140,23 +184,27 @@ const roastSchema = z.strictObject({
     source: sentence,
   }),
   /** How it is cooked, by method; sear-first is taken unless the cook says otherwise. */
-  methods: z.strictObject({
-    'sear-first': z
-      .strictObject({
-        searFahrenheit: z.number(),
-        searMinutes: z.number(),
-        roastFahrenheit: z.number(),
-      })
-      .optional(),
-    'sear-last': z
-      .strictObject({
-        roastFahrenheit: z.number(),
-        searFahrenheit: z.number(),
-        searMinutes: z.number(),
-      })
-      .optional(),
-    steady: z.strictObject({ roastFahrenheit: z.number() }).optional(),
-  }),
+  methods: z
+    .strictObject({
+      'sear-first': z
+        .strictObject({
+          searFahrenheit: z.number(),
+          searMinutes: z.number(),
+          roastFahrenheit: z.number(),
+        })
+        .optional(),
+      'sear-last': z
+        .strictObject({
+          roastFahrenheit: z.number(),
+          searFahrenheit: z.number(),
+          searMinutes: z.number(),
+        })
+        .optional(),
+      steady: z.strictObject({ roastFahrenheit: z.number() }).optional(),
+    })
+    .refine((methods) => Object.keys(methods).length > 0, {
+      message: 'a roast wants one way of cooking at least, with its oven',
+    }),
   restMinutes: z.array(z.strictObject({ toKilograms: z.number(), minutes: spread })).min(1),
   /** Served pink by custom; otherwise the consumer minimum is the target. */
   pink: z.boolean(),
@@ -202,19 +250,42 @@ export const isRoastMoment = (id: string): boolean =>
 export const stepIdOf = (card: Card, step: { id: string }): string =>
   card.card === 'roast' ? step.id : `${card.id}.${step.id}`;
 
-/** Whether a step belongs to a dinner cooked so, with the roast on the bone or off it. */
-export function stepApplies(
-  step: Pick<CardStep, 'only'>,
-  dinner: { method: (typeof methodConditions)[number]; boneless: boolean },
+/** What of a dinner steps can be bound to. */
+export interface Circumstances {
+  method: (typeof conditionGroups.method)[number];
+  boneless: boolean;
+  /** Default: whole. */
+  prepared?: (typeof preparedWords)[number] | undefined;
+  /** Slices for somebody are cooked on by themselves. */
+  cookOn?: boolean | undefined;
+}
+
+/** Whether what is bound so belongs to such a dinner: any one of each group that it names. */
+export function applies(
+  bound: readonly Condition[] | undefined,
+  { method, boneless, prepared, cookOn }: Circumstances,
 ): boolean {
-  const only = step.only ?? [];
-  const methods = only.filter((one) => one !== 'bone-in' && one !== 'boneless');
-  const bones = only.filter((one) => one === 'bone-in' || one === 'boneless');
-  const bone = dinner.boneless ? 'boneless' : 'bone-in';
-  return (
-    (methods.length === 0 || methods.includes(dinner.method)) &&
-    (bones.length === 0 || bones.includes(bone))
-  );
+  const holding: readonly Condition[] = [
+    method,
+    boneless ? 'boneless' : 'bone-in',
+    prepared ?? 'whole',
+    ...(cookOn ? (['cook-on'] as const) : []),
+  ];
+  return Object.values(conditionGroups).every((group: readonly Condition[]) => {
+    const named = (bound ?? []).filter((one) => group.includes(one));
+    return named.length === 0 || named.some((one) => holding.includes(one));
+  });
+}
+
+export const stepApplies = (step: Pick<CardStep, 'only'>, dinner: Circumstances): boolean =>
+  applies(step.only, dinner);
+
+/** The step in the words that such a dinner wants. */
+export function stepIn(step: CardStep, dinner: Circumstances): CardStep {
+  const variant = step.variants?.find((one) => applies(one.only, dinner));
+  if (!variant) return step;
+  const { only: _, ...words } = variant;
+  return { ...step, ...words };
 }
 
 /** Every name the cards give, for whoever reads a text. */

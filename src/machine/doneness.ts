@@ -19,5 +19,4 @@ export function donenessNear(celsius: number): Doneness | undefined {
   return donenessWords.find((word) => Math.abs(serveFahrenheit[word] - fahrenheit) <= 4);
 }
 
-/** Whole cuts that are not served pink go to the consumer minimum: 145 °F (USDA FSIS). */
-export const consumerMinimumCelsius = celsiusOfFahrenheit(145);
+export { consumerMinimumCelsius } from '../kitchen/circumstances.ts';

@@ -7,6 +7,7 @@ import {
   stepApplies,
   stepIdOf,
 } from '../kitchen/card.ts';
+import { circumstancesOf } from '../kitchen/circumstances.ts';
 import { type Dinner, menuOf } from '../kitchen/dinner.ts';
 import type { Method } from '../kitchen/facts.ts';
 import type { Band } from '../kitchen/forecast.ts';
@@ -37,7 +38,7 @@ function belongs(
   method: Method,
   ids: Set<string>,
 ): boolean {
-  if (!stepApplies(step, { method, boneless: dinner.roast.boneless ?? false })) return false;
+  if (!stepApplies(step, circumstancesOf(dinner, method))) return false;
   if (card.card !== 'roast') return true;
   // A step of the roast that waits for a dish nobody makes has nothing to work with.
   return (step.after ?? []).every(({ step: before }) => !before.includes('.') || ids.has(before));
