@@ -7,7 +7,7 @@ import type { TemperatureUnit, WeightUnit } from '../base/units.ts';
 import type { Card, DishCard, RoastCard } from './card.ts';
 import type { Course, Fact, FactOf, Method, Option, Question } from './facts.ts';
 import type { KitchenBelief } from './forecast.ts';
-import type { Doneness } from './heard.ts';
+import type { Doneness, GuestNeed } from './heard.ts';
 
 /** What is known of one step. Instants in milliseconds. */
 export interface StepRecord {
@@ -45,7 +45,7 @@ export interface Timer {
 
 export interface GuestNote {
   who?: string | undefined;
-  need: 'vulnerable' | 'allergy' | 'diet' | 'doneness' | 'eats-at';
+  need: GuestNeed;
   value?: string | undefined;
 }
 
@@ -79,6 +79,9 @@ export interface Dinner {
   dropped: readonly string[];
   added: readonly string[];
   lacks: readonly string[];
+  /** Struck off the shopping list. */
+  had: readonly string[];
+  publicTable: boolean;
   notes: readonly GuestNote[];
   setup: { rack?: boolean; tent?: boolean; probe?: boolean; fan?: boolean };
   helpers: readonly string[];
@@ -91,6 +94,8 @@ export interface Dinner {
   steps: ReadonlyMap<string, StepRecord>;
   troubles: readonly FactOf<'trouble-told'>[];
   emergencies: readonly FactOf<'emergency-told'>[];
+  /** The emergency that still keeps the cook away: until somebody reports from the stove again. */
+  emergency?: FactOf<'emergency-told'> | undefined;
   question?: Question | undefined;
   /** The last settled question, so that one is never asked twice. */
   settled: readonly { kind: string; how: string }[];
@@ -144,6 +149,8 @@ const unopened = (id: string, at: number): Dinner => ({
   dropped: [],
   added: [],
   lacks: [],
+  had: [],
+  publicTable: false,
   notes: [],
   setup: {},
   helpers: [],
@@ -175,7 +182,11 @@ export function dinnerOf(id: string, facts: readonly Fact[]): Dinner {
     cautioned: new Set(),
     answered: new Map(),
   };
-  for (const fact of standing(facts)) state.dinner = evolve(state, fact);
+  for (const fact of standing(facts)) {
+    if (state.dinner.emergency && isReport(fact))
+      state.dinner = { ...state.dinner, emergency: undefined };
+    state.dinner = evolve(state, fact);
+  }
   const lastAt = facts.reduce((latest, fact) => Math.max(latest, fact.at), state.dinner.lastAt);
   return {
     ...state.dinner,
@@ -186,6 +197,33 @@ export function dinnerOf(id: string, facts: readonly Fact[]): Dinner {
     cautioned: state.cautioned,
     answered: state.answered,
   };
+}
+
+/** Somebody stands at the stove and tells of it; what is only taken for granted is no report. */
+const isReport = (fact: Fact): boolean => {
+  switch (fact.type) {
+    case 'step-started':
+    case 'step-done':
+    case 'oven-stood':
+      return fact.presumed !== true;
+    case 'reading-taken':
+    case 'step-not-done':
+    case 'step-skipped':
+      return true;
+    default:
+      return false;
+  }
+};
+
+/** A guest has one doneness and one hour; a second one told of the same guest replaces the first. */
+function notedWith(notes: readonly GuestNote[], fact: FactOf<'guest-noted'>): GuestNote[] {
+  const { who, need, value } = fact;
+  const single = need === 'doneness' || need === 'eats-at' || need === 'comes-later';
+  const kept = notes.filter(
+    (note) =>
+      note.who !== who || note.need !== need || !(single || note.value === value || !note.value),
+  );
+  return [...kept, { who, need, value }];
 }
 
 const defined = <T extends object>(value: T): Partial<T> =>
@@ -229,9 +267,7 @@ function evolve(state: Mutable, fact: Fact): Dinner {
     case 'guests-arrived':
       return set({ guestsArrived: fact.state });
     case 'guest-noted':
-      return set({
-        notes: [...dinner.notes, { who: fact.who, need: fact.need, value: fact.value }],
-      });
+      return set({ notes: notedWith(dinner.notes, fact) });
     case 'doneness-set':
       return set({ target: { doneness: fact.doneness, serveCelsius: fact.serveCelsius } });
     case 'dish-added':
@@ -252,7 +288,17 @@ function evolve(state: Mutable, fact: Fact): Dinner {
         },
       });
     case 'thing-lacked':
-      return set({ lacks: [...dinner.lacks, fact.thing] });
+      return set({
+        lacks: [...dinner.lacks, fact.thing],
+        had: dinner.had.filter((one) => one !== fact.thing),
+      });
+    case 'thing-had':
+      return set({
+        had: [...dinner.had.filter((one) => one !== fact.thing), fact.thing],
+        lacks: dinner.lacks.filter((one) => one !== fact.thing),
+      });
+    case 'public-fed':
+      return set({ publicTable: true });
     case 'setup-reported': {
       const { rack, tent, probe, fan } = fact;
       return set({ setup: { ...dinner.setup, ...defined({ rack, tent, probe, fan }) } });
@@ -320,7 +366,7 @@ function evolve(state: Mutable, fact: Fact): Dinner {
     case 'trouble-told':
       return set({ troubles: [...dinner.troubles, fact] });
     case 'emergency-told':
-      return set({ emergencies: [...dinner.emergencies, fact] });
+      return set({ emergencies: [...dinner.emergencies, fact], emergency: fact });
     case 'timer-set':
       return set({
         timers: [...dinner.timers, { id: fact.id, label: fact.label, dueAt: fact.dueAt }],
@@ -349,7 +395,7 @@ function evolve(state: Mutable, fact: Fact): Dinner {
     case 'talk-paused':
       return set({ paused: true });
     case 'talk-resumed':
-      return set({ paused: false, quiet: false });
+      return set({ paused: false, quiet: false, emergency: undefined });
     case 'quiet-wished':
       return set({ quiet: true });
     case 'replied':

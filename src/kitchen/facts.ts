@@ -5,7 +5,15 @@
  */
 import { z } from 'zod';
 import { cardSchema } from './card.ts';
-import { donenessWords, expectations, heardSchema, preparedWords, troubleWords } from './heard.ts';
+import {
+  donenessWords,
+  emergencyKinds,
+  expectations,
+  guestNeeds,
+  heardSchema,
+  preparedWords,
+  troubleWords,
+} from './heard.ts';
 
 const instant = z.number().int();
 const said = z.strictObject({ value: z.number(), unit: z.string() }).optional();
@@ -137,7 +145,7 @@ const bodies = {
   },
   'guest-noted': {
     who: z.string().optional(),
-    need: z.enum(['vulnerable', 'allergy', 'diet', 'doneness', 'eats-at']),
+    need: z.enum(guestNeeds),
     value: z.string().optional(),
   },
   'doneness-set': { doneness: doneness.optional(), serveCelsius: z.number(), said },
@@ -148,6 +156,10 @@ const bodies = {
     weightUnit: z.enum(['lb', 'kg']).optional(),
   },
   'thing-lacked': { thing: z.string() },
+  /** In the house, so it need not be bought. */
+  'thing-had': { thing: z.string() },
+  /** The table is not a household's: local codes and licensed people come first. */
+  'public-fed': {},
   'setup-reported': {
     rack: z.boolean().optional(),
     tent: z.boolean().optional(),
@@ -185,7 +197,7 @@ const bodies = {
     happenedAt: instant,
     minutes: z.number().optional(),
   },
-  'emergency-told': { kind: z.enum(['fire', 'burn', 'cut', 'fall']) },
+  'emergency-told': { kind: z.enum(emergencyKinds) },
   'timer-set': { id: z.string(), label: z.string().optional(), dueAt: instant },
   'timer-cancelled': { id: z.string() },
   'watch-set': { celsius: z.number(), said },

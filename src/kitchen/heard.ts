@@ -30,6 +30,30 @@ export const troubleWords = [
   'other',
 ] as const;
 
+export const guestNeeds = [
+  'vulnerable',
+  'allergy',
+  'diet',
+  'doneness',
+  'eats-at',
+  'comes-later',
+] as const;
+export type GuestNeed = (typeof guestNeeds)[number];
+
+export const emergencyKinds = [
+  'fire',
+  'burn',
+  'cut',
+  'fall',
+  'choking',
+  'collapse',
+  'reaction',
+] as const;
+export type EmergencyKind = (typeof emergencyKinds)[number];
+
+export const appetites = ['light', 'usual', 'hearty'] as const;
+export type Appetite = (typeof appetites)[number];
+
 /** When something happened, if not just now: minutes before, or a clock time. */
 const moment = { minutesAgo: z.number().optional(), time: clockTime.optional() };
 
@@ -54,8 +78,8 @@ const slots = {
   },
   'note-guest': {
     who: z.string().optional(),
-    need: z.enum(['vulnerable', 'allergy', 'diet', 'doneness', 'eats-at']),
-    /** The allergen, the diet, a doneness word, or HH:MM. */
+    need: z.enum(guestNeeds),
+    /** The allergen, the diet, a doneness word, HH:MM, or minutes after the table. */
     value: z.string().optional(),
   },
   'set-doneness': {
@@ -109,7 +133,7 @@ const slots = {
     minutes: z.number().optional(),
     ...moment,
   },
-  emergency: { kind: z.enum(['fire', 'burn', 'cut', 'fall']) },
+  emergency: { kind: z.enum(emergencyKinds) },
   /** Later is positive, sooner negative. */
   'shift-serving': { minutes: z.number() },
   'running-behind': { minutes: z.number().optional() },
@@ -133,7 +157,16 @@ const slots = {
     temperature: z.number().optional(),
     unit: temperatureUnit.optional(),
   },
-  'ask-guests': {},
+  /** `forgotten`: who has nothing noted, and what was never asked. */
+  'ask-guests': { about: z.enum(['forgotten']).optional() },
+  /** How big a roast, for so many with such an appetite. */
+  'ask-size': { guests: z.number().int().optional(), appetite: z.enum(appetites).optional() },
+  /** What to ask the butcher for. */
+  'ask-butcher': {},
+  /** Something on the shopping list is in the house. */
+  have: { thing: z.string() },
+  /** The table is not a household's. */
+  'feed-public': {},
   'set-timer': { minutes: z.number(), label: z.string().optional() },
   'cancel-timer': { label: z.string().optional(), minutes: z.number().optional() },
   watch: { temperature: z.number(), unit: temperatureUnit.optional() },

@@ -4,7 +4,7 @@
  */
 
 import type { Method, Option, Question } from './facts.ts';
-import type { Doneness, Heard } from './heard.ts';
+import type { Doneness, EmergencyKind, GuestNeed, Heard } from './heard.ts';
 
 export type BadValue =
   | { what: 'reading'; celsius: number }
@@ -21,7 +21,7 @@ export type Outcome =
   | { key: 'serving-moved'; minutes: number; servingAt: number }
   | { key: 'guests-set'; count: number; change: number }
   | { key: 'guests-arrived'; state: 'arrived' | 'partly-arrived' | 'seated' }
-  | { key: 'guest-noted'; need: string; who?: string | undefined; value?: string | undefined }
+  | { key: 'guest-noted'; need: GuestNeed; who?: string | undefined; value?: string | undefined }
   | { key: 'doneness-set'; doneness?: Doneness | undefined; serveCelsius: number }
   | { key: 'method-set'; method: Method }
   | { key: 'dish-added'; dish: string }
@@ -29,7 +29,7 @@ export type Outcome =
   | { key: 'dish-dropped'; dish: string }
   | { key: 'units-set' }
   | { key: 'lacked'; thing: string; step?: string | undefined }
-  | { key: 'setup-noted' }
+  | { key: 'setup-noted'; pan?: string | undefined }
   | { key: 'hands-added'; who: string }
   | { key: 'cook-away'; until: number; minutes: number }
   | { key: 'reading-noted'; celsius: number; again: boolean }
@@ -47,7 +47,9 @@ export type Outcome =
   | { key: 'nothing-open' }
   | { key: 'roast-out'; presumed: readonly string[] }
   | { key: 'trouble'; trouble: string }
-  | { key: 'emergency'; kind: 'fire' | 'burn' | 'cut' | 'fall' }
+  | { key: 'emergency'; kind: EmergencyKind }
+  | { key: 'thing-had'; thing: string }
+  | { key: 'public-noted' }
   | { key: 'running-behind'; minutes?: number | undefined }
   | { key: 'timer-set'; minutes: number; label?: string | undefined }
   | { key: 'timer-cancelled'; label?: string | undefined }

@@ -134,16 +134,6 @@ export function reportGuests(heard: HeardOf<'report-guests'>): Decision {
   return decided([{ type: 'guests-arrived', state, count }], { key: 'guests-arrived', state });
 }
 
-export function noteGuest(heard: HeardOf<'note-guest'>): Decision {
-  const { who, need, value } = heard;
-  return decided([{ type: 'guest-noted', who, need, value }], {
-    key: 'guest-noted',
-    need,
-    who,
-    value,
-  });
-}
-
 export function setDoneness(heard: HeardOf<'set-doneness'>, context: Context): Decision {
   const unit = heard.unit ?? context.dinner.units.temperature;
   const serveCelsius =
@@ -211,6 +201,7 @@ export function reportSetup(heard: HeardOf<'report-setup'>): Decision {
   const note = [pan, shelf, oven].filter((one) => one !== undefined).join(', ');
   return decided([{ type: 'setup-reported', rack, tent, probe, fan, note: note || undefined }], {
     key: 'setup-noted',
+    pan,
   });
 }
 

@@ -9,6 +9,7 @@ import { dinnerOf, missingOf } from '../kitchen/dinner.ts';
 import { type Fact, factVersion, type NewFact } from '../kitchen/facts.ts';
 import type { Heard, HeardOf } from '../kitchen/heard.ts';
 import { type Context, type Decision, decided, nothing, said } from './context.ts';
+import { feedPublic, have, noteGuest } from './decide-days.ts';
 import { reportReading } from './decide-reading.ts';
 import {
   ovenDial,
@@ -116,7 +117,7 @@ function decideOne(heard: Heard, context: Context): Decision {
     case 'report-guests':
       return told.reportGuests(heard);
     case 'note-guest':
-      return told.noteGuest(heard);
+      return noteGuest(heard);
     case 'set-doneness':
       return told.setDoneness(heard, context);
     case 'set-method':
@@ -135,6 +136,10 @@ function decideOne(heard: Heard, context: Context): Decision {
       );
     case 'lack':
       return told.lack(heard, context);
+    case 'have':
+      return have(heard);
+    case 'feed-public':
+      return feedPublic();
     case 'report-setup':
       return told.reportSetup(heard);
     case 'add-hands': {
@@ -228,6 +233,8 @@ function decideOne(heard: Heard, context: Context): Decision {
     case 'ask-temperature':
     case 'ask-safety':
     case 'ask-guests':
+    case 'ask-size':
+    case 'ask-butcher':
       return said({ key: 'answer', heard });
     default:
       return assertNever(heard);

@@ -82,9 +82,12 @@ export function callsOf(
     .sort((a, b) => a.dueAt - b.dueAt || (a.call < b.call ? -1 : 1));
 }
 
-/** "quiet" and "hang on" silence all but the oven-down, the pull, safety and what the cook asked for. */
+/**
+ * "quiet", "hang on" and an emergency silence all but the oven-down, the pull, safety and what the
+ * cook asked for.
+ */
 function heardInQuiet(dinner: Dinner, call: Call): boolean {
-  if (!dinner.quiet && !dinner.paused) return true;
+  if (!dinner.quiet && !dinner.paused && dinner.emergency === undefined) return true;
   return (
     call.urgency === 'high' ||
     call.kind === 'caution' ||

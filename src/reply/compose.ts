@@ -5,11 +5,13 @@
 
 import type { Question } from '../kitchen/facts.ts';
 import type { Outcome } from '../kitchen/outcome.ts';
+import { emergencyReply } from './en/emergency.ts';
 import { answerableLater, questionWords } from './en/questions.ts';
-import { emergencyWords, type SafetyRuleId, safetyRules } from './en/safety.ts';
+import { rulesSaidAt, type SafetyRuleId, safetyRules } from './en/safety.ts';
+import { safetyMomentsOf } from './en/safety-moments.ts';
 import { nextStepOf } from './en/standing.ts';
 import { callWords, cautionWords } from './en/steps.ts';
-import { isBelowConsumerMinimum, openingWords, word } from './en/wording.ts';
+import { openingWords, word } from './en/wording.ts';
 import { clock } from './en/words.ts';
 import type { Scene } from './scene.ts';
 import { type Spoken, say, sentences, silent } from './spoken.ts';
@@ -41,7 +43,7 @@ export interface Composing {
 export function compose({ outcomes, scene, question, microphone }: Composing): Composed {
   const emergency = outcomes.find((outcome) => outcome.key === 'emergency');
   if (emergency?.key === 'emergency')
-    return { ...emergencyWords[emergency.kind], keys: ['emergency'], cautioned: [] };
+    return { ...emergencyReply(emergency.kind, scene), keys: ['emergency'], cautioned: [] };
   const keys = outcomes.map((outcome) => outcome.key as string);
   const parts: Spoken[] = [];
   const told = scene.firstPlan
@@ -86,18 +88,8 @@ export function compose({ outcomes, scene, question, microphone }: Composing): C
 
 /** Cautions that these outcomes call for and that were not spoken before. */
 function cautionsOf(outcomes: readonly Outcome[], scene: Scene): SafetyRuleId[] {
-  const rules: SafetyRuleId[] = [];
-  const { dinner } = scene;
-  const serve = dinner.target?.serveCelsius;
-  const prepared = dinner.roast.prepared;
-  const inside = prepared === 'rolled' || prepared === 'stuffed' || prepared === 'tenderised';
-  if (serve !== undefined && isBelowConsumerMinimum(serve))
-    rules.push(inside ? 'surface-inside' : 'below-145');
-  if (dinner.notes.some((note) => note.need === 'vulnerable')) rules.push('vulnerable');
-  if (outcomes.some((one) => one.key === 'step-done' && one.step === 'serve'))
-    rules.push('leftovers');
-  if (scene.options?.[0]?.kind === 'pull-and-hold') rules.push('hold');
-  return rules.filter((rule) => !dinner.cautioned.has(rule));
+  const rules = rulesSaidAt(safetyMomentsOf(outcomes, scene));
+  return rules.filter((rule) => !scene.dinner.cautioned.has(rule));
 }
 
 /** The next step, called within the reply when it is due now. */

@@ -51,7 +51,7 @@ export function answer(heard: Heard, scene: Scene): Spoken {
     case 'ask-safety':
       return safetyAnswer(heard.about, scene);
     case 'ask-guests':
-      return guestsAnswer(scene);
+      return guestsAnswer(heard.about, scene);
     default:
       return silent;
   }

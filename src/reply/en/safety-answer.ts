@@ -1,34 +1,52 @@
-/** Which rule of safety a question is about. */
-import { fahrenheitOfCelsius } from '../../base/units.ts';
+/** Which rules of safety a question is about. Two authorities are two sentences, each with its name. */
+import type { SafetyRuleId } from '../../kitchen/safety.ts';
 import type { Scene } from '../scene.ts';
-import { type Spoken, say, sentences, silent } from '../spoken.ts';
-import { safetyRules } from './safety.ts';
-import { degrees } from './words.ts';
+import { type Spoken, sentences, silent } from '../spoken.ts';
+import { safetyRules, yoursToChoose } from './safety.ts';
+import { isBelowConsumerMinimum } from './safety-moments.ts';
+
+/** The first row whose words stand in the question answers it. */
+const topics: readonly (readonly [words: RegExp, rules: readonly SafetyRuleId[]])[] = [
+  [
+    /restaurant|caf(e|é)|public|customers|church|charity|food service|sell|catering|fete|school/,
+    ['public', 'cook-food-service', 'hold-food-service'],
+  ],
+  [/pregnan|child|kid|baby|toddler|elder|\bold\b|grand|gran\b|nan\b|immun|chemo/, ['vulnerable']],
+  [/allerg|coeliac|celiac|intoleran/, ['allergy']],
+  [/thaw|defrost|frozen|freezer/, ['thaw-fridge', 'thaw-water']],
+  [/rinse|wash|hands|\bboard\b|raw juice|platter|cross contam/, ['raw-hands']],
+  [/raw.*(fridge|keep|kept|days)|(fridge|keep|kept).*raw|before (i|we) cook/, ['raw-kept']],
+  [/left ?over|next day|tomorrow|reheat|cold (meat|roast|beef)|sandwich/, ['leftovers']],
+  [
+    /counter|out of|sat out|left out|leave (it )?out|overnight|room temp/,
+    ['out-of-fridge', 'leftovers'],
+  ],
+  [/cool (it|down)|cooling|chill/, ['leftovers', 'cool-food-service']],
+  [/fridge|keep|how many days/, ['leftovers']],
+  [/hold|warm|wait/, ['hold', 'hold-food-service']],
+  [/chicken|turkey|poultry|stuffing|mince|ground/, ['poultry']],
+  [
+    /bacteria|kill|log|pasteur|sous vide|lethal|salmonella|e coli/,
+    ['below-145', 'plant-lethality'],
+  ],
+  [/oven (at|of)|low oven|gentle oven|250|low and slow/, ['oven-325']],
+  [/thermometer|probe/, ['thermometer']],
+  [/glass/, ['glass']],
+  [/how long.*rest|rest.*long/, ['rest']],
+];
 
 export function safetyAnswer(about: string | undefined, scene: Scene): Spoken {
-  const { dinner } = scene;
   const topic = (about ?? '').toLowerCase();
-  if (/pregnan|child|kid|baby|toddler|elder|old|grand|gran|ill|sick|immun|chemo/.test(topic))
-    return safetyRules.vulnerable.sentence(scene);
-  if (/left ?over|fridge|keep|next day|tomorrow|reheat/.test(topic))
-    return safetyRules.leftovers.sentence(scene);
-  if (/hold|warm|wait/.test(topic)) return safetyRules.hold.sentence(scene);
-  if (/counter|out of|sat out|left out|overnight|room temp/.test(topic))
-    return safetyRules['out-of-fridge'].sentence(scene);
-  if (/chicken|turkey|poultry|stuffing|mince|ground/.test(topic))
-    return safetyRules.poultry.sentence(scene);
-  if (
-    dinner.roast.prepared &&
-    dinner.roast.prepared !== 'whole' &&
-    dinner.roast.prepared !== 'tied-back'
-  )
+  const found = topics.find(([words]) => words.test(topic));
+  if (found) return sentences(found[1].map((rule) => safetyRules[rule].sentence(scene)));
+  const { prepared } = scene.dinner.roast;
+  if (prepared !== undefined && prepared !== 'whole' && prepared !== 'tied-back')
     return safetyRules['surface-inside'].sentence(scene);
-  const serve = dinner.target?.serveCelsius;
-  const below = serve !== undefined && fahrenheitOfCelsius(serve) < 144.5;
+  const serve = scene.dinner.target?.serveCelsius;
+  const below = serve !== undefined && isBelowConsumerMinimum(serve);
   return sentences([
     safetyRules['below-145'].sentence(scene),
-    below && serve !== undefined
-      ? say`Yours is set for ${degrees(serve, dinner.units)}: your choice to make.`
-      : silent,
+    below ? yoursToChoose(scene) : silent,
+    scene.dinner.publicTable ? safetyRules.public.sentence(scene) : silent,
   ]);
 }

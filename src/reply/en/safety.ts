@@ -1,64 +1,106 @@
-/** Rules of safety as sentences, each with its authority. The numbers are theirs. */
+/**
+ * Rules of safety as sentences. Each names one authority and gives its figures alone; the figures come
+ * from the rules' data, so a sentence cannot say another number than the one that is tested.
+ */
+import {
+  figureOf,
+  type SafetyMoment,
+  type SafetyRuleData,
+  type SafetyRuleId,
+  safetyData,
+  safetyRuleIds,
+} from '../../kitchen/safety.ts';
 import type { Scene } from '../scene.ts';
 import { type Spoken, say } from '../spoken.ts';
-import { authorityDegrees } from './words.ts';
+import { authorityDegrees, count, degrees, type Units } from './words.ts';
 
 export interface SafetyRule {
-  id: string;
+  id: SafetyRuleId;
   source: string;
   sentence(scene: Scene): Spoken;
 }
 
-export const safetyRules = {
-  'below-145': {
-    id: 'below-145',
-    source: 'USDA FSIS, safe minimum internal temperatures',
-    sentence: ({ dinner }) =>
-      say`The USDA advises ${authorityDegrees(145, dinner.units)} and a three-minute rest for whole roasts; anyone pregnant, very young, old or ill should not eat it lower.`,
-  },
-  'surface-inside': {
-    id: 'surface-inside',
-    source: 'USDA FSIS, mechanically tenderised beef; stuffing',
-    sentence: ({ dinner }) =>
-      say`Rolled, stuffed or tenderised meat carries its surface inside. The USDA advises ${authorityDegrees(145, dinner.units)} with a three-minute rest; with stuffing, ${authorityDegrees(165, dinner.units)} in its middle.`,
-  },
-  vulnerable: {
-    id: 'vulnerable',
-    source: 'USDA FSIS, safe minimum internal temperatures',
-    sentence: ({ dinner }) =>
-      say`Not pink for them: the USDA advises ${authorityDegrees(145, dinner.units)} and a three-minute rest. Cook their slices on to ${authorityDegrees(145, dinner.units)}, measured, or take the whole roast there.`,
-  },
-  hold: {
-    id: 'hold',
-    source: 'USDA FSIS, hot holding',
-    sentence: ({ dinner }) =>
-      say`The USDA holds cooked meat at ${authorityDegrees(140, dinner.units)} or hotter, or serves it within two hours.`,
-  },
-  leftovers: {
-    id: 'leftovers',
-    source: 'USDA FSIS, leftovers',
-    sentence: ({ dinner }) =>
-      say`Into the fridge within two hours, eaten in three to four days, reheated to ${authorityDegrees(165, dinner.units)}, says the USDA.`,
-  },
-  'out-of-fridge': {
-    id: 'out-of-fridge',
-    source: 'USDA FSIS, two-hour rule',
-    sentence: (_scene: Scene) =>
-      say`Raw meat stays out of the fridge two hours at most, one in a hot room, says the USDA.`,
-  },
-  poultry: {
-    id: 'poultry',
-    source: 'USDA FSIS, safe minimum internal temperatures',
-    sentence: ({ dinner }) =>
-      say`Poultry and stuffing go to ${authorityDegrees(165, dinner.units)}, minced meat to ${authorityDegrees(160, dinner.units)}, says the USDA.`,
-  },
-} as const satisfies Record<string, SafetyRule>;
+/** A temperature of the rule, in the household's unit. */
+const heat = (rule: SafetyRuleId, of: string, units: Units): Spoken =>
+  authorityDegrees(figureOf(rule, of).value, units);
+const number = (rule: SafetyRuleId, of: string, per = 1): Spoken =>
+  count(figureOf(rule, of).value / per);
 
-export type SafetyRuleId = keyof typeof safetyRules;
+const sentenceOf: Record<SafetyRuleId, (scene: Scene) => Spoken> = {
+  'below-145': ({ dinner: { units } }) =>
+    say`The USDA advises ${heat('below-145', 'core', units)} and a three-minute rest for whole roasts; anyone pregnant, very young, old or ill should not eat it lower.`,
+  'surface-inside': ({ dinner: { units } }) =>
+    say`Rolled, stuffed or tenderised meat carries its surface inside. The USDA advises ${heat('surface-inside', 'core', units)} with a three-minute rest; with stuffing, ${heat('surface-inside', 'stuffing', units)} in its middle.`,
+  vulnerable: ({ dinner: { units } }) =>
+    say`Not pink for them: the USDA advises ${heat('vulnerable', 'core', units)} and a three-minute rest. Cook their slices on to ${heat('vulnerable', 'core', units)}, measured, or take the whole roast there.`,
+  poultry: ({ dinner: { units } }) =>
+    say`Poultry and stuffing go to ${heat('poultry', 'poultry', units)}, minced meat to ${heat('poultry', 'minced meat', units)}, says the USDA.`,
+  'oven-325': ({ dinner: { units } }) =>
+    say`The USDA's roasting charts want an oven at ${heat('oven-325', 'oven', units)} or hotter; yours is gentler than that, your choice to make.`,
+  hold: ({ dinner: { units } }) =>
+    say`The USDA holds cooked meat at ${heat('hold', 'held', units)} or hotter, or serves it within two hours.`,
+  'hold-food-service': ({ dinner: { units } }) =>
+    say`For food service the Food Code holds food at ${heat('hold-food-service', 'held', units)} or hotter, and a roast cooked by its own table at ${heat('hold-food-service', 'roast held', units)}.`,
+  'cook-food-service': ({ dinner: { units } }) =>
+    say`For food service the Food Code has a table that ends at ${heat('cook-food-service', 'core', units)} held for ${number('cook-food-service', 'time at it')} minutes, in an oven it also prescribes. That is a trained kitchen's rule, not one for home.`,
+  'cool-food-service': ({ dinner: { units } }) =>
+    say`For food service the Food Code cools from hot to ${heat('cool-food-service', 'after two hours', units)} in two hours, and to ${heat('cool-food-service', 'after six hours', units)} within six in all.`,
+  'plant-lethality': ({ dinner: { units } }) =>
+    say`Meat plants count killed bacteria from ${heat('plant-lethality', 'counted from', units)} on, by the plant table. I can show that figure for curiosity; it is no promise for a home kitchen.`,
+  'plant-come-up': () =>
+    say`By the plant table, as I remember it, a roast is through the warm middle range in six hours at most.`,
+  leftovers: ({ dinner: { units } }) =>
+    say`Into the fridge within two hours, eaten in three to four days, reheated to ${heat('leftovers', 'reheated', units)}, says the USDA.`,
+  'out-of-fridge': ({ dinner: { units } }) =>
+    say`Raw meat stays out of the fridge two hours at most, one in a room above ${heat('out-of-fridge', 'a room that is not hot', units)}, says the USDA.`,
+  'raw-kept': ({ dinner: { units } }) =>
+    say`A raw roast keeps three to five days in a fridge at ${heat('raw-kept', 'fridge', units)} or colder, says the USDA; frozen, it stays safe and slowly loses quality.`,
+  'thaw-fridge': ({ dinner: { units } }) =>
+    units.weight === 'lb'
+      ? say`Thaw it in the fridge, at ${heat('thaw-fridge', 'fridge', units)} or colder: a day for every four to five pounds, says the USDA. It then keeps three to five days raw.`
+      : say`Thaw it in the fridge, at ${heat('thaw-fridge', 'fridge', units)} or colder: a day for every two kilos or so, says the USDA. It then keeps three to five days raw.`,
+  'thaw-water': ({ dinner: { units } }) =>
+    units.weight === 'lb'
+      ? say`Quicker is cold water: the roast in a bag that does not leak, fresh cold water every half hour, about half an hour a pound, and into the oven at once, says the USDA.`
+      : say`Quicker is cold water: the roast in a bag that does not leak, fresh cold water every half hour, about an hour a kilo, and into the oven at once, says the USDA.`,
+  thermometer: ({ dinner: { units } }) =>
+    units.temperature === 'F'
+      ? say`The Food Code lets a thermometer be off by two degrees; ice water tells.`
+      : say`The Food Code lets a thermometer be off by one degree; ice water tells.`,
+  allergy: () =>
+    say`Read every label, and use a clean board, knife and pan for what they eat. For a bad allergy, agree with them beforehand what to do if it happens.`,
+  'later-guests': ({ dinner: { units } }) =>
+    say`What waits for them stays whole, at ${heat('later-guests', 'held', units)} or hotter, or is eaten within two hours, says the USDA.`,
+  glass: () =>
+    say`Nothing cold into hot glass, and no glass under the grill: it shatters. Shards in food, and all of it goes.`,
+  rest: ({ dinner: { units } }) =>
+    units.weight === 'lb'
+      ? say`About fifteen minutes to four pounds, twenty to thirty to eight, thirty to forty-five above. That is common practice, no authority's figure; a tight foil softens the crust.`
+      : say`About fifteen minutes to two kilos, twenty to thirty to three and a half, thirty to forty-five above. That is common practice, no authority's figure; a tight foil softens the crust.`,
+  'raw-hands': () =>
+    say`Do not rinse the roast. Wash your hands, and the board, knife, tap and platter that met it raw, before they meet anything that is eaten.`,
+  public: () =>
+    say`Local food codes and licensed professionals come first when you feed the public. Ask them; what I say is for a home table.`,
+};
 
-export const emergencyWords = {
-  fire: say`Keep the oven door shut and turn the oven off. No water on fat. If it does not die down at once, get everyone out and call the fire service.`,
-  burn: say`Cool the burn under cool running water for twenty minutes, rings off, no ice or butter. If it is large, deep or blistered, get medical help.`,
-  cut: say`Press a clean cloth on the cut and hold it up. If it is deep or will not stop bleeding, call for medical help.`,
-  fall: say`Stay down and check what hurts. If you hit your head or cannot stand, call for medical help.`,
-} as const;
+const sourceOf = ({ authority, text, edition, known }: SafetyRuleData): string =>
+  authority === 'common practice'
+    ? 'common practice, no source'
+    : `${authority}, ${text} (${edition}${known === 'from memory' ? '; from memory' : ''})`;
+
+export const safetyRules = Object.fromEntries(
+  safetyRuleIds.map((id): [SafetyRuleId, SafetyRule] => [
+    id,
+    { id, source: sourceOf(safetyData[id]), sentence: sentenceOf[id] },
+  ]),
+) as Record<SafetyRuleId, SafetyRule>;
+
+/** The rules that are said at these moments, in the order of the data. */
+export const rulesSaidAt = (moments: ReadonlySet<SafetyMoment>): SafetyRuleId[] =>
+  safetyRuleIds.filter((id) => moments.has(safetyData[id].said));
+
+/** The target in the cook's hands when it is below an authority's figure. */
+export const yoursToChoose = ({ dinner }: Scene): Spoken =>
+  say`Yours is set for ${degrees(dinner.target?.serveCelsius ?? 0, dinner.units)}: your choice to make.`;
+
+export type { SafetyRuleId };

@@ -1,15 +1,228 @@
-/** Who is at table, and what was noted of them. */
+/** Who is at table, what was noted of each, and what it means for the roast and the dishes. */
+import type { GuestNote } from '../../kitchen/dinner.ts';
+import { menuOf } from '../../kitchen/dinner.ts';
+import type { GuestNeed } from '../../kitchen/heard.ts';
 import type { Scene } from '../scene.ts';
-import { list, type Spoken, say } from '../spoken.ts';
-import { count } from './words.ts';
+import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
+import { cardsOf, holding, suits } from './allergens.ts';
+import { clock, clockOfTime, count, duration } from './words.ts';
 
-export function guestsAnswer(scene: Scene): Spoken {
-  const { dinner } = scene;
-  if (dinner.guests === undefined) return say`You have not said how many are coming.`;
-  const notes = dinner.notes.map(
-    (note) => say`${note.who ?? 'one guest'}: ${note.value ?? note.need}`,
+const relation =
+  /^(dad|mum|mom|mother|father|gran|granny|grandma|grandad|grandpa|nan|nana|sister|brother|wife|husband|aunt|auntie|uncle|cousin|niece|nephew|son|daughter|girlfriend|boyfriend|partner|friend|neighbou?r|toddler|baby|kid|child|boss|in laws|((mother|father|sister|brother|son|daughter)[ -]in[ -]law))\b/;
+const together = /^(kids|children|boys|girls|little ones|twins|guests|toddlers|babies)\b/;
+const group = /^(one|two|three|four|five|six|half|some|most|the rest|the others|another|a |an )\b/;
+
+/** "sister" is your sister, "kids" the kids, "ben" is Ben. */
+export function guestName(who: string | undefined): Spoken {
+  if (who === undefined || who === '') return say`one guest`;
+  if (relation.test(who)) return say`your ${who}`;
+  if (together.test(who)) return say`the ${who}`;
+  if (group.test(who)) return say`${who}`;
+  const name = who.replace(/(^|[\s-])([a-z])/g, (_, gap: string, letter: string) => {
+    return gap + letter.toUpperCase();
+  });
+  return say`${name.replace(/ And /g, ' and ')}`;
+}
+
+const isMany = (who: string | undefined): boolean =>
+  /^(kids|children|boys|girls|two|three|four|half|some|most|twins|little ones|in laws)\b| and /.test(
+    who ?? '',
   );
-  return notes.length === 0
-    ? say`${count(dinner.guests)} at table, and nothing noted about any of them.`
-    : say`${count(dinner.guests)} at table. Noted: ${list(notes)}.`;
+
+/** "an hour" after the table, or a clock time. */
+function laterWords(value: string | undefined, scene: Scene): Spoken {
+  if (value === undefined) return say`later`;
+  if (/^\d\d:\d\d$/.test(value)) return say`at ${clockOfTime(value, scene.dinner)}`;
+  return say`${duration(Number(value))} later`;
+}
+
+/** What is noted of one guest, in a few words. */
+function noteWords(note: GuestNote, scene: Scene): Spoken {
+  switch (note.need) {
+    case 'vulnerable':
+      return say`nothing pink`;
+    case 'allergy':
+      return say`no ${note.value ?? 'such thing'}`;
+    case 'diet':
+      return say`${note.value ?? 'a diet'}`;
+    case 'doneness':
+      return say`${(note.value ?? 'another doneness').replace('-', ' ')}`;
+    case 'eats-at':
+      return note.value
+        ? say`eating at ${clockOfTime(note.value, scene.dinner)}`
+        : say`eating early`;
+    case 'comes-later':
+      return say`coming ${laterWords(note.value, scene)}`;
+  }
+}
+
+/** Guests with their notes, one after the other. */
+export function notedGuests(scene: Scene): Spoken[] {
+  const byName = new Map<string, GuestNote[]>();
+  for (const note of scene.dinner.notes)
+    byName.set(note.who ?? '', [...(byName.get(note.who ?? '') ?? []), note]);
+  return [...byName].map(
+    ([who, notes]) => say`${guestName(who)}: ${list(notes.map((note) => noteWords(note, scene)))}`,
+  );
+}
+
+export function guestsAnswer(about: 'forgotten' | undefined, scene: Scene): Spoken {
+  const { dinner } = scene;
+  if (about === 'forgotten') return forgottenWords(scene);
+  if (dinner.guests === undefined) return say`You have not said how many are coming.`;
+  const noted = notedGuests(scene);
+  return noted.length === 0
+    ? say`${capital(count(dinner.guests))} at table, and nothing noted about any of them.`
+    : say`${capital(count(dinner.guests))} at table. Noted: ${list(noted)}.`;
+}
+
+const unasked: readonly (readonly [needs: readonly GuestNeed[], question: string])[] = [
+  [['allergy'], 'an allergy'],
+  [['diet'], 'no meat'],
+  [['vulnerable'], 'pregnant, very young, old or ill'],
+  [['doneness'], 'wanting it more done'],
+  [['eats-at', 'comes-later'], 'eating early or coming late'],
+];
+
+/** "Who have I forgotten?": how many nobody spoke of, and what was not asked of anyone. */
+function forgottenWords(scene: Scene): Spoken {
+  const { guests, notes } = scene.dinner;
+  const noted = notedGuests(scene);
+  const open = unasked
+    .filter(([needs]) => !notes.some((note) => needs.includes(note.need)))
+    .map(([, question]) => say`${question}`);
+  return sentences([
+    guests === undefined ? say`You have not said how many are coming.` : silent,
+    noted.length > 0 ? say`Noted so far: ${list(noted)}.` : say`Nothing is noted of anybody yet.`,
+    guests === undefined || noted.length === 0
+      ? silent
+      : say`The others of the ${count(guests)} have nothing noted.`,
+    open.length > 0
+      ? say`Nobody is down as ${list(open, 'or')}: ask them, and tell me.`
+      : say`You have thought of allergies, diets, pink meat and hours.`,
+  ]);
+}
+
+/** The reply when something is noted: what it means, from the menu and the plan. */
+export function guestNotedWords(note: GuestNote, scene: Scene): Spoken {
+  const name = guestName(note.who);
+  switch (note.need) {
+    case 'vulnerable':
+      return say`Noted for ${name}: nothing pink.`;
+    case 'allergy':
+      return allergyWords(note, name, scene);
+    case 'diet':
+      return dietWords(note, name, scene);
+    case 'eats-at':
+      return earlyWords(note, name, scene);
+    case 'comes-later':
+      return laterNoted(note, name, scene);
+    case 'doneness':
+      return say`Noted: ${(note.value ?? 'another doneness').replace('-', ' ')} for ${name}. End slices, or a minute in hot gravy; the roast stays as it is.`;
+  }
+}
+
+function allergyWords(note: GuestNote, name: Spoken, scene: Scene): Spoken {
+  const what = note.value ?? 'such thing';
+  const head = say`Noted: no ${what} for ${name}.`;
+  const found = note.value ? holding(note.value, scene) : [];
+  if (found.length === 0)
+    return sentences([
+      head,
+      cardsOf(scene).length > 0 ? say`Nothing on this menu is made with it.` : silent,
+    ]);
+  const dishes = [...new Set(found.map(({ card }) => card.title))].map((title) => say`${title}`);
+  const instead = found.map(({ part }) => part.instead).find((one) => one !== undefined);
+  return sentences([
+    head,
+    say`It is in the ${list(dishes)}.`,
+    instead ? say`Instead of the ${found[0]?.part.item ?? ''}: ${instead}` : silent,
+  ]);
+}
+
+function dietWords(note: GuestNote, name: Spoken, scene: Scene): Spoken {
+  const diet = note.value ?? 'a diet';
+  const head = say`Noted: ${name}, ${diet}.`;
+  const dishes = menuOf(scene.dinner);
+  const fit = dishes.filter((card) => suits(card, diet) === true);
+  if (dishes.length === 0 || suits(dishes[0]!, diet) === undefined)
+    return sentences([head, say`Ask what that leaves out; I know no rule of it.`]);
+  return sentences([
+    head,
+    fit.length > 0
+      ? say`The ${list(fit.map((card) => say`${card.title}`))} will do as written; plan a main dish beside them.`
+      : say`Nothing on this menu will do as written; plan a dish of their own.`,
+  ]);
+}
+
+function earlyWords(note: GuestNote, name: Spoken, scene: Scene): Spoken {
+  const verb = isMany(note.who) ? 'eat' : 'eats';
+  if (!note.value) return say`Noted: ${name} ${verb} early.`;
+  const step = scene.plan?.steps.find(
+    (one) => one.id.startsWith('feed-early') && one.state !== 'done',
+  );
+  const carve = scene.plan?.steps.find((one) => one.id === 'carve');
+  const before = step && carve && step.startAt < carve.startAt;
+  return sentences([
+    say`Noted: ${name} ${verb} at ${clockOfTime(note.value, scene.dinner)}.`,
+    before
+      ? say`The roast is not carved before ${clock(carve.startAt, scene.dinner)}, so give them a supper of their own. I will call it.`
+      : silent,
+  ]);
+}
+
+function laterNoted(note: GuestNote, name: Spoken, scene: Scene): Spoken {
+  const verb = isMany(note.who) ? 'come' : 'comes';
+  const serve = scene.plan?.serving.likelyAt;
+  return sentences([
+    say`Noted: ${name} ${verb} ${laterWords(note.value, scene)}.`,
+    serve === undefined
+      ? silent
+      : say`Dinner stays at ${clock(serve, scene.dinner)}; carve what is eaten then, and leave the rest whole under foil.`,
+  ]);
+}
+
+/** What the carver must know, guest by guest; empty when nobody needs anything. */
+export function carvingWords(scene: Scene): Spoken {
+  const { notes } = scene.dinner;
+  const who = (need: GuestNeed): Spoken[] =>
+    notes.filter((note) => note.need === need).map((note) => guestName(note.who));
+  const vulnerable = who('vulnerable');
+  const later = notes.filter((note) => note.need === 'comes-later');
+  const meatless = notes.filter(
+    (note) => note.need === 'diet' && /^(veg|pesc)/.test(note.value ?? ''),
+  );
+  return sentences([
+    vulnerable.length > 0
+      ? say`Nothing pink for ${list(vulnerable)}: cook their slices on, and measure.`
+      : silent,
+    ...notes
+      .filter((note) => note.need === 'doneness')
+      .map((note) =>
+        capital(
+          say`${(note.value ?? 'another doneness').replace('-', ' ')} for ${guestName(note.who)}: end slices, or a minute in hot gravy.`,
+        ),
+      ),
+    later.length > 0
+      ? say`Leave whole what is for ${list(later.map((note) => guestName(note.who)))}.`
+      : silent,
+    meatless.length > 0
+      ? say`No slice for ${list(meatless.map((note) => guestName(note.who)))}.`
+      : silent,
+  ]);
+}
+
+/** At the table: what must not reach whom. */
+export function servingWords(scene: Scene): Spoken {
+  const warned = scene.dinner.notes
+    .filter((note) => note.need === 'allergy' && note.value)
+    .flatMap((note) => {
+      const dishes = [...new Set(holding(note.value ?? '', scene).map(({ card }) => card.title))];
+      return dishes.length === 0
+        ? [say`No ${note.value ?? ''} for ${guestName(note.who)}.`]
+        : [
+            say`${capital(guestName(note.who))}: not the ${list(dishes.map((title) => say`${title}`))}.`,
+          ];
+    });
+  return sentences(warned);
 }

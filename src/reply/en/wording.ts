@@ -1,11 +1,11 @@
 /** Each outcome in words. The first sentence carries what the cook needs. */
 import { minutesBetween } from '../../base/time.ts';
-import { fahrenheitOfCelsius } from '../../base/units.ts';
 import type { Outcome, OutcomeKey, OutcomeOf } from '../../kitchen/outcome.ts';
 import type { Scene } from '../scene.ts';
 import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { answer } from './answers.ts';
 import { openingDay } from './day.ts';
+import { emergencyReply } from './emergency.ts';
 import { offer } from './options.ts';
 import {
   movedWords,
@@ -17,9 +17,9 @@ import {
 } from './progress.ts';
 import { badWords, questionWords } from './questions.ts';
 import { troubleWords } from './rescue.ts';
-import { emergencyWords } from './safety.ts';
 import { currentStepOf, nextStepOf } from './standing.ts';
 import { callWords, cautionWords, dishTitle, titleOf } from './steps.ts';
+import { guestNotedWords } from './table.ts';
 import {
   clock,
   count,
@@ -66,21 +66,7 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
           say`Good.`,
           scene.plan ? say`Dinner at ${clock(scene.plan.serving.likelyAt, scene.dinner)}.` : silent,
         ]),
-  'guest-noted': ({ who, need, value }) => {
-    const name = who ?? 'that guest';
-    switch (need) {
-      case 'vulnerable':
-        return say`Noted for ${name}.`;
-      case 'allergy':
-        return say`Noted: no ${value ?? 'such thing'} for ${name}. Check the labels too.`;
-      case 'diet':
-        return say`Noted: ${name}, ${value ?? 'a diet'}.`;
-      case 'eats-at':
-        return say`Noted: ${name} ${name === 'that guest' ? 'eats' : 'eat'} at ${value ?? 'another hour'}. The roast stays whole; feed them from the sides.`;
-      default:
-        return say`Noted: ${value ?? 'another doneness'} for ${name}. End slices, or a minute in hot gravy; the roast stays as it is.`;
-    }
-  },
+  'guest-noted': ({ who, need, value }, scene) => guestNotedWords({ who, need, value }, scene),
   'doneness-set': ({ doneness, serveCelsius }, scene) =>
     capital(
       say`${doneness?.replace('-', ' ') ?? 'So'}, ${degrees(serveCelsius, scene.dinner.units)} at the table.`,
@@ -188,7 +174,9 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
   },
   trouble: ({ trouble }, scene) =>
     troubleWords[trouble]?.(scene) ?? say`Noted. Tell me what has changed.`,
-  emergency: ({ kind }) => emergencyWords[kind],
+  emergency: ({ kind }, scene) => emergencyReply(kind, scene),
+  'thing-had': ({ thing }) => say`${capital(say`${thing}`)}: off the list.`,
+  'public-noted': () => say`Noted.`,
   'running-behind': ({ minutes }, scene) =>
     sentences([
       scene.plan &&
@@ -287,6 +275,3 @@ export function word<K extends OutcomeKey>(
 }
 
 export const openingWords = (scene: Scene): Spoken => openingDay(scene);
-
-export const isBelowConsumerMinimum = (celsius: number): boolean =>
-  fahrenheitOfCelsius(celsius) < 144.5;

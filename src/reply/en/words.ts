@@ -102,6 +102,11 @@ export function authorityDegrees(fahrenheit: number, units: Units): Spoken {
 export function clock(at: number, dinner: Dinner): Spoken {
   const rounded = Math.round(at / 60_000) * 60_000;
   const { time } = localTime(rounded, dinner.timeZone);
+  return clockOfTime(time, dinner);
+}
+
+/** A wall-clock time "17:30" as a clock shows it. */
+export function clockOfTime(time: string, dinner: Dinner): Spoken {
   const hour = Number(time.slice(0, 2));
   const minute = Number(time.slice(3, 5));
   const twelve = hour % 12 === 0 ? 12 : hour % 12;

@@ -1,0 +1,49 @@
+/**
+ * Emergencies: the first sentence is what to do, before anything else. Then who takes over, then what
+ * of the roast cannot wait. Usual first-aid cautions, from memory; trained help comes first.
+ */
+import type { EmergencyKind } from '../../kitchen/heard.ts';
+import type { PlannedStep } from '../../kitchen/plan.ts';
+import type { Scene } from '../scene.ts';
+import { type Spoken, say, sentences } from '../spoken.ts';
+import { clock } from './words.ts';
+
+const firstAid: Record<EmergencyKind, Spoken> = {
+  fire: say`Keep the oven door shut and turn the oven off. No water on fat; a lid on a burning pan. If it does not die down at once, get everyone out and call the fire service.`,
+  burn: say`Cool the burn under cool running water for twenty minutes, rings off, no ice or butter. If it is large, deep, blistered or on the face, get medical help; call emergency services if you are in doubt.`,
+  cut: say`Press a clean cloth hard on the cut and hold it up. If it is deep or will not stop bleeding, call emergency services.`,
+  fall: say`Stay down and check what hurts. After a blow to the head or back, or if standing fails, do not move and call emergency services.`,
+  choking: say`If they cannot cough or speak, five hard slaps between the shoulder blades, then five belly thrusts, in turn. Have someone call emergency services now. For a baby, chest thrusts in place of belly thrusts.`,
+  collapse: say`Call emergency services now, and see whether they breathe. Not breathing normally: push hard and fast on the middle of the chest. Breathing: onto their side.`,
+  reaction: say`Use their adrenaline pen now if they have one, and call emergency services. Lie them down, or sitting if breathing is hard, and do not leave them alone.`,
+};
+
+/** The moves of the roast that somebody must make while the cook is away. */
+const vital = new Set(['oven-down', 'pull', 'sear']);
+
+const nextVital = (scene: Scene): PlannedStep | undefined =>
+  scene.plan?.steps.find(
+    (step) => vital.has(step.id) && (step.state === 'planned' || step.state === 'due'),
+  );
+
+export function emergencyReply(kind: EmergencyKind, scene: Scene): Spoken {
+  return sentences([firstAid[kind], kind === 'fire' ? afterFire : takeOver(scene)]);
+}
+
+const afterFire = say`The dinner can wait. Tell me when it is out and everyone is safe.`;
+
+function takeOver(scene: Scene): Spoken {
+  const { dinner, stage } = scene;
+  const [helper] = dinner.helpers;
+  const roasting = stage === 'sear' || stage === 'low-roast';
+  const next = roasting ? nextVital(scene) : undefined;
+  const matter = next
+    ? say`the next thing that cannot wait is to ${next.title}, about ${clock(next.startAt, dinner)}`
+    : say`nothing of the dinner is lost by waiting`;
+  return sentences([
+    helper
+      ? say`${helper.charAt(0).toUpperCase()}${helper.slice(1)} takes over: ${matter}.`
+      : say`Who can take over? For them, ${matter}.`,
+    say`I call only that until you say you are back.`,
+  ]);
+}
