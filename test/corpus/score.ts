@@ -49,7 +49,15 @@ export const right = (row: Row, heard: readonly Heard[]): boolean =>
 function matches(wanted: readonly Label[], heard: readonly Heard[]): boolean {
   if (wanted.length === 1 && wanted[0]!.intent === 'unrelated')
     return heard.every((one) => passive.has(one.intent));
-  return wanted.length === heard.length && wanted.every((label, at) => meets(label, heard[at]!));
+  const labels = withoutManners(wanted);
+  const said = withoutManners(heard);
+  return labels.length === said.length && labels.every((label, at) => meets(label, said[at]!));
+}
+
+/** "Thanks" and "okay" beside anything else change nothing, heard or not. */
+function withoutManners<T extends { intent: string }>(list: readonly T[]): readonly T[] {
+  const rest = list.filter((one) => one.intent !== 'courtesy' && one.intent !== 'acknowledge');
+  return rest.length === 0 ? list.slice(0, 1) : rest;
 }
 
 function meets({ intent, ...slots }: Label, heard: Heard): boolean {
