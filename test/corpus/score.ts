@@ -21,9 +21,14 @@ const numbered = new Set(
   ),
 );
 
+const isGerman = (row: Row): boolean => row.language === 'de';
+const scored = rowsOf('scored');
+
 export const rulesRows: readonly Row[] = rowsOf('rules');
-export const scoredRows: readonly Row[] = rowsOf('scored');
-/** Both halves. */
+export const scoredRows: readonly Row[] = scored.filter((row) => !isGerman(row));
+/** The small second language, only scored. */
+export const germanRows: readonly Row[] = scored.filter(isGerman);
+/** Both halves of the English. */
 export const rows: readonly Row[] = [...rulesRows, ...scoredRows];
 
 const usualNow = '2026-12-19T13:30:00-06:00';
