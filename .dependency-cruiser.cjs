@@ -21,6 +21,10 @@ const homes = {
   picocolors: '^src/main/',
   yaml: '^src/(cards|main)/',
   fastify: '^src/bridges/web/',
+  '@fastify/static': '^src/bridges/web/',
+  preact: '^src/page/',
+  mqtt: '^src/bridges/mqtt/',
+  'bonjour-service': '^src/bridges/wyoming/',
 };
 
 module.exports = {
@@ -44,6 +48,25 @@ module.exports = {
       from: { path: room([name]) },
       to: { path: room(['journal', 'bridges', 'cards', 'rehearsal'].filter((o) => o !== name)) },
     })),
+    {
+      name: 'page-is-a-leaf',
+      comment: 'The page runs in a browser; the program never imports it, and it takes types only.',
+      severity: 'error',
+      from: { path: '^src/', pathNot: '^src/page/' },
+      to: { path: '^src/page/' },
+    },
+    {
+      name: 'page-knows-no-server',
+      severity: 'error',
+      from: { path: '^src/page/' },
+      to: { path: '^src/', pathNot: '^src/(page|base|kitchen)/' },
+    },
+    {
+      name: 'page-takes-types-of-the-kitchen',
+      severity: 'error',
+      from: { path: '^src/page/' },
+      to: { path: '^src/kitchen/', dependencyTypesNot: ['type-only'] },
+    },
     {
       name: 'base-stands-alone',
       severity: 'error',

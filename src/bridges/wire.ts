@@ -12,3 +12,7 @@ export const announcementOnWire = (one: Announcement, timeZone: string): WireAnn
   at: isoWithOffset(one.at, timeZone),
   expiresAt: isoWithOffset(one.expiresAt, timeZone),
 });
+
+/** A receiver that got one twice can tell; a structured-field string, as its draft header asks. */
+export const idempotencyKey = (dinner: string, announcement: string): string =>
+  JSON.stringify(`${dinner}/${announcement}`);

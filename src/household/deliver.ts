@@ -1,72 +1,100 @@
 /**
- * Announcements on their way out: one queue a sink, order kept, retried with back-off, dropped when
- * expired. A sink that is down delays no other and never the cook.
+ * Announcements on their way out, each through every sink. That one arrived is a fact of its dinner,
+ * so a restart neither loses nor repeats it. A sink that is down delays no other and never the cook.
  */
+import { createHash } from 'node:crypto';
 import type { Instant } from '../base/time.ts';
 import type { Announcement } from '../session/ports.ts';
 import type { Household, Kept } from './household.ts';
+import { Outbox } from './outbox.ts';
+
+/** The dinner that an announcement belongs to. */
+export interface Calling {
+  id: string;
+  timeZone: string;
+}
 
 export interface Sink {
+  /** Stands in the log with what was delivered: the same after a restart, no other sink's, no secret. */
   readonly name: string;
-  /** Rejects when it did not arrive. `signal` ends it when the program ends. */
-  send(announcement: Announcement, dinner: string, signal: AbortSignal): Promise<void>;
+  /** One attempt may take so long; 10 seconds unless it says. */
+  readonly patienceMilliseconds?: number;
+  /** Somebody listens to it, so an urgent call goes before what is waiting. */
+  readonly urgentFirst?: boolean;
+  /** Rejects when it did not arrive, or with NotNow. `signal` ends the attempt. */
+  send(announcement: Announcement, dinner: Calling, signal: AbortSignal): Promise<void>;
 }
 
-const firstWaitMilliseconds = 500;
-const longestWaitMilliseconds = 30_000;
+export interface Delivering {
+  household: Household;
+  now(): Instant;
+  /** Milliseconds that only ever grow, whatever happens to the clock on the wall. */
+  ticks(): number;
+  /** A sink has begun to fail (why), or is well again (undefined). */
+  trouble?(sink: string, why: Error | undefined): void;
+}
 
-/** Feeds a sink from a household until `signal` ends it. */
-export async function deliverTo(
-  sink: Sink,
-  options: { household: Household; now(): Instant; signal: AbortSignal },
-): Promise<void> {
-  const { household, now, signal } = options;
-  let queue: Promise<void> = Promise.resolve();
+export interface Delivery {
+  /** The sink may be reachable again. */
+  hurry(): void;
+  /** Waits a moment for what is half way out, so that it is not sent again by the next process. */
+  close(): Promise<void>;
+}
+
+const usualPatienceMilliseconds = 10_000;
+const graceMilliseconds = 2_000;
+
+/** A sink's name from what tells it from its like; the secret parts of an address stay out of the log. */
+export function sinkName(kind: string, host: string, ...rest: readonly string[]): string {
+  const hash = createHash('sha256').update(JSON.stringify([host, ...rest]));
+  return `${kind}:${host}#${hash.digest('hex').slice(0, 8)}`;
+}
+
+/** Feeds a sink from a household until it is closed. */
+export async function deliverTo(sink: Sink, options: Delivering): Promise<Delivery> {
+  const { household, now, ticks, trouble } = options;
+  const outbox = new Outbox<{ kept: Kept; announcement: Announcement }>({
+    send: async ({ kept, announcement }, signal) =>
+      sink.send(announcement, { id: kept.id, timeZone: await zoneOf(kept) }, signal),
+    arrived: ({ kept, announcement }) => kept.session.delivered([announcement.id], sink.name),
+    ticks,
+    patienceMilliseconds: sink.patienceMilliseconds ?? usualPatienceMilliseconds,
+    urgentFirst: sink.urgentFirst ?? false,
+    trouble: (why) => trouble?.(sink.name, why),
+  });
   const add = (kept: Kept, announcement: Announcement): void => {
-    // A simulated dinner's clock jumps; its announcements live as long as they would have.
-    const life = announcement.expiresAt - announcement.at;
-    const until = household.clock === 'real' ? announcement.expiresAt : now() + life;
-    queue = queue
-      .then(async () => {
-        if (await sent(sink, announcement, kept.id, { until, now, signal }))
-          await kept.session.delivered([announcement.id], sink.name);
-      })
-      .catch(() => undefined);
+    const { id, at, expiresAt, urgency } = announcement;
+    outbox.add({
+      item: { kept, announcement },
+      name: `${kept.id}/${id}`,
+      // A simulated dinner's clock jumps; its announcements live as long as they would have.
+      liveMilliseconds: expiresAt - (household.clock === 'real' ? now() : at),
+      urgent: urgency === 'high',
+    });
   };
+  // What an earlier process left goes first; what is raised while it is read waits behind it.
+  const fresh: (() => void)[] = [];
+  let reading = true;
   const off = household.listen(({ dinner, announcements }) => {
-    for (const one of announcements) add(dinner, one);
-  });
-  signal.addEventListener('abort', off, { once: true });
-  const open = await household.current();
-  if (!open) return;
-  for (const one of await open.session.undelivered(sink.name, now())) add(open, one);
-}
-
-async function sent(
-  sink: Sink,
-  announcement: Announcement,
-  dinner: string,
-  options: { until: Instant; now(): Instant; signal: AbortSignal },
-): Promise<boolean> {
-  const { until, now, signal } = options;
-  for (let wait = firstWaitMilliseconds; now() < until && !signal.aborted; wait *= 2) {
-    try {
-      await sink.send(announcement, dinner, signal);
-      return true;
-    } catch {
-      await rested(Math.min(wait, longestWaitMilliseconds, until - now()), signal);
+    for (const one of announcements) {
+      if (reading) fresh.push(() => add(dinner, one));
+      else add(dinner, one);
     }
-  }
-  return false;
+  });
+  const open = await household.current();
+  if (open) for (const one of await open.session.undelivered(sink.name, now())) add(open, one);
+  reading = false;
+  for (const take of fresh) take();
+  return {
+    hurry: () => outbox.hurry(),
+    close: () => {
+      off();
+      return outbox.close(graceMilliseconds);
+    },
+  };
 }
 
-const rested = (milliseconds: number, signal: AbortSignal): Promise<void> =>
-  new Promise((resolve) => {
-    const end = (): void => {
-      clearTimeout(timer);
-      signal.removeEventListener('abort', end);
-      resolve();
-    };
-    const timer = setTimeout(end, Math.max(0, milliseconds));
-    signal.addEventListener('abort', end, { once: true });
-  });
+async function zoneOf(kept: Kept): Promise<string> {
+  const [opening] = await kept.session.facts();
+  return opening?.type === 'dinner-opened' ? opening.timeZone : 'UTC';
+}

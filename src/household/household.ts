@@ -5,7 +5,9 @@
 import { type Instant, isTimeZone, localTime } from '../base/time.ts';
 import type { Fact } from '../kitchen/facts.ts';
 import type { View } from '../kitchen/view.ts';
-import type { Announcement, Journal, Opening, Session, Turn } from '../session/ports.ts';
+import type { Sensed } from '../machine/sense.ts';
+import type { Announcement, Journal, Opening, Session, Turn, Words } from '../session/ports.ts';
+import { Echoes } from './echo.ts';
 import { HouseholdTrouble } from './trouble.ts';
 
 export interface HouseholdOptions {
@@ -13,6 +15,8 @@ export interface HouseholdOptions {
   /** With a simulated clock a dinner's time moves only where `at` says so. */
   clock: 'real' | 'simulated';
   now(): Instant;
+  /** Milliseconds that only ever grow; the process's own unless given. */
+  ticks?(): number;
   /** How a dinner begins when nothing else is said. */
   opening(): Opening;
   open(dinner: string, opening: Opening): Promise<Session>;
@@ -23,6 +27,10 @@ export interface Said {
   at?: Instant | undefined;
   source?: string | undefined;
   key?: string | undefined;
+  /** Which microphone of the house heard it, or `unnamed`; left out, nothing is taken for an echo. */
+  device?: string | undefined;
+  /** `closes`: the microphone shuts after the answer, so a question is worded to wait. */
+  microphone?: Words['microphone'];
 }
 
 /** Something was appended to a dinner's log; announcements are those raised just now. */
@@ -53,6 +61,7 @@ export class Household {
   private readonly startedAt: Instant;
   private readonly kept = new Map<string, Promise<Kept>>();
   private readonly answers = new Map<string, Promise<Turn>>();
+  private readonly echoes: Echoes<Turn>;
   private readonly listeners = new Set<Listener>();
   private making: Promise<unknown> = Promise.resolve();
   private timer: NodeJS.Timeout | undefined;
@@ -63,6 +72,7 @@ export class Household {
     this.options = options;
     this.clock = options.clock;
     this.startedAt = options.now();
+    this.echoes = new Echoes(options.ticks ?? (() => performance.now()));
   }
 
   listen(listener: Listener): () => void {
@@ -143,7 +153,13 @@ export class Household {
   }
 
   /** Says words to a dinner, or to the household's open one, made if there is none. */
-  async say(said: Said, dinner?: string): Promise<Turn> {
+  say(said: Said, dinner?: string): Promise<Turn> {
+    const { text, device, key } = said;
+    if (device === undefined) return this.sayOnce(said, dinner);
+    return this.echoes.once({ text, device, key }, () => this.sayOnce(said, dinner));
+  }
+
+  private async sayOnce(said: Said, dinner: string | undefined): Promise<Turn> {
     if (dinner !== undefined) return this.hear(await this.dinner(dinner), said);
     const open = this.finding.then(
       async () => (await this.current()) ?? (await this.create({ at: said.at })),
@@ -169,15 +185,17 @@ export class Household {
   private async take(kept: Kept, said: Said): Promise<Turn> {
     const repeated = said.key !== undefined && (await hasKey(kept, said.key));
     const at = repeated ? kept.clockAt : this.move(kept, said.at);
-    const { text, source, key } = said;
-    const turn = await kept.session.hear({
-      text,
-      at,
-      ...(source === undefined ? {} : { source }),
-      ...(key === undefined ? {} : { key }),
-    });
+    const { text, source, key, microphone } = said;
+    const turn = await kept.session.hear({ text, at, source, key, microphone });
     this.tell(kept, turn.announcements);
     return turn;
+  }
+
+  /** A leave-in thermometer's own number, for the open dinner if there is one. */
+  async sense(reading: Sensed): Promise<void> {
+    const kept = await this.current();
+    if (!kept) return;
+    this.tell(kept, await kept.session.sense({ ...reading, at: this.move(kept, undefined) }));
   }
 
   /** Moves a simulated clock forward; everything due on the way is announced. */

@@ -10,6 +10,7 @@ import { logCommand } from './commands/log.ts';
 import { planCommand } from './commands/plan.ts';
 import { rehearseCommand } from './commands/rehearse.ts';
 import { type ServeCommandOptions, serveCommand } from './commands/serve.ts';
+import { withBridgeOptions } from './commands/serve-bridges.ts';
 import { talkCommand } from './commands/talk.ts';
 import { Refusal } from './refusal.ts';
 
@@ -97,7 +98,7 @@ function addServeCommand(
   command: (name: string, description: string) => Command,
   done: Done,
 ): void {
-  command('serve', 'HTTP, live events and the bridges that are switched on')
+  const serve = command('serve', 'HTTP, live events and the bridges that are switched on')
     .option('--host <host>', 'address to listen on', '127.0.0.1')
     .option('--port <port>', 'port to listen on', '8080')
     .option(...data)
@@ -108,11 +109,10 @@ function addServeCommand(
         .default('real'),
     )
     .option('--token <token>', 'what callers must show (better: ROASTCALL_TOKEN)')
-    .option('--without-token', 'let everyone in beyond this machine')
-    .option('--wyoming <port>', 'a Wyoming handle service on this port')
-    .option('--wyoming-host <host>', 'its address', '127.0.0.1')
-    .option('--announce-to <url...>', 'POST every announcement there')
-    .action(done((options: ServeCommandOptions) => serveCommand(options, versionOf())));
+    .option('--without-token', 'let everyone in beyond this machine');
+  withBridgeOptions(serve).action(
+    done((options: ServeCommandOptions) => serveCommand(options, versionOf())),
+  );
 }
 
 function addCardCommands(

@@ -1,24 +1,21 @@
 /** Announcements out to a URL, each as one POST of JSON. Anything but a 2xx is tried again. */
-import type { Sink } from '../../household/deliver.ts';
-import { announcementOnWire } from '../wire.ts';
+import { type Sink, sinkName } from '../../household/deliver.ts';
+import { announcementOnWire, idempotencyKey } from '../wire.ts';
 
-const patienceMilliseconds = 10_000;
-
-export function webhookSink(url: URL, timeZoneOf: (dinner: string) => Promise<string>): Sink {
+export function webhookSink(url: URL): Sink {
   return {
-    name: `webhook:${url.host}`,
+    name: sinkName('webhook', url.host, url.href),
     async send(announcement, dinner, signal) {
-      const body = { dinner, ...announcementOnWire(announcement, await timeZoneOf(dinner)) };
+      const body = { dinner: dinner.id, ...announcementOnWire(announcement, dinner.timeZone) };
       const response = await fetch(url, {
         method: 'POST',
         redirect: 'error',
         headers: {
           'content-type': 'application/json',
-          // A receiver that got it twice can tell.
-          'idempotency-key': JSON.stringify(`${dinner}/${announcement.id}`),
+          'idempotency-key': idempotencyKey(dinner.id, announcement.id),
         },
         body: JSON.stringify(body),
-        signal: AbortSignal.any([signal, AbortSignal.timeout(patienceMilliseconds)]),
+        signal,
       });
       await response.body?.cancel();
       if (!response.ok) throw new Error(`answered ${response.status}`);

@@ -36,6 +36,8 @@ interface Header {
 export class FrameReader {
   private chunks: Buffer[] = [];
   private held = 0;
+  /** Chunks known to hold no end of line, and their bytes. */
+  private searched = { chunks: 0, bytes: 0 };
   private header: Header | undefined;
   private skip = 0;
 
@@ -74,13 +76,20 @@ export class FrameReader {
     return { type, data: { ...inline, ...body } };
   }
 
+  /** Whether the peer is in the middle of an event. */
+  get isAmid(): boolean {
+    return this.held > 0 || this.skip > 0 || this.header !== undefined;
+  }
+
   private lineEnd(): number {
-    let before = 0;
-    for (const chunk of this.chunks) {
+    let { chunks, bytes } = this.searched;
+    for (; chunks < this.chunks.length; chunks += 1) {
+      const chunk = this.chunks[chunks]!;
       const at = chunk.indexOf(0x0a);
-      if (at >= 0) return before + at;
-      before += chunk.length;
+      if (at >= 0) return bytes + at;
+      bytes += chunk.length;
     }
+    this.searched = { chunks, bytes };
     return -1;
   }
 
@@ -88,6 +97,7 @@ export class FrameReader {
     if (bytes === 0) return Buffer.alloc(0);
     const all = this.chunks.length === 1 ? this.chunks[0]! : Buffer.concat(this.chunks);
     const rest = all.subarray(bytes);
+    this.searched = { chunks: 0, bytes: 0 };
     this.chunks = rest.length > 0 ? [rest] : [];
     this.held = rest.length;
     return all.subarray(0, bytes);

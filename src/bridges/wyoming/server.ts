@@ -3,34 +3,78 @@
  * the household's open dinner hears, whatever conversation the words claim to belong to.
  */
 import { createServer, type Server, type Socket } from 'node:net';
+import { unnamed } from '../../household/echo.ts';
 import type { Household } from '../../household/household.ts';
+import { speechOf, spokenFailure, spokenSilence } from '../spoken.ts';
 import { FrameReader, frameOf, type WyomingEvent } from './frame.ts';
+import { type InfoOptions, infoOf } from './info.ts';
+import type { Peers } from './peers.ts';
 
-export interface WyomingOptions {
+export interface WyomingOptions extends Omit<InfoOptions, 'streaming' | 'languages'> {
   household: Household;
-  version: string;
+  languages?: readonly string[];
+  streaming?: boolean;
+  /** Everybody who reaches the socket unless given. */
+  peers?: Peers | undefined;
+  /** Told of each address that was turned away, once. */
+  turnedAway?(address: string): void;
+  limits?: Partial<WyomingLimits>;
 }
 
-const connectionsAtMost = 200;
-/** Longer than the half minute after which a house asks again who is here. */
-const idleMilliseconds = 120_000;
+export interface WyomingLimits {
+  connections: number;
+  /** Longer than the half minute after which a house asks again who is here. */
+  idleMilliseconds: number;
+  /** From the first byte of an event to its last. */
+  eventMilliseconds: number;
+  /** Answers that the peer does not take. */
+  unreadBytes: number;
+}
 
-const nothingHeard = 'I heard nothing.';
-const noWords = 'I have nothing to say to that.';
-const failed = 'Sorry, that did not work. Nothing is lost; please say it again.';
+const usualLimits: WyomingLimits = {
+  connections: 200,
+  idleMilliseconds: 120_000,
+  eventMilliseconds: 30_000,
+  unreadBytes: 1024 * 1024,
+};
+
+/** Addresses remembered as turned away. */
+const strangersKept = 1_000;
+
+interface Service {
+  household: Household;
+  info: Record<string, unknown>;
+  streaming: boolean;
+  limits: WyomingLimits;
+}
 
 export function wyomingServer(options: WyomingOptions): Server {
+  const { household, version, languages = ['en'], streaming = false, peers } = options;
+  const limits = { ...usualLimits, ...options.limits };
+  const info = infoOf({ version, languages, streaming });
+  const strangers = new Set<string>();
   // The other side may close its half after asking and still wait for the answer.
-  const server = createServer({ allowHalfOpen: true }, (socket) => converse(socket, options));
-  server.maxConnections = connectionsAtMost;
+  const server = createServer({ allowHalfOpen: true }, (socket) => {
+    const address = socket.remoteAddress ?? '';
+    if (!peers || peers.allows(address))
+      return converse(socket, { household, info, streaming, limits });
+    socket.destroy();
+    if (strangers.has(address) || strangers.size >= strangersKept) return;
+    strangers.add(address);
+    options.turnedAway?.(address);
+  });
+  server.maxConnections = limits.connections;
   return server;
 }
 
-function converse(socket: Socket, options: WyomingOptions): void {
+function converse(socket: Socket, service: Service): void {
   const reader = new FrameReader();
+  const { idleMilliseconds, eventMilliseconds, unreadBytes } = service.limits;
   let work: Promise<void> = Promise.resolve();
+  let slow: NodeJS.Timeout | undefined;
   socket.setTimeout(idleMilliseconds, () => socket.destroy());
   socket.on('error', () => socket.destroy());
+  socket.on('close', () => clearTimeout(slow));
   socket.on('data', (chunk) => {
     let events: WyomingEvent[];
     try {
@@ -39,10 +83,16 @@ function converse(socket: Socket, options: WyomingOptions): void {
       socket.destroy();
       return;
     }
+    if (!reader.isAmid || events.length > 0) {
+      clearTimeout(slow);
+      slow = undefined;
+    }
+    if (reader.isAmid) slow ??= setTimeout(() => socket.destroy(), eventMilliseconds);
     for (const event of events) {
       work = work.then(async () => {
-        const answer = await answerTo(event, options);
-        if (answer && socket.writable) socket.write(frameOf(answer));
+        if (!socket.writable) return;
+        for (const answer of await answersTo(event, service)) socket.write(frameOf(answer));
+        if (socket.writableLength > unreadBytes) socket.destroy();
       });
     }
     // One peer's questions are answered before more of them are read.
@@ -54,62 +104,62 @@ function converse(socket: Socket, options: WyomingOptions): void {
   socket.on('end', () => void work.then(() => socket.end()));
 }
 
-async function answerTo(
-  event: WyomingEvent,
-  options: WyomingOptions,
-): Promise<WyomingEvent | undefined> {
+async function answersTo(event: WyomingEvent, service: Service): Promise<WyomingEvent[]> {
   switch (event.type) {
     case 'describe':
-      return { type: 'info', data: infoOf(options.version) };
+      return [{ type: 'info', data: service.info }];
     case 'ping':
-      return { type: 'pong', data: { text: event.data.text ?? null } };
+      return [{ type: 'pong', data: { text: event.data.text ?? null } }];
     case 'transcript':
-      return heard(event.data, options.household);
+      return heard(event.data, service);
     default:
-      return undefined;
+      return [];
   }
 }
 
-async function heard(data: Record<string, unknown>, household: Household): Promise<WyomingEvent> {
+async function heard(data: Record<string, unknown>, service: Service): Promise<WyomingEvent[]> {
   const text = typeof data.text === 'string' ? data.text : '';
-  const context = data.context;
-  const again = typeof context === 'object' && context !== null ? { context } : {};
-  if (text.trim() === '') return { type: 'not-handled', data: { text: nothingHeard, ...again } };
+  const context = isObject(data.context) ? data.context : undefined;
+  const again = context ? { context } : {};
+  if (text.trim() === '') return [{ type: 'not-handled', data: { text: spokenSilence, ...again } }];
+  const device = deviceOf(context);
+  let speech = spokenFailure;
   try {
-    const turn = await household.say({ text, source: 'wyoming' });
-    const speech = turn.replies
-      .map((reply) => reply.speech)
-      .filter((words) => words !== '')
-      .join(' ');
-    return { type: 'handled', data: { text: speech || noWords, ...again } };
+    const turn = await service.household.say({
+      text,
+      source: device === undefined ? 'wyoming' : `wyoming ${device}`,
+      device: device === undefined ? unnamed : `wyoming:${device}`,
+      // The house closes the microphone after each answer, whatever was asked.
+      microphone: 'closes',
+    });
+    speech = speechOf(turn);
   } catch (error) {
     process.stderr.write(`wyoming: ${error instanceof Error ? error.message : String(error)}\n`);
-    return { type: 'handled', data: { text: failed, ...again } };
   }
+  const handled = { type: 'handled', data: { text: speech, ...again } };
+  return service.streaming ? inPieces(handled, again) : [handled];
 }
 
-function infoOf(version: string): Record<string, unknown> {
-  const about = {
-    attribution: { name: 'Roastcall', url: 'https://roastcall.invalid' },
-    installed: true,
-    version,
-  };
-  return {
-    asr: [],
-    tts: [],
-    intent: [],
-    wake: [],
-    mic: [],
-    snd: [],
-    handle: [
-      {
-        name: 'Roastcall',
-        description: 'Stands beside the cook of one large roast',
-        ...about,
-        supports_handled_streaming: false,
-        supports_home_control: false,
-        models: [{ name: 'roastcall-en', description: 'English', ...about, languages: ['en'] }],
-      },
-    ],
-  };
+/** The answer sentence by sentence, so that a house may begin to speak, and once more in whole. */
+function inPieces(handled: WyomingEvent, again: object): WyomingEvent[] {
+  const sentences = String(handled.data.text).match(/.+?(?:[.!?:]+\s+|$)/gsu) ?? [];
+  return [
+    { type: 'handled-start', data: { ...again } },
+    ...sentences.map((text) => ({ type: 'handled-chunk', data: { text } })),
+    handled,
+    { type: 'handled-stop', data: {} },
+  ];
 }
+
+const nameCharactersAtMost = 200;
+
+/** The microphone's lasting name. A conversation's id is none: it changes within one dinner. */
+function deviceOf(context: Record<string, unknown> | undefined): string | undefined {
+  const name = [context?.satellite_id, context?.device_id].find(
+    (one): one is string => typeof one === 'string' && one !== '',
+  );
+  return name?.slice(0, nameCharactersAtMost);
+}
+
+const isObject = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);

@@ -1,22 +1,20 @@
 /** `roastcall serve`: the household behind HTTP and the bridges that are switched on. */
 import { randomInt } from 'node:crypto';
 import { mkdirSync } from 'node:fs';
-import type { AddressInfo, Server } from 'node:net';
+import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import { webServer } from '../../bridges/web/server.ts';
-import { webhookSink } from '../../bridges/webhook/sink.ts';
-import { wyomingServer } from '../../bridges/wyoming/server.ts';
-import { deliverTo } from '../../household/deliver.ts';
 import { Household } from '../../household/household.ts';
 import { takeLock } from '../../journal/lock.ts';
 import { inThisThread } from '../../session/compute.ts';
 import type { Journal } from '../../session/ports.ts';
 import { openSession } from '../../session/session.ts';
-import { systemClock } from '../clock.ts';
+import { pause, systemClock } from '../clock.ts';
 import { cardsOf, dataFolder, journalOf, openingOf } from '../household.ts';
 import { Refusal } from '../refusal.ts';
+import { type BridgeOptions, bridgesOf, isLoopback, portOf } from './serve-bridges.ts';
 
-export interface ServeCommandOptions {
+export interface ServeCommandOptions extends BridgeOptions {
   host: string;
   port: string;
   clock: 'real' | 'simulated';
@@ -24,10 +22,10 @@ export interface ServeCommandOptions {
   cards?: string;
   token?: string;
   withoutToken?: boolean;
-  wyoming?: string;
-  wyomingHost: string;
-  announceTo?: string[];
 }
+
+/** What is half way out to a bridge has so long to arrive when the program ends. */
+const farewellMilliseconds = 2_500;
 
 export async function serveCommand(options: ServeCommandOptions, version: string): Promise<number> {
   const token = options.token ?? process.env.ROASTCALL_TOKEN;
@@ -38,10 +36,8 @@ export async function serveCommand(options: ServeCommandOptions, version: string
       2,
     );
   const port = portOf(options.port, '--port');
-  const wyomingPort =
-    options.wyoming === undefined ? undefined : portOf(options.wyoming, '--wyoming');
-  const targets = (options.announceTo ?? []).map(urlOf);
   const folder = dataFolder(options.data);
+  const bridges = bridgesOf(options, version, folder);
   const locks = locksIn(folder);
   locks.take(
     'serve',
@@ -49,7 +45,6 @@ export async function serveCommand(options: ServeCommandOptions, version: string
   );
   const journal = journalOf(folder);
   const household = householdOf({ ...options, journal, locks });
-  const ended = new AbortController();
   const now = systemClock.now;
   const writable = async (): Promise<void> => {
     // An append of nothing begins and commits a write.
@@ -57,11 +52,10 @@ export async function serveCommand(options: ServeCommandOptions, version: string
     await journal.append(dinner, (await journal.read(dinner)).length, now(), []);
   };
   const app = webServer({ household, version, token, loopbackOnly, writable });
-  const wyoming = wyomingPort === undefined ? undefined : wyomingServer({ household, version });
+  let open: string[];
   try {
     await app.listen({ host: options.host, port });
-    if (wyoming && wyomingPort !== undefined)
-      await listening(wyoming, wyomingPort, options.wyomingHost);
+    open = await bridges.open(household);
   } catch (error) {
     await app.close();
     throw new Refusal(
@@ -69,23 +63,15 @@ export async function serveCommand(options: ServeCommandOptions, version: string
       1,
     );
   }
-  const zone = async (dinner: string): Promise<string> =>
-    (await household.view(await household.dinner(dinner))).timeZone;
-  for (const url of targets)
-    await deliverTo(webhookSink(url, zone), { household, now, signal: ended.signal });
   await household.start();
   const address = app.server.address() as AddressInfo;
   const host = address.family === 'IPv6' ? `[${address.address}]` : address.address;
   process.stdout.write(`Listening on http://${host}:${address.port}\n`);
-  if (wyoming) {
-    const own = wyoming.address() as AddressInfo;
-    process.stdout.write(`Wyoming on ${own.address}:${own.port}\n`);
-  }
+  for (const line of open) process.stdout.write(`${line}\n`);
   await stopAsked();
-  ended.abort();
   household.close();
+  await Promise.race([bridges.close(), pause(farewellMilliseconds)]);
   await app.close();
-  wyoming?.close();
   await journal.close();
   locks.release();
   // Connections of a bridge may linger; everything acknowledged is written.
@@ -132,26 +118,6 @@ function locksIn(folder: string): Locks {
     },
   };
 }
-
-const isLoopback = (host: string): boolean => /^(localhost|127(\.\d{1,3}){3}|::1)$/.test(host);
-
-function portOf(text: string, option: string): number {
-  const port = Number(text);
-  if (/^\d+$/.test(text) && port <= 65_535) return port;
-  throw new Refusal(`${option} wants a port, 0 to 65535, not "${text}".`, 2);
-}
-
-function urlOf(text: string): URL {
-  const url = URL.canParse(text) ? new URL(text) : undefined;
-  if (url && /^https?:$/.test(url.protocol)) return url;
-  throw new Refusal(`--announce-to wants an http or https address, not "${text}".`, 2);
-}
-
-const listening = (server: Server, port: number, host: string): Promise<void> =>
-  new Promise((resolve, reject) => {
-    server.once('error', reject);
-    server.listen(port, host, () => resolve());
-  });
 
 const stopAsked = (): Promise<void> =>
   new Promise((resolve) => {
