@@ -24,6 +24,6 @@ export function cooksOnFor(dinner: Dinner): string[] {
   if (target === undefined || target >= consumerMinimumCelsius - 0.3) return [];
   const names = dinner.notes
     .filter((note) => note.need === 'vulnerable')
-    .map((note) => note.who ?? 'that guest');
+    .map((note) => note.who ?? '');
   return [...new Set(names)];
 }

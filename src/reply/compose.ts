@@ -10,11 +10,12 @@ import { answerableLater, questionWords } from './en/questions.ts';
 import { rulesSaidAt, type SafetyRuleId, safetyRules } from './en/safety.ts';
 import { safetyMomentsOf } from './en/safety-moments.ts';
 import { nextStepOf } from './en/standing.ts';
-import { callWords, cautionWords } from './en/steps.ts';
-import { openingWords, word } from './en/wording.ts';
+import { callWords, cautionWords, forHands } from './en/steps.ts';
+import { wordsTogether } from './en/together.ts';
+import { openingWords } from './en/wording.ts';
 import { clock } from './en/words.ts';
 import type { Scene } from './scene.ts';
-import { type Spoken, say, sentences, silent } from './spoken.ts';
+import { lower, type Spoken, say, sentences, silent } from './spoken.ts';
 
 export interface Composed extends Spoken {
   keys: string[];
@@ -63,7 +64,7 @@ export function compose({ outcomes, scene, question, microphone }: Composing): C
     parts.push(openingWords(scene));
     keys.push('the-day');
   }
-  for (const outcome of told) parts.push(word(outcome, scene));
+  parts.push(...wordsTogether(told, scene));
   const cautioned = cautionsOf(outcomes, scene);
   for (const rule of cautioned) parts.push(safetyRules[rule].sentence(scene));
   if (question) {
@@ -104,9 +105,9 @@ function nextWords(outcomes: readonly Outcome[], scene: Scene, asking: boolean):
   if (!lead) return silent;
   const next = scene.plan?.steps.find((step) => step.id === scene.nextStep) ?? nextStepOf(scene);
   if (!next) return silent;
+  const called = lower(forHands(callWords(next.id, scene), next.id, scene));
   return sentences([
-    scene.firstPlan ? say`First:` : say`Next:`,
-    callWords(next.id, scene),
+    scene.firstPlan ? say`First: ${called}` : say`Next: ${called}`,
     scene.firstPlan ? silent : cautionWords(next.id, scene),
   ]);
 }

@@ -1,4 +1,5 @@
 /** What the words room may look at: the dinner, the plan before and after, the forecast, the stage. */
+import type { DaysAhead } from '../kitchen/days.ts';
 import type { Dinner } from '../kitchen/dinner.ts';
 import type { Option } from '../kitchen/facts.ts';
 import type { Forecast } from '../kitchen/forecast.ts';
@@ -20,4 +21,6 @@ export interface Scene {
   nextStep?: string | undefined;
   /** Whether the whole day is told for the first time. */
   firstPlan: boolean;
+  /** What was planned of the days before; only where it may be asked for. */
+  days?: DaysAhead | undefined;
 }

@@ -29,6 +29,15 @@ export const capital = (sentence: Spoken): Spoken => ({
   speech: sentence.speech.charAt(0).toUpperCase() + sentence.speech.slice(1),
 });
 
+const lowered = (words: string): string =>
+  /^I\b|^USDA/.test(words) ? words : words.charAt(0).toLowerCase() + words.slice(1);
+
+/** A sentence that goes on after a colon. */
+export const lower = (sentence: Spoken): Spoken => ({
+  text: lowered(sentence.text),
+  speech: lowered(sentence.speech),
+});
+
 /** Sentences one after another; empty ones leave no gap. */
 export function sentences(parts: readonly Spoken[]): Spoken {
   return {

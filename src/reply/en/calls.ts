@@ -2,9 +2,10 @@
 import { assertNever } from '../../base/assert.ts';
 import type { AnnouncementKind } from '../../kitchen/facts.ts';
 import type { Scene } from '../scene.ts';
-import { capital, type Spoken, say, sentences, silent } from '../spoken.ts';
-import { callWords, cautionWords, titleOf } from './steps.ts';
-import { clock, degrees, duration, ovenDegrees } from './words.ts';
+import { capital, lower, type Spoken, say, sentences, silent } from '../spoken.ts';
+import { carvingMap } from './carving.ts';
+import { callWords, cautionWords, fill, findStep, forHands, titleOf } from './steps.ts';
+import { authorityDegrees, clock, degrees, duration, ovenDegrees } from './words.ts';
 
 /** What a call is about; the same shape as the planner's, which this room may not import. */
 export interface CallToWord {
@@ -22,39 +23,53 @@ export interface CallToWord {
     | undefined;
 }
 
-const readyWords: Partial<Record<string, (scene: Scene, minutes: Spoken) => Spoken>> = {
-  'roast-in': (_, minutes) => say`The roast goes in in ${minutes}. Seasoned and on its pan?`,
-  pull: (scene, minutes) =>
-    say`The pull is likely in ${minutes}, at ${degrees(scene.plan?.pullCelsius ?? 50, scene.dinner.units)}. Board and foil ready, and start nothing new.`,
-};
+/** The first of two beats: what comes, in how many minutes, and what to have at hand for it. */
+function readyWords(call: CallToWord, scene: Scene): Spoken {
+  const { dinner, plan } = scene;
+  const minutes = duration(call.about?.what === 'ready-in' ? call.about.minutes : 10);
+  switch (call.step) {
+    case 'roast-in':
+      return say`Roast into the oven in ${minutes}. Is it seasoned, and on its pan?`;
+    case 'oven-on':
+      return say`Oven on in ${minutes}. Take out what is stored in it, and set the rack.`;
+    case 'oven-down':
+    case 'oven-up':
+      return say`In ${minutes}, I call the oven: ${titleOf(dinner, call.step)}. Stay within earshot.`;
+    case 'sear':
+      return say`In ${minutes}, the roast goes back in to brown. Fan on, cloths dry.`;
+    case 'pull':
+      return say`The pull is likely in ${minutes}, at ${degrees(plan?.pullCelsius ?? 50, dinner.units)}. Board and foil out, and begin nothing new.`;
+    default: {
+      const ready = findStep(dinner, call.step ?? '')?.step.ready;
+      return sentences([
+        say`In ${minutes}: ${titleOf(dinner, call.step ?? '')}.`,
+        ready === undefined ? say`Get things ready.` : fill(ready, scene),
+      ]);
+    }
+  }
+}
 
 /** The sentence of one call. */
 export function wordCall(call: CallToWord, scene: Scene): Spoken {
   const again = call.repeat > 0;
   const { dinner, plan } = scene;
   switch (call.kind) {
-    case 'get-ready': {
-      const minutes = duration(call.about?.what === 'ready-in' ? call.about.minutes : 10);
-      const special = readyWords[call.step ?? '']?.(scene, minutes);
-      return special ?? say`In ${minutes}: ${titleOf(dinner, call.step ?? '')}. Get it ready now.`;
-    }
+    case 'get-ready':
+      return forHands(readyWords(call, scene), call.step, scene);
     case 'step-due':
     case 'side-in': {
       const words = callWords(call.step ?? '', scene);
       return again
-        ? sentences([say`Once more:`, words])
+        ? forHands(say`Once more: ${lower(words)}`, call.step, scene)
         : sentences([
-            words,
+            forHands(words, call.step, scene),
             call.kind === 'side-in' ? silent : cautionWords(call.step ?? '', scene),
           ]);
     }
     case 'oven-change':
       return ovenCall(call, scene);
     case 'check-due':
-      return sentences([
-        callWords('check', scene),
-        plan ? say`The pull is at ${degrees(plan.pullCelsius, dinner.units)}.` : silent,
-      ]);
+      return checkWords(scene);
     case 'pull':
       return again
         ? say`Is it out? Pull the roast now, at ${degrees(plan?.pullCelsius ?? 50, dinner.units)}, and tell me when it is out.`
@@ -63,12 +78,17 @@ export function wordCall(call: CallToWord, scene: Scene): Spoken {
             say`Take a reading if you can; tell me when it is out.`,
           ]);
     case 'rest-over':
-      return say`The rest is nearly over. Strings off, warm plates and the carving knife out.`;
+      return say`The rest is nearly over. Warm plates and the carving knife out.`;
     case 'carve':
-      return sentences([callWords('carve', scene), cautionWords('carve', scene)]);
+      return sentences([
+        callWords('carve', scene),
+        carvingMap(scene),
+        cautionWords('carve', scene),
+      ]);
     case 'serve':
       return callWords('serve', scene);
     case 'put-away':
+      if (again) return say`Is the rest in the fridge? ${callWords('put-away', scene)}`;
       return sentences([
         callWords('put-away', scene),
         say`Within two hours of leaving the heat, says the USDA.`,
@@ -96,12 +116,28 @@ export function wordCall(call: CallToWord, scene: Scene): Spoken {
   }
 }
 
+const askedWhether: Partial<Record<string, string>> = {
+  'oven-on': 'Is the oven on?',
+  'oven-down': 'Is the oven down?',
+  'oven-up': 'Is the oven up?',
+};
+
+/** The first look is told in full, the ones after it in few words. */
+function checkWords(scene: Scene): Spoken {
+  const { dinner, plan } = scene;
+  const looked = dinner.readings.some((one) => plan && one.happenedAt >= plan.roastInAt);
+  return sentences([
+    looked ? say`Another reading, please, in the same spot.` : callWords('check', scene),
+    plan ? say`The pull is at ${degrees(plan.pullCelsius, dinner.units)}.` : silent,
+  ]);
+}
+
 function ovenCall(call: CallToWord, scene: Scene): Spoken {
   const { dinner } = scene;
   if (call.about?.what === 'oven') {
     const heat = ovenDegrees(call.about.celsius, dinner.units);
     if (call.about.why === 'hold')
-      return say`Oven to ${heat}, and the roast back in to hold, tented. Above one hundred forty degrees inside it keeps, says the USDA.`;
+      return say`Oven to ${heat}, and the roast back in to hold, tented. It keeps while its middle stays at ${authorityDegrees(140, dinner.units)} or more, says the USDA.`;
     if (call.about.why === 'sides')
       return say`Oven to ${heat} for what goes in while the roast rests.`;
     return call.repeat > 0
@@ -109,7 +145,12 @@ function ovenCall(call: CallToWord, scene: Scene): Spoken {
       : say`Turn the oven to ${heat} now, and tell me when it is.`;
   }
   const words = callWords(call.step ?? '', scene);
-  if (call.repeat > 0) return sentences([say`Have you?`, words]);
+  if (call.repeat > 0) {
+    const asked = askedWhether[call.step ?? ''];
+    return asked === undefined
+      ? say`Once more: ${lower(words)}`
+      : sentences([say`${asked}`, words]);
+  }
   const tell = call.step === 'oven-down' ? say`Tell me when it is down.` : silent;
   return sentences([words, tell]);
 }

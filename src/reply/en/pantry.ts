@@ -1,9 +1,11 @@
 /** Amounts, stand-ins and the shopping list, from the cards of this dinner. */
 import { assertNever } from '../../base/assert.ts';
+import { avoidancesOf, broughtFor, suits } from '../../kitchen/allergens.ts';
 import type { Card, Ingredient } from '../../kitchen/card.ts';
 import { menuOf, roastCardOf } from '../../kitchen/dinner.ts';
 import type { Scene } from '../scene.ts';
-import { type Spoken, say } from '../spoken.ts';
+import { type Spoken, say, sentences } from '../spoken.ts';
+import { guestName } from './names.ts';
 import { noPlan } from './standing.ts';
 import { count, weight } from './words.ts';
 
@@ -54,7 +56,13 @@ function measure(amount: number, unit: string, scene: Scene): Spoken {
   };
 }
 
-function ingredientFor(name: string, scene: Scene): { card: Card; part: Ingredient } | undefined {
+interface Found {
+  card: Card;
+  part: Ingredient;
+}
+
+/** The ingredient of this dinner that goes by such a name: exactly, or else by a part of it. */
+export function ingredientFor(name: string, scene: Scene): Found | undefined {
   const wanted = name.toLowerCase();
   const all = cardsOf(scene).flatMap((card) => card.ingredients.map((part) => ({ card, part })));
   return (
@@ -86,9 +94,34 @@ export function substituteAnswer(ingredient: string | undefined, scene: Scene): 
   const found = ingredient === undefined ? undefined : ingredientFor(ingredient, scene);
   if (!found)
     return say`I know of no stand-in for ${ingredient ?? 'that'}. Leave it out, or tell me the dish to drop.`;
-  return found.part.instead
-    ? say`${found.part.instead}`
-    : say`Nothing does the same as ${found.part.item}; the ${found.card.title} can go without it.`;
+  return standInWords(found, scene);
+}
+
+/** What does in its place; where a guest must not have it, what does for that guest. */
+export function standInWords({ card, part }: Found, scene: Scene): Spoken {
+  const guests = avoidancesOf(scene.dinner.notes);
+  const ruledOut = guests.filter((guest) => !suits(part, guest));
+  const keys = [...(part.allergens ?? []), ...(part.meat ? ['meat'] : [])];
+  const avoided = keys.filter((key) =>
+    ruledOut.some((guest) =>
+      key === 'meat' ? guest.meat : (guest.allergens as readonly string[]).includes(key),
+    ),
+  );
+  const free = [...new Set(avoided.map((key) => part.free?.[key]))].filter(
+    (one) => one !== undefined,
+  );
+  if (free.length > 0) return sentences(free.map((one) => say`${one}`));
+  if (part.instead === undefined)
+    return say`Nothing does the same as ${part.item}; the ${card.title} can go without it.`;
+  const brought = guests.flatMap((guest) =>
+    broughtFor(part, guest).map((allergen) => ({ allergen, who: guest.who })),
+  );
+  return sentences([
+    say`${part.instead}`,
+    ...brought
+      .slice(0, 2)
+      .map(({ allergen, who }) => say`Mind the label: no ${allergen} for ${guestName(who)}.`),
+  ]);
 }
 
 export function shoppingWords(scene: Scene): Spoken {

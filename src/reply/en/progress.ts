@@ -4,27 +4,63 @@ import type { OutcomeOf } from '../../kitchen/outcome.ts';
 import type { Scene } from '../scene.ts';
 import { list, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { offer } from './options.ts';
-import { callWords, titleOf } from './steps.ts';
-import { between, clock, degrees, duration } from './words.ts';
+import { callWords, doneClause } from './steps.ts';
+import { between, clock, degrees, degreesApart, duration } from './words.ts';
 
-/** "taking it that the roast went in and the oven is down". */
+/** Clauses on one subject are told together: "the potatoes are scrubbed and oiled". */
+function clausesTold(clauses: readonly string[]): Spoken {
+  const bySubject = new Map<string, string[]>();
+  for (const clause of clauses) {
+    const found = /^(.+?) (is|are|has|have) (.+)$/.exec(clause);
+    const subject = found ? `${found[1]} ${found[2]}` : clause;
+    bySubject.set(subject, [...(bySubject.get(subject) ?? []), ...(found?.[3] ? [found[3]] : [])]);
+  }
+  return list(
+    [...bySubject].map(([subject, rest]) =>
+      rest.length === 0 ? say`${subject}` : say`${subject} ${list(rest.map((one) => say`${one}`))}`,
+    ),
+  );
+}
+
+/** "I take it that the potatoes are scrubbed and oiled." */
 export function presumedWords(presumed: readonly string[], scene: Scene): Spoken {
   if (presumed.length === 0) return silent;
-  const words = presumed.slice(0, 3).map((step) => say`"${titleOf(scene.dinner, step)}"`);
-  return say`I take it that ${list(words)} ${presumed.length === 1 ? 'is' : 'are'} done.`;
+  const latest = presumed.slice(-3).map((step) => doneClause(scene.dinner, step));
+  return say`I take it that ${clausesTold(latest)}.`;
 }
+
+/** What was reported done, said back, so that a bare "done" cannot be misunderstood. */
+export const doneTold = (steps: readonly string[], scene: Scene): Spoken =>
+  say`Good: ${clausesTold(steps.map((step) => doneClause(scene.dinner, step)))}.`;
+
+/** A reading of the last minutes that is short of the pull, and by how much. */
+function shortOfPull(scene: Scene): number {
+  const { plan, dinner, now } = scene;
+  const last = dinner.readings.at(-1);
+  const fresh = last !== undefined && minutesBetween(last.happenedAt, now) <= freshMinutes;
+  return plan && fresh ? Math.max(0, plan.pullCelsius - last.celsius) : 0;
+}
+
+/** A reading so young speaks for the roast as it is, whatever the forecast says. */
+const freshMinutes = 3;
+/** Closer than this under the pull is the pull. */
+const nearKelvin = 1;
 
 export function pullWords(scene: Scene): Spoken {
   const { plan, dinner, now } = scene;
   if (!plan || plan.steps.find((step) => step.id === 'pull')?.state === 'done') return silent;
   const until = minutesBetween(now, plan.pullAt.p50);
+  const short = shortOfPull(scene);
+  if (until <= 1 && short > nearKelvin)
+    return say`Not yet: ${degreesApart(short, dinner.units)} short of the pull at ${degrees(plan.pullCelsius, dinner.units)}. Leave it in.`;
   if (until <= 1) return say`Pull it now, at ${degrees(plan.pullCelsius, dinner.units)}.`;
   return say`Pull at ${degrees(plan.pullCelsius, dinner.units)}, likely at ${clock(plan.pullAt.p50, dinner)}, between ${between(clock(plan.pullAt.p10, dinner), clock(plan.pullAt.p90, dinner))}.`;
 }
 
 export function lookWords(scene: Scene): Spoken {
   const { plan, dinner, now } = scene;
-  if (plan?.checkAt === undefined || minutesBetween(now, plan.pullAt.p50) <= 1) return silent;
+  const pulling = plan !== undefined && minutesBetween(now, plan.pullAt.p50) <= 1;
+  if (plan?.checkAt === undefined || (pulling && shortOfPull(scene) <= nearKelvin)) return silent;
   return plan.checkAt > now + 90_000
     ? say`Look again at ${clock(plan.checkAt, dinner)}.`
     : say`Look again in a couple of minutes.`;
@@ -35,9 +71,11 @@ export function tableWords(scene: Scene): Spoken {
   const { plan, before, dinner } = scene;
   if (!plan) return silent;
   const late = minutesBetween(plan.serving.wantedAt, plan.serving.likelyAt);
+  const was = before ? minutesBetween(before.serving.wantedAt, before.serving.likelyAt) : 0;
+  if (late > 5 && was > 5 && Math.abs(late - was) < 3)
+    return say`Dinner still at ${clock(plan.serving.likelyAt, dinner)}.`;
   if (late > 5)
     return say`That puts dinner at ${clock(plan.serving.likelyAt, dinner)}, ${duration(late)} late.`;
-  const was = before ? minutesBetween(before.serving.wantedAt, before.serving.likelyAt) : 0;
   if (was > 5) return say`Dinner is back at ${clock(plan.serving.likelyAt, dinner)}.`;
   return say`Dinner stays at ${clock(plan.serving.likelyAt, dinner)}.`;
 }
@@ -52,8 +90,9 @@ export function readingWords({ celsius, again }: OutcomeOf<'reading-noted'>, sce
     return sentences([say`${degrees(celsius, dinner.units)}, I have it.`, lookWords(scene)]);
   if (celsius >= plan.pullCelsius - 0.3)
     return sentences([
-      say`${degrees(celsius, dinner.units)}: pull it now.`,
+      say`${degrees(celsius, dinner.units)}.`,
       callWords('pull', scene),
+      say`Tell me when it is out.`,
     ]);
   const pull = pullWords(scene);
   return sentences([
@@ -63,6 +102,10 @@ export function readingWords({ celsius, again }: OutcomeOf<'reading-noted'>, sce
     tableWords(scene),
   ]);
 }
+
+/** Moments of the day that are answered in words of their own. */
+export const hasOwnWords = (step: string): boolean =>
+  step === 'oven-on' || step === 'oven-down' || step === 'serve' || step === 'put-away';
 
 export function stepDone({ step, presumed, again }: OutcomeOf<'step-done'>, scene: Scene): Spoken {
   if (again) return say`I have that already.`;
@@ -77,7 +120,7 @@ export function stepDone({ step, presumed, again }: OutcomeOf<'step-done'>, scen
     case 'put-away':
       return say`All put away. That was the dinner.`;
     default:
-      return sentences([say`Good.`, assumed]);
+      return sentences([doneTold([step], scene), assumed]);
   }
 }
 
@@ -98,7 +141,7 @@ export function movedWords(
   if (scene.stage === 'prep' || scene.stage === 'preheat' || scene.stage === 'planning')
     return sentences([
       head,
-      say`So everything starts later: the roast goes in at ${clock(plan.roastInAt, dinner)}.`,
+      say`So everything starts ${minutes >= 0 ? 'later' : 'sooner'}: the roast goes in at ${clock(plan.roastInAt, dinner)}.`,
     ]);
   return head;
 }

@@ -29,7 +29,7 @@ const topics: readonly (readonly [words: RegExp, rules: readonly SafetyRuleId[]]
     /bacteria|kill|log|pasteur|sous vide|lethal|salmonella|e coli/,
     ['below-145', 'plant-lethality'],
   ],
-  [/oven (at|of)|low oven|gentle oven|250|low and slow/, ['oven-325']],
+  [/oven (at|of)|low oven|gentle oven|250|low and slow/, ['oven-325', 'oven-food-service']],
   [/thermometer|probe/, ['thermometer']],
   [/glass/, ['glass']],
   [/how long.*rest|rest.*long/, ['rest']],

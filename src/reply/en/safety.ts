@@ -37,6 +37,8 @@ const sentenceOf: Record<SafetyRuleId, (scene: Scene) => Spoken> = {
     say`Poultry and stuffing go to ${heat('poultry', 'poultry', units)}, minced meat to ${heat('poultry', 'minced meat', units)}, says the USDA.`,
   'oven-325': ({ dinner: { units } }) =>
     say`The USDA's roasting charts want an oven at ${heat('oven-325', 'oven', units)} or hotter; yours is gentler than that, your choice to make.`,
+  'oven-food-service': ({ dinner: { units } }) =>
+    say`For food service the Food Code takes a dry oven of ${heat('oven-food-service', 'from ten pounds', units)} only for roasts of ten pounds or more; under that ${heat('oven-food-service', 'still oven, under ten pounds', units)}, or ${heat('oven-food-service', 'fan oven, under ten pounds', units)} with the fan.`,
   hold: ({ dinner: { units } }) =>
     say`The USDA holds cooked meat at ${heat('hold', 'held', units)} or hotter, or serves it within two hours.`,
   'hold-food-service': ({ dinner: { units } }) =>

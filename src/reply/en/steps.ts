@@ -1,23 +1,34 @@
 /** A card's own words for a step, with its blanks filled for this dinner. */
 
 import { celsiusOfFahrenheit } from '../../base/units.ts';
-import { type Card, type CardStep, stepIdOf } from '../../kitchen/card.ts';
-import type { Dinner } from '../../kitchen/dinner.ts';
+import { type Card, type CardStep, stepIdOf, stepIn } from '../../kitchen/card.ts';
+import { circumstancesOf, cooksOnFor } from '../../kitchen/circumstances.ts';
+import { type Dinner, roastCardOf } from '../../kitchen/dinner.ts';
 import type { Plan } from '../../kitchen/plan.ts';
 import type { Scene } from '../scene.ts';
-import { type Spoken, say, silent } from '../spoken.ts';
+import { capital, list, lower, type Spoken, say, silent } from '../spoken.ts';
+import { choreStep } from './chores.ts';
 import { ovenAfter } from './day.ts';
-import { count, degrees, ovenDegrees } from './words.ts';
+import { guestName } from './names.ts';
+import { authorityDegrees, count, degrees, ovenDegrees } from './words.ts';
 
+/** The card's step of that id, in the words that fit this dinner. */
 export function findStep(dinner: Dinner, id: string): { card: Card; step: CardStep } | undefined {
   for (const card of dinner.cards)
-    for (const step of card.steps) if (stepIdOf(card, step) === id) return { card, step };
-  return undefined;
+    for (const step of card.steps)
+      if (stepIdOf(card, step) === id) return { card, step: stepIn(step, circumstancesOf(dinner)) };
+  const card = roastCardOf(dinner);
+  const chore = card && choreStep(id, dinner);
+  return chore && { card, step: chore };
 }
 
 /** The step's title, or its id in words where no card has it. */
 export const titleOf = (dinner: Dinner, id: string): string =>
   findStep(dinner, id)?.step.title ?? id.replace(/[-.]/g, ' ');
+
+/** The step once it is done, as a clause: "the potatoes are scrubbed". */
+export const doneClause = (dinner: Dinner, id: string): string =>
+  findStep(dinner, id)?.step.done ?? `"${titleOf(dinner, id)}" is done`;
 
 export const dishTitle = (dinner: Dinner, id: string): string =>
   dinner.cards.find((card) => card.id === id)?.title ?? id.replace(/-/g, ' ');
@@ -63,6 +74,10 @@ export function fill(sentence: string, scene: Scene, step?: CardStep): Spoken {
             : say`its heat`;
       case '{guests}':
         return count(dinner.guests ?? 6);
+      case '{vulnerableGuests}':
+        return list(cooksOnFor(dinner).map((who) => guestName(who)));
+      case '{consumerMinimum}':
+        return authorityDegrees(145, dinner.units);
       default:
         return undefined;
     }
@@ -88,3 +103,11 @@ export const cautionWords = (id: string, scene: Scene): Spoken => {
   const caution = findStep(scene.dinner, id)?.step.caution;
   return caution === undefined ? silent : fill(caution, scene);
 };
+
+/** A step of somebody else's hands is called to them. */
+export function forHands(words: Spoken, step: string | undefined, scene: Scene): Spoken {
+  const who = scene.plan?.steps.find((one) => one.id === step)?.hands[0];
+  return who === undefined || who === 'you' || !scene.dinner.helpers.includes(who)
+    ? words
+    : capital(say`${who}: ${lower(words)}`);
+}

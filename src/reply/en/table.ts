@@ -1,33 +1,12 @@
 /** Who is at table, what was noted of each, and what it means for the roast and the dishes. */
+import { avoidancesOf } from '../../kitchen/allergens.ts';
 import type { GuestNote } from '../../kitchen/dinner.ts';
-import { menuOf } from '../../kitchen/dinner.ts';
 import type { GuestNeed } from '../../kitchen/heard.ts';
 import type { Scene } from '../scene.ts';
 import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
-import { cardsOf, holding, suits } from './allergens.ts';
+import { cardsOf, dishesFor, type Holding, holding } from './allergens.ts';
+import { guestName, manyGuests } from './names.ts';
 import { clock, clockOfTime, count, duration } from './words.ts';
-
-const relation =
-  /^(dad|mum|mom|mother|father|gran|granny|grandma|grandad|grandpa|nan|nana|sister|brother|wife|husband|aunt|auntie|uncle|cousin|niece|nephew|son|daughter|girlfriend|boyfriend|partner|friend|neighbou?r|toddler|baby|kid|child|boss|in laws|((mother|father|sister|brother|son|daughter)[ -]in[ -]law))\b/;
-const together = /^(kids|children|boys|girls|little ones|twins|guests|toddlers|babies)\b/;
-const group = /^(one|two|three|four|five|six|half|some|most|the rest|the others|another|a |an )\b/;
-
-/** "sister" is your sister, "kids" the kids, "ben" is Ben. */
-export function guestName(who: string | undefined): Spoken {
-  if (who === undefined || who === '') return say`one guest`;
-  if (relation.test(who)) return say`your ${who}`;
-  if (together.test(who)) return say`the ${who}`;
-  if (group.test(who)) return say`${who}`;
-  const name = who.replace(/(^|[\s-])([a-z])/g, (_, gap: string, letter: string) => {
-    return gap + letter.toUpperCase();
-  });
-  return say`${name.replace(/ And /g, ' and ')}`;
-}
-
-const isMany = (who: string | undefined): boolean =>
-  /^(kids|children|boys|girls|two|three|four|half|some|most|twins|little ones|in laws)\b| and /.test(
-    who ?? '',
-  );
 
 /** "an hour" after the table, or a clock time. */
 function laterWords(value: string | undefined, scene: Scene): Spoken {
@@ -123,40 +102,41 @@ export function guestNotedWords(note: GuestNote, scene: Scene): Spoken {
 }
 
 function allergyWords(note: GuestNote, name: Spoken, scene: Scene): Spoken {
-  const what = note.value ?? 'such thing';
-  const head = say`Noted: no ${what} for ${name}.`;
-  const found = note.value ? holding(note.value, scene) : [];
+  const head = say`Noted: no ${note.value ?? 'such thing'} for ${name}.`;
+  const found = note.value ? holding(note, scene) : [];
   if (found.length === 0)
     return sentences([
       head,
       cardsOf(scene).length > 0 ? say`Nothing on this menu is made with it.` : silent,
     ]);
-  const dishes = [...new Set(found.map(({ card }) => card.title))].map((title) => say`${title}`);
-  const instead = found.map(({ part }) => part.instead).find((one) => one !== undefined);
-  return sentences([
-    head,
-    say`It is in the ${list(dishes)}.`,
-    instead ? say`Instead of the ${found[0]?.part.item ?? ''}: ${instead}` : silent,
-  ]);
+  const titles = [...new Set(found.map(({ card }) => card.title))].map((title) => say`${title}`);
+  const way = found.map((one) => withoutWords(one, note)).find((one) => one !== undefined);
+  return sentences([head, say`It is in the ${list(titles)}.`, way ? say`${way}` : silent]);
+}
+
+/** How the dish goes without, by its card: for just that allergen if the card says so. */
+function withoutWords({ part }: Holding, note: GuestNote): string | undefined {
+  const [guest] = avoidancesOf([note]);
+  const free = guest?.allergens.map((one) => part.free?.[one]).find((one) => one !== undefined);
+  return free ?? part.instead;
 }
 
 function dietWords(note: GuestNote, name: Spoken, scene: Scene): Spoken {
-  const diet = note.value ?? 'a diet';
-  const head = say`Noted: ${name}, ${diet}.`;
-  const dishes = menuOf(scene.dinner);
-  const fit = dishes.filter((card) => suits(card, diet) === true);
-  if (dishes.length === 0 || suits(dishes[0]!, diet) === undefined)
+  const head = say`Noted: ${name}, ${note.value ?? 'a diet'}.`;
+  const fit = dishesFor(note, scene);
+  if (fit === undefined)
     return sentences([head, say`Ask what that leaves out; I know no rule of it.`]);
+  if (cardsOf(scene).length === 0) return head;
   return sentences([
     head,
     fit.length > 0
-      ? say`The ${list(fit.map((card) => say`${card.title}`))} will do as written; plan a main dish beside them.`
+      ? say`For them as written: ${list(fit.map((card) => say`${card.title}`))}. Plan a main dish beside it.`
       : say`Nothing on this menu will do as written; plan a dish of their own.`,
   ]);
 }
 
 function earlyWords(note: GuestNote, name: Spoken, scene: Scene): Spoken {
-  const verb = isMany(note.who) ? 'eat' : 'eats';
+  const verb = manyGuests(note.who) ? 'eat' : 'eats';
   if (!note.value) return say`Noted: ${name} ${verb} early.`;
   const step = scene.plan?.steps.find(
     (one) => one.id.startsWith('feed-early') && one.state !== 'done',
@@ -172,7 +152,7 @@ function earlyWords(note: GuestNote, name: Spoken, scene: Scene): Spoken {
 }
 
 function laterNoted(note: GuestNote, name: Spoken, scene: Scene): Spoken {
-  const verb = isMany(note.who) ? 'come' : 'comes';
+  const verb = manyGuests(note.who) ? 'come' : 'comes';
   const serve = scene.plan?.serving.likelyAt;
   return sentences([
     say`Noted: ${name} ${verb} ${laterWords(note.value, scene)}.`,
@@ -217,7 +197,7 @@ export function servingWords(scene: Scene): Spoken {
   const warned = scene.dinner.notes
     .filter((note) => note.need === 'allergy' && note.value)
     .flatMap((note) => {
-      const dishes = [...new Set(holding(note.value ?? '', scene).map(({ card }) => card.title))];
+      const dishes = [...new Set(holding(note, scene).map(({ card }) => card.title))];
       return dishes.length === 0
         ? [say`No ${note.value ?? ''} for ${guestName(note.who)}.`]
         : [

@@ -4,10 +4,13 @@ import type { Outcome, OutcomeKey, OutcomeOf } from '../../kitchen/outcome.ts';
 import type { Scene } from '../scene.ts';
 import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { answer } from './answers.ts';
+import { carvingMap } from './carving.ts';
 import { openingDay } from './day.ts';
 import { emergencyReply } from './emergency.ts';
+import { lackedWords } from './lacking.ts';
 import { offer } from './options.ts';
 import {
+  doneTold,
   movedWords,
   presumedWords,
   pullWords,
@@ -18,7 +21,7 @@ import {
 import { badWords, questionWords } from './questions.ts';
 import { troubleWords } from './rescue.ts';
 import { currentStepOf, nextStepOf } from './standing.ts';
-import { callWords, cautionWords, dishTitle, titleOf } from './steps.ts';
+import { cautionWords, dishTitle, findStep, titleOf } from './steps.ts';
 import { guestNotedWords } from './table.ts';
 import {
   clock,
@@ -44,6 +47,12 @@ function roastNoted(scene: Scene): Spoken {
   const boneless = roast.boneless && roast.bones === undefined ? say`boneless ` : silent;
   const name = dishTitle(scene.dinner, roast.cut ?? 'roast');
   return joinNoted([say`${kilograms}${bones}${boneless}${name}`]);
+}
+
+/** "The potatoes are in" is as true when a dish's step begins as when it is done. */
+function isUnderWay(id: string, scene: Scene): boolean {
+  const found = findStep(scene.dinner, id);
+  return found !== undefined && found.card.card !== 'roast' && found.step.hands === 'start';
 }
 
 export const wording: { [K in OutcomeKey]: Word<K> } = {
@@ -77,18 +86,15 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
       : method === 'steady'
         ? say`One steady oven, no sear.`
         : say`Sear first, then a gentle oven.`,
-  'dish-added': ({ dish }, scene) => capital(say`${dishTitle(scene.dinner, dish)} it is.`),
+  'dish-added': ({ dish }, scene) => capital(say`${dishTitle(scene.dinner, dish)}, noted.`),
   'dish-unknown': ({ dish }) =>
     say`I have no card for ${dish.replace(/-/g, ' ')}, so I have not noted it.`,
-  'dish-dropped': ({ dish }, scene) => say`No ${dishTitle(scene.dinner, dish)}, then.`,
+  'dish-dropped': ({ dish }, scene) => say`No ${dishTitle(scene.dinner, dish)}.`,
   'units-set': (_, scene) =>
     scene.dinner.units.temperature === 'C'
       ? say`Celsius from now on.`
       : say`Fahrenheit from now on.`,
-  lacked: ({ thing, step }, scene) =>
-    step
-      ? sentences([say`Another way, then.`, callWords(step, scene)])
-      : say`No ${thing.replace(/-/g, ' ')}: noted. I will not count on it.`,
+  lacked: lackedWords,
   'setup-noted': () => say`Noted.`,
   'hands-added': ({ who }) =>
     capital(say`${who} can take what runs beside yours. I have shared it out.`),
@@ -140,11 +146,13 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
             assumed,
             scene.plan ? say`Likely out at ${clock(scene.plan.pullAt.p50, scene.dinner)}.` : silent,
           ]);
-    if (step === 'carve')
-      return sentences([say`Carve away.`, assumed, cautionWords('carve', scene)]);
-    return presumed.includes(step)
-      ? presumedWords(presumed, scene)
-      : sentences([say`Good.`, assumed]);
+    if (step === 'carve') {
+      const called = scene.dinner.calls.has('carve:carve');
+      const caution = called ? silent : cautionWords('carve', scene);
+      return sentences([say`Carve away.`, assumed, called ? silent : carvingMap(scene), caution]);
+    }
+    if (presumed.includes(step)) return presumedWords(presumed, scene);
+    return sentences([isUnderWay(step, scene) ? doneTold([step], scene) : say`Good.`, assumed]);
   },
   'step-moved': ({ step, happenedAt }, scene) =>
     sentences([
@@ -152,11 +160,11 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
       step === 'roast-in' || step === 'oven-down' ? pullWords(scene) : silent,
     ]),
   'step-not-done': ({ step }, scene) =>
-    say`Take your time with it: ${titleOf(scene.dinner, step)}. Say when it is done.`,
+    say`Take your time: ${titleOf(scene.dinner, step)}. Tell me when it is done.`,
   'step-skipped': ({ step }, scene) =>
     step === 'rest'
       ? say`Carve now, then. It will bleed a little on the board.`
-      : say`We skip it: ${titleOf(scene.dinner, step)}.`,
+      : say`Left out: ${titleOf(scene.dinner, step)}.`,
   'step-needed': ({ step }, scene) =>
     say`There is no dinner without that: ${titleOf(scene.dinner, step)}. Tell me when it is done.`,
   'nothing-open': () => say`Nothing is open just now. Which step do you mean?`,

@@ -1,0 +1,26 @@
+/** How a guest is spoken of. */
+import { type Spoken, say } from '../spoken.ts';
+
+const relation =
+  /^(dad|mum|mom|mother|father|gran|granny|grandma|grandad|grandpa|nan|nana|sister|brother|wife|husband|aunt|auntie|uncle|cousin|niece|nephew|son|daughter|girlfriend|boyfriend|partner|friend|neighbou?r|toddler|baby|kid|child|boss|in laws)\b/;
+const together = /^(kids|children|boys|girls|little ones|twins|guests|toddlers|babies|others)\b/;
+const group =
+  /^(one|two|three|four|five|six|half|some|most|the rest|the others|another|a|an|someone|somebody)\b/;
+
+/** "sister" is your sister, "kids" the kids, "ben" is Ben. */
+export function guestName(who: string | undefined): Spoken {
+  if (who === undefined || who === '') return say`one guest`;
+  if (relation.test(who)) return say`your ${who}`;
+  if (together.test(who)) return say`the ${who}`;
+  if (group.test(who)) return say`${who}`;
+  const name = who
+    .split(' ')
+    .map((word) => (word === 'and' ? word : word.charAt(0).toUpperCase() + word.slice(1)))
+    .join(' ');
+  return say`${name}`;
+}
+
+export const manyGuests = (who: string | undefined): boolean =>
+  /^(kids|children|boys|girls|two|three|four|five|six|half|some|most|twins|little ones|in laws|others|the others|the rest|guests)\b| and /.test(
+    who ?? '',
+  );

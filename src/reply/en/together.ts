@@ -1,0 +1,57 @@
+/** Several outcomes of one utterance told together: steps done in one sentence, dishes in one menu. */
+import { menuOf } from '../../kitchen/dinner.ts';
+import type { Outcome, OutcomeOf } from '../../kitchen/outcome.ts';
+import type { Scene } from '../scene.ts';
+import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
+import { doneTold, hasOwnWords, presumedWords } from './progress.ts';
+import { dishTitle } from './steps.ts';
+import { word } from './wording.ts';
+
+/** Each outcome in words, those of one kind gathered where the first of them stands. */
+export function wordsTogether(outcomes: readonly Outcome[], scene: Scene): Spoken[] {
+  const done = outcomes.filter((one): one is OutcomeOf<'step-done'> => isPlainDone(one));
+  const menu = outcomes.filter(isMenuChange);
+  const news = outcomes.some((one) => one.key === 'step-done' && !one.again);
+  return outcomes.flatMap((outcome): Spoken[] => {
+    // What was known already goes unsaid beside what is new.
+    if (outcome.key === 'step-done' && outcome.again && news) return [];
+    if (isPlainDone(outcome)) return outcome === done[0] ? [doneTogether(done, scene)] : [];
+    if (isMenuChange(outcome)) return outcome === menu[0] ? [menuWords(menu, scene)] : [];
+    return [word(outcome, scene)];
+  });
+}
+
+const isPlainDone = (one: Outcome): one is OutcomeOf<'step-done'> =>
+  one.key === 'step-done' && !one.again && !hasOwnWords(one.step);
+
+type MenuChange = OutcomeOf<'dish-added'> | OutcomeOf<'dish-dropped'>;
+
+const isMenuChange = (one: Outcome): one is MenuChange =>
+  one.key === 'dish-added' || one.key === 'dish-dropped';
+
+function doneTogether(done: readonly OutcomeOf<'step-done'>[], scene: Scene): Spoken {
+  const steps = done.map((one) => one.step);
+  const presumed = done.flatMap((one) => one.presumed).filter((step) => !steps.includes(step));
+  return sentences([doneTold(steps, scene), presumedWords([...new Set(presumed)], scene)]);
+}
+
+function menuWords(changes: readonly MenuChange[], scene: Scene): Spoken {
+  const titles = (key: MenuChange['key']): Spoken[] =>
+    changes
+      .filter((one) => one.key === key)
+      .map((one) => say`${dishTitle(scene.dinner, one.dish)}`);
+  const [added, dropped] = [titles('dish-added'), titles('dish-dropped')];
+  const menu = menuOf(scene.dinner);
+  const butters = menu.filter((card) => card.card === 'butter');
+  const first = changes.some(
+    (one) => one.key === 'dish-added' && butters.some((card) => card.id === one.dish),
+  );
+  return sentences([
+    added.length > 0 ? capital(say`${list(added)}, noted.`) : silent,
+    dropped.length > 0 ? say`No ${list(dropped, 'and no')}.` : silent,
+    menu.length > 0
+      ? say`Beside the roast now: ${list(menu.map((card) => say`${card.title}`))}.`
+      : say`Nothing beside the roast now.`,
+    first && butters.length > 1 ? say`That makes two butters: which one goes?` : silent,
+  ]);
+}
