@@ -35,6 +35,10 @@ export interface PlannedStep {
   handsOn: 'throughout' | 'start' | 'none';
   needs: readonly string[];
   why: readonly Reason[];
+  /** The steps it leans on, one after another, to what binds the day. */
+  chain?: readonly string[] | undefined;
+  /** The oven it is in (0: the roast's) and the heat it bears, for a step that is in one. */
+  oven?: { index: number; lowCelsius: number; highCelsius: number } | undefined;
   /** How much later it could start before the table moves. */
   slackMinutes: number;
   presumed: boolean;
@@ -44,6 +48,8 @@ export interface OvenMove {
   at: number;
   celsius: number;
   why: 'preheat' | 'sear' | 'roast' | 'course' | 'hold' | 'sides' | 'off' | 'finish-sear';
+  /** Absent: the roast's own oven; otherwise 1 for the second. */
+  oven?: number | undefined;
 }
 
 /** A rule that the plan could not keep, and by how much. */
@@ -73,5 +79,7 @@ export interface Plan {
   /** When to look at the core next. */
   checkAt?: number | undefined;
   coreAtServingCelsius: Band;
+  /** The step whose usual overrun would use up the most of its room, or more than that. */
+  firstToBreak?: { step: string; slackMinutes: number; overrunMinutes: number } | undefined;
   shortfalls: readonly Shortfall[];
 }

@@ -1,73 +1,35 @@
-/** Whose hands are busy when. One cook unless more were named; a cook who is away has none. */
-import { addMinutes, type Instant } from '../base/time.ts';
+/** Whose hands do what: one thing at a time each; the first named who is free for all of it. */
+import type { Problem } from './problem.ts';
+import type { Solution } from './solve/solve.ts';
 
-export interface Interval {
-  from: Instant;
-  to: Instant;
-  what: string;
+interface Busy {
+  from: number;
+  to: number;
 }
 
-export class Hands {
-  readonly names: readonly string[];
-  private readonly busy: Interval[][];
-
-  constructor(names: readonly string[]) {
-    this.names = names;
-    this.busy = names.map(() => []);
+/** The name of whoever does each task; the problem has enough hands for all, or it was said. */
+export function handsOf(
+  problem: Problem,
+  solution: Solution,
+  names: readonly string[],
+): Map<string, string> {
+  const busy: Busy[][] = names.map(() => []);
+  const who = new Map<string, string>();
+  const spans = problem.uses
+    .filter((use) => use.resource === 'hands')
+    .map((use) => ({
+      task: use.task,
+      from: (solution.starts.get(use.from.task) ?? 0) + use.from.plus,
+      to: (solution.starts.get(use.to.task) ?? 0) + use.to.plus,
+    }))
+    .sort((a, b) => Number(b.task === 'away') - Number(a.task === 'away') || a.from - b.from);
+  for (const span of spans) {
+    const free = busy.findIndex((list) =>
+      list.every((one) => one.to <= span.from || span.to <= one.from),
+    );
+    const index = Math.max(0, free);
+    busy[index]?.push(span);
+    who.set(span.task, names[index] ?? names[0] ?? '');
   }
-
-  /** Makes one pair of hands busy, whoever is free, else the first; returns whose. */
-  take(from: Instant, minutes: number, what: string): string {
-    const to = addMinutes(from, minutes);
-    const free = this.names.findIndex((_, who) => this.isFree(who, from, to));
-    const who = Math.max(0, free);
-    this.busy[who]?.push({ from, to, what });
-    return this.names[who] ?? 'you';
-  }
-
-  block(who: number, interval: Interval): void {
-    this.busy[who]?.push(interval);
-  }
-
-  /** What keeps every pair of hands busy then, or undefined when some are free. */
-  clash(from: Instant, minutes: number): Interval | undefined {
-    const to = addMinutes(from, minutes);
-    let first: Interval | undefined;
-    for (let who = 0; who < this.names.length; who += 1) {
-      const overlap = this.overlap(who, from, to);
-      if (!overlap) return undefined;
-      if (!first || overlap.to < first.to) first = overlap;
-    }
-    return first;
-  }
-
-  /** The first instant from `from` at which some hands are free for so many minutes. */
-  firstFree(from: Instant, minutes: number): Instant {
-    let at = from;
-    for (let tries = 0; tries < 200; tries += 1) {
-      const clash = this.clash(at, minutes);
-      if (!clash) return at;
-      at = Math.max(clash.to, at + 1);
-    }
-    return at;
-  }
-
-  /** The last start not after `latest` and not before `earliest`, with hands free, if any. */
-  lastFree(latest: Instant, minutes: number, earliest: Instant): Instant | undefined {
-    let at = latest;
-    for (let tries = 0; tries < 200 && at >= earliest; tries += 1) {
-      const clash = this.clash(at, minutes);
-      if (!clash) return at;
-      at = addMinutes(clash.from, -minutes);
-    }
-    return undefined;
-  }
-
-  private isFree(who: number, from: Instant, to: Instant): boolean {
-    return this.overlap(who, from, to) === undefined;
-  }
-
-  private overlap(who: number, from: Instant, to: Instant): Interval | undefined {
-    return this.busy[who]?.find((one) => one.from < to && from < one.to);
-  }
+  return who;
 }

@@ -3,12 +3,13 @@ import { addMinutes, type Instant } from '../base/time.ts';
 import {
   type Card,
   type CardStep,
+  isRoastMoment,
   type RoastCard,
   stepApplies,
   stepIdOf,
 } from '../kitchen/card.ts';
 import { circumstancesOf } from '../kitchen/circumstances.ts';
-import { type Dinner, menuOf } from '../kitchen/dinner.ts';
+import { type Dinner, menuOf, missingOf } from '../kitchen/dinner.ts';
 import type { Method } from '../kitchen/facts.ts';
 import type { Band } from '../kitchen/forecast.ts';
 
@@ -109,3 +110,36 @@ export function endOf(item: Item, dinner: Dinner): Instant | undefined {
     ? usual
     : Math.max(usual, addMinutes(notDoneAt, Math.max(5, item.minutes.p50 / 2)));
 }
+
+/** Minutes of hands a step takes. */
+export const handsMinutesOf = (item: Item): number =>
+  item.handsOn === 'throughout' ? item.minutes.p50 : item.handsOn === 'start' ? startMinutes : 0;
+
+export interface Predecessor {
+  step: string;
+  minMinutes: number;
+  maxMinutes?: number | undefined;
+}
+
+/**
+ * A card's step waits for the step written before it unless it says what it waits for. What was left
+ * out hands on what it waited for itself.
+ */
+export function predecessorsOf(item: Item, items: readonly Item[]): Predecessor[] {
+  const direct = item.step.after ? [...item.after] : writtenBefore(item, items);
+  return direct.flatMap((one) => {
+    const before = items.find((other) => other.id === one.step);
+    if (!before?.skipped || before.doneAt !== undefined) return [one];
+    return predecessorsOf(before, items).map(({ step }) => ({ step, minMinutes: 0 }));
+  });
+}
+
+function writtenBefore(item: Item, items: readonly Item[]): Predecessor[] {
+  if (item.card.card === 'roast') return [];
+  const siblings = items.filter((one) => one.card === item.card && !isRoastMoment(one.id));
+  const before = siblings[siblings.indexOf(item) - 1];
+  return before ? [{ step: before.id, minMinutes: 0 }] : [];
+}
+
+/** Whether enough is known to plan the whole day. */
+export const isComplete = (dinner: Dinner): boolean => missingOf(dinner).length === 0;

@@ -1,18 +1,25 @@
 /**
  * The rest of the day, from a dinner's facts, a forecast and an instant. Pure: the same three give
- * the same plan. It knows no clock, no words and no charts.
+ * the same plan. It writes the day down as a problem, has it solved, and reads the answer out with its
+ * reasons. It knows no clock, no words and no charts.
  */
 
 import { addMinutes, type Instant, minutesBetween } from '../base/time.ts';
-import { isRoastMoment } from '../kitchen/card.ts';
 import type { Dinner } from '../kitchen/dinner.ts';
 import { coreAfterRest, type Forecast } from '../kitchen/forecast.ts';
-import type { OvenMove, Plan, PlannedStep, StepState } from '../kitchen/plan.ts';
+import type { OvenMove, Plan } from '../kitchen/plan.ts';
+import { compile } from './compile/compile.ts';
+import { type Day, dayOf, minuteIn, pullBandOf } from './compile/day.ts';
 import { checkShortfalls } from './constraints/index.ts';
-import { endOf, type Item, itemsOf } from './items.ts';
-import { ovenAt, type Placed, type Placement, place } from './place.ts';
-import { holdOvenCelsius, ovenMovesOf, roastOf, roastWentInAt } from './roast-day.ts';
-import { isComplete, type Timeline, timelineOf } from './timeline.ts';
+import { instantOfMinute } from './grid.ts';
+import { isComplete } from './items.ts';
+import { dishMoves } from './oven-moves.ts';
+import type { Problem } from './problem.ts';
+import { readSteps } from './read-out.ts';
+import { ovenAt, ovenMovesOf } from './roast-day.ts';
+import { shortfallsOf } from './shortfalls.ts';
+import { type Solution, solve } from './solve/solve.ts';
+import { servingOf } from './table.ts';
 
 export interface PlanQuestion {
   dinner: Dinner;
@@ -24,149 +31,83 @@ export interface PlanQuestion {
 
 /** The plan, or undefined while no roast is known. */
 export function plan({ dinner, forecast, pullCelsius, now }: PlanQuestion): Plan | undefined {
-  const roast = roastOf(dinner);
-  if (!roast) return undefined;
-  const items = itemsOf(dinner, roast.card, roast.program.method);
-  const base = {
-    dinner,
-    card: roast.card,
-    program: roast.program,
-    rest: roast.rest,
-    forecast,
-    now,
-  };
-  const first = timelineOf({ ...base, readyAt: now });
-  const readyAt = prepReadyAt(dinner, items, first, now);
-  const timeline = timelineOf({ ...base, readyAt });
-  const moves = ovenMovesOf(dinner, roast.program, timeline.roastInAt);
-  const placement = place({ dinner, items, timeline, now, moves });
-  const oven = ovenOf(dinner, moves, placement, timeline);
-  const steps = [...placement.placed.values()]
-    .map((placed) => plannedStep(dinner, placed, now))
-    .sort((a, b) => a.startAt - b.startAt || (a.id < b.id ? -1 : 1));
+  const day = dayOf(dinner, forecast, now);
+  if (!day) return undefined;
+  const { problem, solution } = answerOf(day, forecast);
+  const at = (task: string): Instant =>
+    instantOfMinute(day.grid, solution.starts.get(task) ?? day.grid.now);
+  const roastInAt = day.wentInAt ?? at('roast-in');
+  const pullAt = pullBandOf(day, forecast, roastInAt);
+  const carveAt = day.carveBegunAt ?? at('carve');
+  const searAt = day.program.method === 'sear-last' ? at('sear') : undefined;
+  const oven = ovenOf(day, problem, solution, roastInAt);
+  const restMinutes = minutesBetween(pullAt.p50, searAt ?? carveAt);
+  const { serving, onTimeChance } = servingOf(day, problem, solution, pullAt);
+  const { steps, firstToBreak } = readSteps({ day, problem, solution, oven, pullAt });
   const made: Plan = {
     complete: isComplete(dinner),
-    method: roast.program.method,
+    method: day.program.method,
     steps,
-    serving: {
-      wantedAt: timeline.wantedAt,
-      likelyAt: timeline.serveAt,
-      earliestAt: timeline.earliestAt,
-      latestAt: timeline.latestAt,
-    },
-    onTimeChance: timeline.onTimeChance,
-    roastInAt: timeline.roastInAt,
-    pullAt: timeline.pull,
+    serving,
+    onTimeChance,
+    roastInAt,
+    pullAt,
     pullCelsius,
     serveCelsius: dinner.target?.serveCelsius ?? pullCelsius + 9,
-    restMinutes: timeline.restMinutes,
-    carveMinutes: timeline.carveMinutes,
+    restMinutes,
+    carveMinutes: day.carveMinutes,
     oven,
     ovenNowCelsius: ovenAt(oven, now),
-    checkAt: checkAtOf(dinner, forecast, timeline, now),
-    coreAtServingCelsius: coreAfterRest(forecast, timeline.restMinutes),
-    shortfalls: placement.shortfalls,
+    checkAt: checkAtOf(day, forecast, roastInAt),
+    coreAtServingCelsius: coreAfterRest(forecast, restMinutes),
+    firstToBreak,
+    shortfalls: shortfallsOf(day, problem, solution),
   };
-  return { ...made, shortfalls: [...placement.shortfalls, ...checkShortfalls(made)] };
+  return { ...made, shortfalls: [...made.shortfalls, ...checkShortfalls(made)] };
 }
 
-/** When the steps that the roast cannot go in without can be done, were they begun now. */
-function prepReadyAt(
-  dinner: Dinner,
-  items: readonly Item[],
-  timeline: Timeline,
-  now: Instant,
-): Instant {
-  const before = items.find((item) => item.id === 'roast-in');
-  if (!before || roastWentInAt(dinner) !== undefined) return now;
-  const needed = new Set<string>();
-  const visit = (id: string): void => {
-    if (needed.has(id)) return;
-    needed.add(id);
-    for (const { step } of items.find((one) => one.id === id)?.after ?? []) visit(step);
-  };
-  for (const { step } of before.after) visit(step);
-  const prep = items.filter((item) => needed.has(item.id) && !isRoastMoment(item.id));
-  const soon = { ...timeline, roastInAt: now };
-  const { placed } = place({ dinner, items: prep, timeline: soon, now, moves: [], prepOnly: true });
-  return Math.max(
-    now,
-    ...[...placed.values()]
-      .filter((one) => one.item.doneAt === undefined && one.item.step.skippable !== true)
-      .map((one) => one.endAt),
-  );
+/** Told in fives: nobody puts a roast in at one minute to five. The rest takes up the difference. */
+function answerOf(day: Day, forecast: Forecast): { problem: Problem; solution: Solution } {
+  if (day.wentInAt !== undefined) {
+    const problem = compile(day, { pullAt: pullBandOf(day, forecast, day.wentInAt).p50 });
+    return { problem, solution: solve(problem) };
+  }
+  const problem = compile(day);
+  const solution = solve(problem);
+  const likely = instantOfMinute(day.grid, solution.starts.get('roast-in') ?? day.grid.now);
+  const fives = Math.floor(likely / 300_000) * 300_000;
+  const minute = minuteIn(day, fives);
+  if (fives === likely || minute < day.grid.now) return { problem, solution };
+  const rounded = compile(day, { roastInMinute: minute });
+  const again = solve(rounded);
+  return again.cost - solution.cost < roundingCost
+    ? { problem: rounded, solution: again }
+    : { problem, solution };
 }
+
+/** A few minutes more of rest may be had for a time that is easily told; a late table may not. */
+const roundingCost = 500;
 
 /** The oven's whole program: what was set, what the roast asks for, what dishes ask for after it. */
-function ovenOf(
-  dinner: Dinner,
-  moves: readonly OvenMove[],
-  placement: Placement,
-  timeline: Timeline,
-): OvenMove[] {
+function ovenOf(day: Day, problem: Problem, solution: Solution, roastInAt: Instant): OvenMove[] {
+  const { dinner, program, grid } = day;
   const told = dinner.oven.map(({ at, celsius }): OvenMove => ({ at, celsius, why: 'roast' }));
   const lastToldAt = told.at(-1)?.at ?? Number.NEGATIVE_INFINITY;
-  const finish: OvenMove[] =
-    timeline.searAgainAt === undefined
-      ? []
-      : [
-          {
-            at: timeline.pull.p50,
-            celsius: roastOf(dinner)?.program.searCelsius ?? 260,
-            why: 'finish-sear',
-          },
-        ];
-  const hold: OvenMove[] =
-    dinner.course?.rest === 'low-oven'
-      ? [{ at: timeline.pull.p50, celsius: holdOvenCelsius, why: 'hold' }]
-      : [];
-  const later = [...moves, ...hold, ...placement.ovenForDishes, ...finish].filter(
-    (one) => one.at > lastToldAt,
+  const litAt = solution.starts.get('oven-on');
+  const own = ovenMovesOf(dinner, program, roastInAt).map((move) =>
+    move.why === 'preheat' && litAt !== undefined && day.ovenLitAt === undefined
+      ? { ...move, at: instantOfMinute(grid, litAt) }
+      : move,
   );
+  const dishes = problem.ovens.flatMap((_, oven) => dishMoves(problem, solution, grid, oven));
+  const later = [...own, ...dishes].filter((one) => one.at > lastToldAt || one.oven !== undefined);
   return [...told, ...later].sort((a, b) => a.at - b.at);
 }
 
-function stateOf(dinner: Dinner, item: Item, now: Instant, startAt: Instant): StepState {
-  if (item.skipped) return 'skipped';
-  if (item.doneAt !== undefined) return 'done';
-  const endAt = endOf(item, dinner);
-  if (item.startedAt !== undefined) {
-    const openEnded = item.handsOn !== 'none' || dinner.steps.get(item.id)?.startedAt !== undefined;
-    return openEnded || (endAt ?? now) > now ? 'active' : 'done';
-  }
-  return startAt <= now ? 'due' : 'planned';
-}
-
-function plannedStep(dinner: Dinner, placed: Placed, now: Instant): PlannedStep {
-  const { item } = placed;
-  return {
-    id: item.id,
-    card: item.card.id,
-    title: item.title,
-    startAt: placed.startAt,
-    endAt: placed.endAt,
-    minutes: item.minutes,
-    state: stateOf(dinner, item, now, placed.startAt),
-    hands: placed.hands,
-    handsOn: item.handsOn,
-    needs: item.needs,
-    why: placed.why,
-    slackMinutes: Number.isFinite(placed.latestEndAt)
-      ? Math.max(0, Math.round(minutesBetween(placed.endAt, placed.latestEndAt)))
-      : 0,
-    presumed: item.presumed,
-  };
-}
-
 /** The next look: what the forecast says, no sooner than now, and none once it is out. */
-function checkAtOf(
-  dinner: Dinner,
-  forecast: Forecast,
-  timeline: Timeline,
-  now: Instant,
-): Instant | undefined {
-  if (timeline.out) return undefined;
-  const at = addMinutes(timeline.roastInAt, forecast.nextCheckMinute);
-  const lastTold = dinner.readings.at(-1)?.happenedAt;
-  return Math.max(at, lastTold ?? 0, roastWentInAt(dinner) === undefined ? 0 : Math.min(now, at));
+function checkAtOf(day: Day, forecast: Forecast, roastInAt: Instant): Instant | undefined {
+  if (day.cameOutAt !== undefined) return undefined;
+  const at = addMinutes(roastInAt, forecast.nextCheckMinute);
+  const lastTold = day.dinner.readings.at(-1)?.happenedAt;
+  return Math.max(at, lastTold ?? 0, day.wentInAt === undefined ? 0 : Math.min(day.now, at));
 }

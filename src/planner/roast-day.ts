@@ -254,3 +254,9 @@ export function roastOf(
     rest: restBandOf(card, kilograms),
   };
 }
+
+/** The roast's oven by its moves at an instant, in Celsius; 0 when off. */
+export function ovenAt(moves: readonly OvenMove[], at: Instant): number {
+  const own = moves.filter((move) => move.at <= at && (move.oven ?? 0) === 0);
+  return own.at(-1)?.celsius ?? 0;
+}

@@ -5,10 +5,16 @@
 import type { Plan, Shortfall } from '../../kitchen/plan.ts';
 import type { Constraint } from './constraint.ts';
 import { handsOnce } from './hands-once.ts';
+import { ovenTolerance } from './oven-tolerance.ts';
 import { restBeforeCarve } from './rest-before-carve.ts';
 import { tableOnTime } from './table-on-time.ts';
 
-export const constraints: readonly Constraint[] = [handsOnce, restBeforeCarve, tableOnTime];
+export const constraints: readonly Constraint[] = [
+  handsOnce,
+  ovenTolerance,
+  restBeforeCarve,
+  tableOnTime,
+];
 
 export const checkShortfalls = (plan: Plan): Shortfall[] =>
   constraints.flatMap((constraint) => constraint.check(plan));

@@ -1,0 +1,31 @@
+/** A dinner's open day as a problem; see docs/planner.md. */
+import type { Instant } from '../../base/time.ts';
+import { householdOven } from '../household-oven.ts';
+import type { Problem } from '../problem.ts';
+import type { Day } from './day.ts';
+import { draftDishes } from './dishes.ts';
+import { Draft, point } from './draft.ts';
+import { draftRoast } from './roast.ts';
+
+export interface CompileOptions {
+  /** The pull, once the roast is in. */
+  pullAt?: Instant | undefined;
+  /** The roast goes in at this minute: asked again with the minute that people like. */
+  roastInMinute?: number | undefined;
+}
+
+export function compile(day: Day, { pullAt, roastInMinute }: CompileOptions = {}): Problem {
+  const draft = new Draft();
+  draftRoast(draft, day, pullAt);
+  draftDishes(draft, day);
+  if (roastInMinute !== undefined)
+    draft.exactly(point('origin'), point('roast-in'), roastInMinute, 'roast');
+  const tools = [...new Set(draft.uses.map((use) => use.resource))].filter((id) => id !== 'hands');
+  return draft.problem({
+    resources: [
+      { id: 'hands', capacity: 1 + day.dinner.helpers.length },
+      ...tools.map((id) => ({ id, capacity: 1 })),
+    ],
+    ovens: [householdOven],
+  });
+}

@@ -1,0 +1,104 @@
+/**
+ * What each oven's dial is set to so that every stay has a heat it bears: as few changes as can be,
+ * a heat that all who share it tolerate, and each change begun in time to be there.
+ */
+import { clamp } from '../base/units.ts';
+import type { OvenMove } from '../kitchen/plan.ts';
+import type { Grid } from './grid.ts';
+import { instantOfMinute } from './grid.ts';
+import { changeMinutes, type Point, type Problem, type Stay } from './problem.ts';
+import type { Solution } from './solve/solve.ts';
+
+interface Spell {
+  from: number;
+  to: number;
+  stay: Stay;
+}
+
+interface Group {
+  low: number;
+  high: number;
+  spells: Spell[];
+}
+
+/** One dial's heats over time, in minutes of the problem. */
+export interface Heat {
+  minute: number;
+  celsius: number;
+  /** Whose stay asked for it first. */
+  task: string;
+}
+
+export function heatsOf(problem: Problem, solution: Solution, oven: number): Heat[] {
+  const at = (point: Point): number => (solution.starts.get(point.task) ?? 0) + point.plus;
+  const spells = problem.stays
+    .filter((_, index) => solution.ovens[index] === oven)
+    .map((stay) => ({ from: at(stay.from), to: at(stay.to), stay }))
+    .filter((spell) => spell.to > spell.from)
+    .sort((a, b) => a.from - b.from || a.to - b.to);
+  const groups: Group[] = [];
+  for (const spell of spells) {
+    const group = groups.at(-1);
+    const low = Math.max(group?.low ?? 0, spell.stay.lowCelsius);
+    const high = Math.min(group?.high ?? Infinity, spell.stay.highCelsius);
+    if (group && low <= high) {
+      group.low = low;
+      group.high = high;
+      group.spells.push(spell);
+      continue;
+    }
+    // Who is still inside bears the next heat as well.
+    const inside = (group?.spells ?? []).filter((one) => one.to > spell.from);
+    groups.push({
+      low: Math.max(spell.stay.lowCelsius, ...inside.map((one) => one.stay.lowCelsius)),
+      high: Math.min(spell.stay.highCelsius, ...inside.map((one) => one.stay.highCelsius)),
+      spells: [spell],
+    });
+  }
+  return groups.map((group, index) => heatOf(group, groups[index - 1], problem));
+}
+
+function heatOf(group: Group, before: Group | undefined, problem: Problem): Heat {
+  const celsius = celsiusOf(group);
+  const first = group.spells[0];
+  const from = Math.min(...group.spells.map((one) => one.from));
+  const task = first?.stay.task ?? '';
+  const oven = problem.ovens[0];
+  if (!before || !oven) return { minute: from, celsius, task };
+  const flat = (value: number): { lowCelsius: number; highCelsius: number } => ({
+    lowCelsius: value,
+    highCelsius: value,
+  });
+  const ramp = changeMinutes(flat(celsiusOf(before)), flat(celsius), oven);
+  const leftAt = Math.max(
+    ...before.spells
+      .filter((one) => celsius < one.stay.lowCelsius || celsius > one.stay.highCelsius)
+      .map((one) => one.to),
+    from - ramp,
+  );
+  return { minute: Math.min(from, leftAt), celsius, task };
+}
+
+/** The middle of what all like best, within what all bear; a dial has marks of five. */
+function celsiusOf(group: Group): number {
+  const likes = group.spells.map((one) => one.stay.likelyCelsius);
+  const mean = likes.reduce((sum, one) => sum + one, 0) / Math.max(1, likes.length);
+  return clamp(mean, group.low, group.high);
+}
+
+/** The moves that the dishes, a hold or a finishing sear ask of an oven; the roast's own are its own. */
+export function dishMoves(
+  problem: Problem,
+  solution: Solution,
+  grid: Grid,
+  oven: number,
+): OvenMove[] {
+  return heatsOf(problem, solution, oven)
+    .filter((heat) => heat.task !== 'roast-in')
+    .map((heat) => ({
+      at: instantOfMinute(grid, heat.minute),
+      celsius: heat.celsius,
+      why: heat.task === 'sear' ? 'finish-sear' : heat.task === 'hold-out' ? 'hold' : 'sides',
+      ...(oven === 0 ? {} : { oven }),
+    }));
+}
