@@ -50,10 +50,10 @@ export class Outbox<T> {
   private readonly options: OutboxOptions<T>;
   private readonly waiting: Waiting<T>[] = [];
   private readonly names = new Set<string>();
-  private readonly ended = new AbortController();
   private running: Promise<void> = Promise.resolve();
   private busy = false;
-  private sending = false;
+  /** The attempt that is under way. */
+  private sending: AbortController | undefined;
   private failures = 0;
   private closing = false;
   private wake: (() => void) | undefined;
@@ -67,13 +67,7 @@ export class Outbox<T> {
     this.names.add(parcel.name);
     const oldest = this.names.values().next().value;
     if (this.names.size > namesKept && oldest !== undefined) this.names.delete(oldest);
-    const one = { ...parcel, until: this.options.ticks() + parcel.liveMilliseconds };
-    if (parcel.urgent && this.options.urgentFirst) {
-      // The one in front may be half way out already.
-      const inFront = this.sending ? 1 : 0;
-      const after = this.waiting.findIndex((other, index) => index >= inFront && !other.urgent);
-      this.waiting.splice(after < 0 ? this.waiting.length : after, 0, one);
-    } else this.waiting.push(one);
+    this.waiting.push({ ...parcel, until: this.options.ticks() + parcel.liveMilliseconds });
     if (parcel.urgent) this.hurry();
     if (this.busy) return;
     this.busy = true;
@@ -89,44 +83,47 @@ export class Outbox<T> {
   async close(graceMilliseconds = 0): Promise<void> {
     this.closing = true;
     this.hurry();
-    const timer = setTimeout(() => this.ended.abort(), graceMilliseconds);
+    const timer = setTimeout(() => this.sending?.abort(), graceMilliseconds);
     await this.running;
     clearTimeout(timer);
-    this.ended.abort();
   }
 
   private async run(): Promise<void> {
-    for (let one = this.waiting[0]; one && !this.closing; one = this.waiting[0]) {
+    for (let one = this.next(); one && !this.closing; one = this.next()) {
       if (one.until <= this.options.ticks()) {
         this.remove(one);
         continue;
       }
       const wait = await this.attempt(one);
-      if (wait !== undefined && !this.closing)
+      if (wait !== undefined && !this.closing && this.next() === one)
         await this.rest(Math.min(wait, one.until - this.options.ticks()));
     }
     this.busy = false;
   }
 
+  private next(): Waiting<T> | undefined {
+    const urgent = this.options.urgentFirst && this.waiting.find((one) => one.urgent);
+    return urgent || this.waiting[0];
+  }
+
   /** How long to wait before trying again, or undefined when it arrived. */
   private async attempt(one: Waiting<T>): Promise<number | undefined> {
     const { send, arrived, patienceMilliseconds, trouble } = this.options;
-    const patience = AbortSignal.timeout(patienceMilliseconds);
-    this.sending = true;
+    const attempt = new AbortController();
+    const timer = setTimeout(() => attempt.abort(), patienceMilliseconds);
+    this.sending = attempt;
     try {
-      await orAborted(send(one.item, AbortSignal.any([this.ended.signal, patience])), [
-        this.ended.signal,
-        patience,
-      ]);
+      await orAborted(send(one.item, attempt.signal), attempt.signal);
     } catch (error) {
       if (error instanceof NotNow) return error.milliseconds;
       this.failures += 1;
-      if (this.failures === 1 && !this.ended.signal.aborted) trouble?.(asError(error));
+      if (this.failures === 1 && !this.closing) trouble?.(asError(error));
       const first = this.options.firstWaitMilliseconds ?? 500;
       const longest = this.options.longestWaitMilliseconds ?? 30_000;
       return Math.min(longest, first * 2 ** Math.min(this.failures - 1, 16));
     } finally {
-      this.sending = false;
+      clearTimeout(timer);
+      this.sending = undefined;
     }
     if (this.failures > 0) trouble?.(undefined);
     this.failures = 0;
@@ -157,13 +154,9 @@ const asError = (error: unknown): Error =>
   error instanceof Error ? error : new Error(String(error));
 
 /** A door that hangs without heeding its signal holds nobody up. */
-function orAborted(work: Promise<void>, signals: readonly AbortSignal[]): Promise<void> {
-  return new Promise((resolve, reject) => {
+const orAborted = (work: Promise<void>, signal: AbortSignal): Promise<void> =>
+  new Promise((resolve, reject) => {
     work.then(resolve, reject);
-    for (const signal of signals) {
-      const given = (): void => reject(new Error('gave no answer in time'));
-      if (signal.aborted) given();
-      else signal.addEventListener('abort', given, { once: true });
-    }
+    const given = (): void => reject(new Error('gave no answer in time'));
+    signal.addEventListener('abort', given, { once: true });
   });
-}
