@@ -6,8 +6,11 @@ import { type Instant, isTimeZone, localTime } from '../base/time.ts';
 import type { Fact } from '../kitchen/facts.ts';
 import type { View } from '../kitchen/view.ts';
 import type { Sensed } from '../machine/sense.ts';
+import { type Glance, glanceOf } from '../session/glance.ts';
 import type { Announcement, Journal, Opening, Session, Turn, Words } from '../session/ports.ts';
+import { Alarm, retryMilliseconds } from './alarm.ts';
 import { Echoes } from './echo.ts';
+import { freshName } from './fresh-name.ts';
 import { HouseholdTrouble } from './trouble.ts';
 
 export interface HouseholdOptions {
@@ -34,23 +37,27 @@ export interface Said {
 }
 
 /** Something was appended to a dinner's log; announcements are those raised just now. */
-export type Listener = (event: { dinner: Kept; announcements: readonly Announcement[] }) => void;
+export type Listener = (event: {
+  dinner: Kept;
+  announcements: readonly Announcement[];
+  /** The view after it, where it was made anyway. */
+  view?: View | undefined;
+}) => void;
 
 /** A dinner held open, with its clock. */
 export interface Kept {
   readonly id: string;
   readonly session: Session;
   clockAt: Instant;
+  /** When something next falls due; kept so that one dinner's turn asks nothing of the others. */
+  dueAt?: Instant | undefined;
 }
 
 /** A dinner so long past its last word and its table is over, though nobody said so. */
 const overAfterMilliseconds = 24 * 3_600_000;
 
-/** Longest sleep in one piece, and the shortest before a wake that raised nothing is repeated. */
-const longestSleepMilliseconds = 30_000;
-/** How soon to ring again after a failure. */
-const retryMilliseconds = 5_000;
-const shortestSleepMilliseconds = 1_000;
+/** Past dinners listed at most, newest first. */
+const listedAtMost = 200;
 
 /** Answers kept by key in memory; older ones are answered again from the log. */
 const answersKept = 500;
@@ -60,19 +67,20 @@ export class Household {
   private readonly options: HouseholdOptions;
   private readonly startedAt: Instant;
   private readonly kept = new Map<string, Promise<Kept>>();
+  private readonly held = new Set<Kept>();
+  private readonly alarm: Alarm;
   private readonly answers = new Map<string, Promise<Turn>>();
   private readonly echoes: Echoes<Turn>;
   private readonly listeners = new Set<Listener>();
   private making: Promise<unknown> = Promise.resolve();
-  private timer: NodeJS.Timeout | undefined;
   private latest: string | undefined;
-  private closed = false;
 
   constructor(options: HouseholdOptions) {
     this.options = options;
     this.clock = options.clock;
     this.startedAt = options.now();
     this.echoes = new Echoes(options.ticks ?? (() => performance.now()));
+    this.alarm = new Alarm(options.now, () => this.ring());
   }
 
   listen(listener: Listener): () => void {
@@ -80,14 +88,19 @@ export class Household {
     return () => this.listeners.delete(listener);
   }
 
-  /** Takes up the open dinner, so that what fell due while nobody was here is announced. */
+  /** Takes up every dinner still open, so that what fell due while nobody was here is announced. */
   async start(): Promise<void> {
-    if (await this.current()) await this.ring();
+    if (this.clock === 'simulated') return;
+    for (const { id, lastAt } of await this.options.journal.dinners()) {
+      if (!(await this.isOpen(id, lastAt))) continue;
+      const kept = await this.dinner(id).catch(() => undefined);
+      if (kept) await this.refresh(kept).catch(() => undefined);
+    }
+    await this.ring();
   }
 
   close(): void {
-    this.closed = true;
-    clearTimeout(this.timer);
+    this.alarm.stop();
   }
 
   /** A new dinner, written down at once. */
@@ -131,7 +144,9 @@ export class Household {
       const known = (await this.options.journal.dinners()).find((one) => one.id === id);
       if (!known) throw new HouseholdTrouble('unknown-dinner', `There is no dinner "${id}".`);
       const session = await this.options.open(id, this.options.opening());
-      return { id, session, clockAt: known.lastAt };
+      const kept: Kept = { id, session, clockAt: known.lastAt };
+      this.held.add(kept);
+      return kept;
     })();
     this.kept.set(id, opened);
     opened.catch(() => this.kept.delete(id));
@@ -144,12 +159,21 @@ export class Household {
     const id = this.latest ?? newest?.id;
     if (id === undefined) return undefined;
     const kept = await this.dinner(id);
-    const view = await this.view(kept);
-    if (view.stage === 'put-away') return undefined;
-    if (this.clock === 'simulated') return kept;
-    const table = view.serving.wanted === undefined ? 0 : Date.parse(view.serving.wanted);
-    const last = (await kept.session.facts()).at(-1)?.at ?? 0;
-    return Math.max(last, table) > this.options.now() - overAfterMilliseconds ? kept : undefined;
+    const glance = await kept.session.glance();
+    return glance && this.goesOn(glance) ? kept : undefined;
+  }
+
+  private async isOpen(id: string, lastAt: Instant): Promise<boolean> {
+    // A serving time may be days after the last word, so a week decides without reading.
+    if (lastAt < this.options.now() - 7 * overAfterMilliseconds) return false;
+    const glance = glanceOf(id, await this.options.journal.read(id));
+    return glance !== undefined && this.goesOn(glance);
+  }
+
+  private goesOn({ stage, servingAt = 0, lastAt }: Glance): boolean {
+    if (stage === 'put-away') return false;
+    if (this.clock === 'simulated') return true;
+    return Math.max(lastAt, servingAt) > this.options.now() - overAfterMilliseconds;
   }
 
   /** Says words to a dinner, or to the household's open one, made if there is none. */
@@ -187,7 +211,7 @@ export class Household {
     const at = repeated ? kept.clockAt : this.move(kept, said.at);
     const { text, source, key, microphone } = said;
     const turn = await kept.session.hear({ text, at, source, key, microphone });
-    this.tell(kept, turn.announcements);
+    this.tell(kept, turn.announcements, turn.view);
     return turn;
   }
 
@@ -222,8 +246,23 @@ export class Household {
     return kept.session.facts();
   }
 
-  async dinners(): Promise<{ id: string; openedAt: Instant; lastAt: Instant }[]> {
-    return this.options.journal.dinners();
+  /** The newest dinners, by their facts alone: a past one is not opened for it. */
+  async dinners(): Promise<(Glance & { id: string })[]> {
+    const { journal } = this.options;
+    const newest = (await journal.dinners()).slice(0, listedAtMost);
+    const read = await Promise.all(
+      newest.map(async ({ id }) => ({ id, glance: glanceOf(id, await journal.read(id)) })),
+    );
+    return read.flatMap(({ id, glance }) => (glance ? [{ id, ...glance }] : []));
+  }
+
+  writable(): Promise<void> {
+    return this.options.journal.writable();
+  }
+
+  /** How many dinners are held open. */
+  get size(): number {
+    return this.held.size;
   }
 
   private instantOf(at: Instant | undefined, otherwise: Instant): Instant {
@@ -248,50 +287,47 @@ export class Household {
     return kept.clockAt;
   }
 
-  private tell(dinner: Kept, announcements: readonly Announcement[]): void {
-    for (const listener of this.listeners) listener({ dinner, announcements });
-    if (this.clock === 'real') void this.arm().catch(() => this.ringIn(retryMilliseconds));
+  private tell(dinner: Kept, announcements: readonly Announcement[], view?: View): void {
+    for (const listener of this.listeners) listener({ dinner, announcements, view });
+    if (this.clock === 'real')
+      void this.refresh(dinner)
+        .catch(() => this.later(dinner))
+        .then(() => this.arm());
   }
 
-  /** One timer over all dinners held. */
-  private async arm(): Promise<void> {
-    const held = await Promise.all(this.kept.values());
-    const dues = await Promise.all(held.map((one) => one.session.nextDueAt()));
-    const due = Math.min(...dues.filter((at) => at !== undefined));
-    if (!Number.isFinite(due)) return clearTimeout(this.timer);
-    const left = Math.max(shortestSleepMilliseconds, due - this.options.now());
-    this.ringIn(Math.min(left, longestSleepMilliseconds));
+  private async refresh(kept: Kept): Promise<void> {
+    kept.dueAt = await kept.session.nextDueAt();
   }
 
-  /** A journal that cannot be written just now must not end the calling: it is tried again soon. */
-  private ringIn(milliseconds: number): void {
-    clearTimeout(this.timer);
-    if (this.closed) return;
-    this.timer = setTimeout(
-      () => void this.ring().catch(() => this.ringIn(retryMilliseconds)),
-      milliseconds,
-    );
+  private later(kept: Kept): void {
+    kept.dueAt = this.options.now() + retryMilliseconds;
   }
 
+  private arm(): void {
+    let due: Instant | undefined;
+    for (const { dueAt } of this.held)
+      if (dueAt !== undefined && (due === undefined || dueAt < due)) due = dueAt;
+    this.alarm.set(due);
+  }
+
+  /** Wakes what is due; a dinner that fails is tried again later and keeps no other waiting. */
   private async ring(): Promise<void> {
-    if (this.clock === 'simulated') return;
-    for (const opened of this.kept.values()) {
-      const kept = await opened;
-      const announcements = await kept.session.wake(this.options.now());
-      if (announcements.length > 0) this.tell(kept, announcements);
-    }
-    await this.arm();
+    const now = this.options.now();
+    const due = [...this.held].filter(({ dueAt }) => dueAt !== undefined && dueAt <= now);
+    await Promise.all(
+      due.map(async (kept) => {
+        try {
+          const announcements = await kept.session.wake(now);
+          await this.refresh(kept);
+          if (announcements.length > 0) this.tell(kept, announcements);
+        } catch {
+          this.later(kept);
+        }
+      }),
+    );
+    this.arm();
   }
 }
 
 const hasKey = async (kept: Kept, key: string): Promise<boolean> =>
   (await kept.session.facts()).some((fact) => fact.type === 'words-heard' && fact.key === key);
-
-/** A new dinner is called by its day: "2026-12-19", the second of a day "2026-12-19-2". */
-function freshName(date: string, dinners: readonly { id: string }[]): string {
-  const taken = new Set(dinners.map((one) => one.id));
-  for (let n = 1; ; n += 1) {
-    const name = n === 1 ? date : `${date}-${n}`;
-    if (!taken.has(name)) return name;
-  }
-}

@@ -25,6 +25,7 @@ export function openMemoryJournal(): Journal {
         }))
         .sort(newestFirst);
     },
+    async writable() {},
     async close() {},
   };
 }

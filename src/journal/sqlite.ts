@@ -8,7 +8,7 @@ import type { Instant } from '../base/time.ts';
 import type { Journal } from '../session/ports.ts';
 import { expectGapless, newestFirst, placed } from './memory.ts';
 import { factOf, type Row } from './record.ts';
-import { migrate } from './schema.ts';
+import { migrate, schemaVersion } from './schema.ts';
 import { JournalTrouble } from './trouble.ts';
 
 /** Longest wait for another process's write, in milliseconds. */
@@ -35,6 +35,10 @@ export function openSqliteJournal(path: string): Journal {
     expectGapless(dinner, expected, count.get(dinner) ?? 0);
     for (const row of rows) insert.run(row);
   });
+  // Setting the version it has writes the first page anew, which is a write like any other.
+  const touch = database.transaction(() => {
+    database.pragma(`user_version = ${schemaVersion}`);
+  });
   return {
     async append(dinner, expected, at, facts) {
       const added = placed(dinner, expected, at, facts);
@@ -50,6 +54,9 @@ export function openSqliteJournal(path: string): Journal {
     },
     async dinners() {
       return list.all().sort(newestFirst);
+    },
+    async writable() {
+      touch.immediate();
     },
     async close() {
       database.close();

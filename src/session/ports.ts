@@ -11,6 +11,7 @@ import type { Plan } from '../kitchen/plan.ts';
 import type { View } from '../kitchen/view.ts';
 import type { Sensed } from '../machine/sense.ts';
 import type { PlanQuestion } from '../planner/plan.ts';
+import type { Glance } from './glance.ts';
 
 export interface Clock {
   now(): Instant;
@@ -36,6 +37,8 @@ export interface Journal {
   read(dinner: string, from?: number): Promise<Fact[]>;
   /** Every dinner's id with when it was opened, newest first. */
   dinners(): Promise<{ id: string; openedAt: Instant; lastAt: Instant }[]>;
+  /** Rejects when nothing can be written just now. */
+  writable(): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -106,6 +109,8 @@ export interface Session {
   undelivered(sink: string, at: Instant): Promise<Announcement[]>;
   delivered(ids: readonly string[], sink: string): Promise<void>;
   facts(): Promise<Fact[]>;
+  /** Where the dinner stands by its facts alone; undefined while nothing of it is written. */
+  glance(): Promise<Glance | undefined>;
 }
 
 /** What a new dinner begins with; a household's settings. */

@@ -33,6 +33,7 @@ import { wordCall } from '../reply/en/calls.ts';
 import { optionRisk, optionTitle } from '../reply/en/options.ts';
 import { announcementOf } from './announcement.ts';
 import { remembering } from './compute.ts';
+import { glanceOf } from './glance.ts';
 import { expectedOf, type Outlook, outlookOf } from './outlook.ts';
 import type {
   Announcement,
@@ -148,6 +149,10 @@ class DinnerSession implements Session {
 
   facts(): Promise<Fact[]> {
     return this.next(async () => [...this.known]);
+  }
+
+  glance(): ReturnType<Session['glance']> {
+    return this.next(async () => glanceOf(this.id, this.known));
   }
 
   private next<T>(work: () => Promise<T>): Promise<T> {

@@ -88,6 +88,7 @@ export function fakeOpener(world: FakeWorld): () => Promise<Session> {
       delivered: async (ids) => {
         for (const id of ids) delivered.add(id);
       },
+      glance: async () => undefined,
       facts: async () => world.facts ?? [],
     };
   };

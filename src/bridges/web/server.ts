@@ -2,7 +2,7 @@
 import { createHash, timingSafeEqual } from 'node:crypto';
 import fastify, { type FastifyInstance, type FastifyRequest } from 'fastify';
 import { isoWithOffset } from '../../base/time.ts';
-import type { Household, Kept } from '../../household/household.ts';
+import type { Household } from '../../household/household.ts';
 import type { Turn } from '../../session/ports.ts';
 import { announcementOnWire } from '../wire.ts';
 import { openApi } from './openapi.ts';
@@ -126,16 +126,12 @@ const turnOnWire = ({ heard, replies, announcements, view }: Turn): object => ({
 
 async function listed(household: Household): Promise<object[]> {
   const open = (await household.current())?.id;
-  const rows = await household.dinners();
-  return Promise.all(
-    rows.map(async ({ id, openedAt, lastAt }) => {
-      const kept: Kept = await household.dinner(id);
-      const { stage, timeZone, serving } = await household.view(kept);
-      const iso = (at: number): string => isoWithOffset(at, timeZone);
-      const known = { id, stage, serving: serving.wanted, current: id === open };
-      return { ...known, openedAt: iso(openedAt), lastAt: iso(lastAt) };
-    }),
-  );
+  return (await household.dinners()).map(({ id, stage, timeZone, servingAt, openedAt, lastAt }) => {
+    const iso = (at: number): string => isoWithOffset(at, timeZone);
+    const serving = servingAt === undefined ? undefined : iso(servingAt);
+    const times = { openedAt: iso(openedAt), lastAt: iso(lastAt) };
+    return { id, stage, serving, current: id === open, ...times };
+  });
 }
 
 function positionOf(request: FastifyRequest): number | undefined {
