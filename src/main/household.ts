@@ -24,9 +24,9 @@ export function dataFolder(given: string | undefined): string {
 export const journalOf = (folder: string): Journal =>
   openSqliteJournal(join(folder, 'journal.sqlite'));
 
-/** The built-in cards and those of the cook's own folder; a card in error is named and left out. */
-export function cardsOf(own: string | undefined): Card[] {
-  const folders = [builtInCardsFolder(), ...(own === undefined ? [] : [own])];
+/** The built-in cards and those of the cook's own folders; a card in error is named and left out. */
+export function cardsOf(...own: readonly (string | undefined)[]): Card[] {
+  const folders = [builtInCardsFolder(), ...own.filter((folder) => folder !== undefined)];
   const { cards, errors } = loadCards(folders);
   for (const error of errors) process.stderr.write(`${cardErrorLine(error)}\n`);
   return cards;

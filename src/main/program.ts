@@ -3,6 +3,13 @@ import { readFileSync } from 'node:fs';
 import { Argument, Command, CommanderError, Option } from 'commander';
 import { cardKinds } from '../cards/new.ts';
 import { JournalTrouble } from '../journal/trouble.ts';
+import {
+  addHouseholdCommand,
+  listTokensCommand,
+  makeTokenCommand,
+  pairCommand,
+  revokeTokenCommand,
+} from './commands/access.ts';
 import { checkCardCommand, newCardCommand } from './commands/card.ts';
 import { demoCommand } from './commands/demo.ts';
 import { forecastCommand, understandCommand } from './commands/lines.ts';
@@ -91,6 +98,7 @@ function programOf(done: Done): Command {
     .action(done(demoCommand));
   addServeCommand(command, done);
   addCardCommands(command, done);
+  addAccessCommands(command, done);
   return program;
 }
 
@@ -108,11 +116,52 @@ function addServeCommand(
         .choices(['real', 'simulated'])
         .default('real'),
     )
+    .option('--pair', 'print a code, as a picture too, that lets a tablet in')
+    .option('--https', 'with a certificate of its own making, for microphone and wake lock')
     .option('--token <token>', 'what callers must show (better: ROASTCALL_TOKEN)')
-    .option('--without-token', 'let everyone in beyond this machine');
+    .option('--without-token', 'let everyone in beyond this machine')
+    .addOption(
+      new Option('--log <what>', 'JSON lines on stderr; words: with what was said')
+        .choices(['errors', 'requests', 'words'])
+        .default('errors'),
+    );
   withBridgeOptions(serve).action(
     done((options: ServeCommandOptions) => serveCommand(options, versionOf())),
   );
+}
+
+function addAccessCommands(
+  command: (name: string, description: string, under?: Command) => Command,
+  done: Done,
+): void {
+  const house = ['--household <name>', 'which household', 'home'] as const;
+  command('pair', 'print a code that lets one more tablet in, for a server that runs already')
+    .argument('<address>', "the server's address, as it printed it")
+    .option(...house)
+    .option(...data)
+    .action(done(pairCommand));
+  const token = command('token', 'who may come in beyond this machine');
+  command('make', 'make a token and print it, once', token)
+    .option(...house)
+    .option('--label <words>', 'what to call it', 'made by command')
+    .option(...data)
+    .action(done(makeTokenCommand));
+  command('list', 'every token by its id, without its secret', token)
+    .option(...data)
+    .action(done(listTokensCommand));
+  command('revoke', 'shut a token out, at once', token)
+    .argument('<id>', 'from `token list`')
+    .option(...data)
+    .action(done(revokeTokenCommand));
+  const household = command('household', 'more than one household in one data folder');
+  command('set', 'make a household, or change how its dinners begin', household)
+    .argument('<name>', 'small letters, digits, dashes')
+    .option('--zone <zone>', 'IANA time zone, such as America/Chicago')
+    .addOption(new Option('--temperature <unit>', 'its degrees').choices(['F', 'C']))
+    .addOption(new Option('--weight <unit>', 'its weights').choices(['lb', 'kg']))
+    .option('--language <language>', 'language spoken')
+    .option(...data)
+    .action(done(addHouseholdCommand));
 }
 
 function addCardCommands(

@@ -24,7 +24,13 @@ export async function served() {
     open: (dinner, opening) =>
       openSession({ dinner, journal, compute: inThisThread, cards, opening }),
   });
-  const web = webServer({ household, version: '0', loopbackOnly: true, writable: async () => {} });
+  const web = await webServer({
+    version: '0',
+    now: () => Date.now(),
+    loopbackOnly: true,
+    admit: async () => household,
+    writable: async () => {},
+  });
   const base = await web.listen({ host: '127.0.0.1', port: 0 });
   const wyoming = wyomingServer({ household, version: '0' });
   await new Promise<void>((resolve) => wyoming.listen(0, '127.0.0.1', resolve));

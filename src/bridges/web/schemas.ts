@@ -1,9 +1,14 @@
-/** The bodies HTTP takes, as zod: the one source for checking them and for the OpenAPI document. */
+/**
+ * What HTTP takes and gives, as zod: the one source for checking bodies, for the OpenAPI document and
+ * for the tests that hold the answers against it.
+ */
 import { z } from 'zod';
+import { announcementKinds } from '../../kitchen/facts.ts';
+import { stages } from '../../kitchen/heard.ts';
+import { viewSchema } from '../../kitchen/view.ts';
 
-const at = z.iso
-  .datetime({ offset: true })
-  .describe('ISO 8601 with offset; moves a simulated clock forward, refused with a real one');
+const instant = z.iso.datetime({ offset: true });
+const at = instant.describe('moves a simulated clock forward, refused with a real one');
 
 export const openingBody = z.strictObject({
   at: at.optional(),
@@ -24,3 +29,47 @@ export const sayBody = z.strictObject({
 });
 
 export const clockBody = z.strictObject({ at });
+
+export const problemAnswer = z.object({
+  type: z.string(),
+  title: z.string(),
+  status: z.int(),
+  detail: z.string().describe('one sentence that names what to change'),
+});
+
+const announcement = z.object({
+  id: z.string(),
+  at: instant,
+  kind: z.enum(announcementKinds),
+  step: z.string().optional(),
+  text: z.string(),
+  speech: z.string(),
+  urgency: z.enum(['low', 'normal', 'high']),
+  expiresAt: instant,
+});
+
+export const turnAnswer = z.object({
+  heard: z
+    .array(z.looseObject({ intent: z.string(), text: z.string().optional() }))
+    .describe('what the words were taken to mean, in the order of speech'),
+  replies: z.array(z.object({ text: z.string(), speech: z.string(), key: z.string() })),
+  announcements: z.array(announcement).describe('what fell due on the way'),
+  view: viewSchema,
+});
+
+export const openedAnswer = z.object({ id: z.string(), view: viewSchema });
+
+export const movedAnswer = z.object({ announcements: z.array(announcement), view: viewSchema });
+
+export const listAnswer = z.array(
+  z.object({
+    id: z.string(),
+    stage: z.enum(stages),
+    serving: instant.optional(),
+    current: z.boolean().describe("whether it is the household's open dinner"),
+    openedAt: instant,
+    lastAt: instant,
+  }),
+);
+
+export const healthAnswer = z.object({ status: z.literal('ok') });

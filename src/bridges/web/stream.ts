@@ -6,6 +6,7 @@
 import type { ServerResponse } from 'node:http';
 import type { Household, Kept } from '../../household/household.ts';
 import type { Fact, FactOf } from '../../kitchen/facts.ts';
+import type { View } from '../../kitchen/view.ts';
 import { announcementOf } from '../../session/announcement.ts';
 import { announcementOnWire } from '../wire.ts';
 
@@ -26,12 +27,12 @@ export function streamTo(
     response.write(`id: ${position}\nevent: ${event}\ndata: ${JSON.stringify(data)}\n\n`);
     if (response.writableLength > unreadBytesAtMost) response.destroy();
   };
-  const follow = async (): Promise<void> => {
+  const follow = async (made?: View): Promise<void> => {
     const facts = await household.facts(kept);
     const last = facts.at(-1)?.position ?? -1;
     const from = Math.min(cursor ?? last, last);
     if (begun && from === last) return;
-    const view = await household.view(kept);
+    const view = made?.position === last ? made : await household.view(kept);
     for (const fact of facts.slice(from + 1)) {
       if (fact.type === 'replied') write('turn', fact.position, turnOf(fact, facts));
       if (fact.type === 'announced')
@@ -45,8 +46,8 @@ export function streamTo(
     begun = true;
     cursor = last;
   };
-  const next = (): void => {
-    work = work.then(follow).catch(() => void response.destroy());
+  const next = (made?: View): void => {
+    work = work.then(() => follow(made)).catch(() => void response.destroy());
   };
   response.writeHead(200, {
     'content-type': 'text/event-stream; charset=utf-8',
@@ -54,8 +55,8 @@ export function streamTo(
     'x-accel-buffering': 'no',
   });
   response.write('retry: 2000\n\n');
-  const off = household.listen(({ dinner }) => {
-    if (dinner.id === kept.id) next();
+  const off = household.listen(({ dinner, view }) => {
+    if (dinner.id === kept.id) next(view);
   });
   const beat = setInterval(() => response.write(': here\n\n'), keepAliveMilliseconds);
   response.on('close', () => {

@@ -1,16 +1,18 @@
-/** `roastcall serve`: the household behind HTTP and the bridges that are switched on. */
-import { randomInt } from 'node:crypto';
-import { mkdirSync } from 'node:fs';
+/** `roastcall serve`: households behind HTTP and the bridges that are switched on. */
 import type { AddressInfo } from 'node:net';
+import { hostname, networkInterfaces } from 'node:os';
 import { join } from 'node:path';
+import { certificateFor } from '../../access/certificate.ts';
+import { Pairing } from '../../access/pairing.ts';
+import { digestOf, sameDigest } from '../../access/secret.ts';
+import { Tokens } from '../../access/tokens.ts';
 import { webServer } from '../../bridges/web/server.ts';
-import { Household } from '../../household/household.ts';
-import { takeLock } from '../../journal/lock.ts';
-import { inThisThread } from '../../session/compute.ts';
-import type { Journal } from '../../session/ports.ts';
-import { openSession } from '../../session/session.ts';
+import type { Household } from '../../household/household.ts';
 import { pause, systemClock } from '../clock.ts';
-import { cardsOf, dataFolder, journalOf, openingOf } from '../household.ts';
+import { computePool } from '../compute-pool.ts';
+import { dataFolder } from '../household.ts';
+import { Houses, home } from '../houses.ts';
+import { invitation } from '../invitation.ts';
 import { Refusal } from '../refusal.ts';
 import { type BridgeOptions, bridgesOf, isLoopback, portOf } from './serve-bridges.ts';
 
@@ -21,102 +23,126 @@ export interface ServeCommandOptions extends BridgeOptions {
   data?: string;
   cards?: string;
   token?: string;
+  pair?: boolean;
+  https?: boolean;
   withoutToken?: boolean;
+  log: 'errors' | 'requests' | 'words';
 }
+
+const { now } = systemClock;
 
 /** What is half way out to a bridge has so long to arrive when the program ends. */
 const farewellMilliseconds = 2_500;
 
 export async function serveCommand(options: ServeCommandOptions, version: string): Promise<number> {
-  const token = options.token ?? process.env.ROASTCALL_TOKEN;
-  const loopbackOnly = isLoopback(options.host);
-  if (!loopbackOnly && !token && !options.withoutToken)
-    throw new Refusal(
-      `Beyond this machine (${options.host}) a token is needed: set ROASTCALL_TOKEN, or say --without-token if everyone on the network may cook.`,
-      2,
-    );
   const port = portOf(options.port, '--port');
-  const folder = dataFolder(options.data);
-  const bridges = bridgesOf(options, version, folder);
-  const locks = locksIn(folder);
-  locks.take(
-    'serve',
-    'Another roastcall serves this folder; close it or name another with --data.',
-  );
-  const journal = journalOf(folder);
-  const household = householdOf({ ...options, journal, locks });
-  const now = systemClock.now;
-  const writable = async (): Promise<void> => {
-    // An append of nothing begins and commits a write.
-    const dinner = (await journal.dinners())[0]?.id ?? 'health';
-    await journal.append(dinner, (await journal.read(dinner)).length, now(), []);
-  };
-  const app = webServer({ household, version, token, loopbackOnly, writable });
+  const data = dataFolder(options.data);
+  const bridges = bridgesOf(options, version, data);
+  const tokens = new Tokens(data);
+  const loopbackOnly = isLoopback(options.host);
+  const token = options.token ?? process.env.ROASTCALL_TOKEN;
+  refuseOpenDoor(options, { loopbackOnly, someToken: Boolean(token) || tokens.list().length > 0 });
+  const compute = computePool();
+  const houses = new Houses({ data, clock: options.clock, compute, cards: options.cards });
+  const household = (await houses.of(home)) as Household;
+  const tls = options.https ? await certificateOf(options.host, data) : undefined;
+  const pairing = new Pairing(data, tokens);
+  const pair = async (code: string, label: string): Promise<string | undefined> =>
+    pairing.accept(code, label, now());
+  const app = await webServer({
+    version,
+    now,
+    loopbackOnly,
+    tls,
+    log: options.log,
+    pairing: { pair, secure: tls !== undefined },
+    admit: doorkeeper({ houses, tokens, token, open: loopbackOnly || options.withoutToken }),
+    writable: () => household.writable(),
+  });
   let open: string[];
   try {
     await app.listen({ host: options.host, port });
     open = await bridges.open(household);
   } catch (error) {
     await app.close();
+    await compute.close();
     throw new Refusal(
       `Cannot listen (${(error as Error).message}); choose another port or host.`,
       1,
     );
   }
-  await household.start();
-  const address = app.server.address() as AddressInfo;
-  const host = address.family === 'IPv6' ? `[${address.address}]` : address.address;
-  process.stdout.write(`Listening on http://${host}:${address.port}\n`);
+  await houses.start();
+  const base = baseOf(app.server.address() as AddressInfo, tls !== undefined);
+  process.stdout.write(`Listening on ${base}\n`);
+  if (tls) process.stdout.write(`Certificate of its own, SHA-256 ${tls.fingerprint}\n`);
+  if (options.pair) process.stdout.write(await invitation({ base, pairing, household: home }));
   for (const line of open) process.stdout.write(`${line}\n`);
   await stopAsked();
-  household.close();
   await Promise.race([bridges.close(), pause(farewellMilliseconds)]);
   await app.close();
-  await journal.close();
-  locks.release();
+  await houses.close();
+  await compute.close();
   // Connections of a bridge may linger; everything acknowledged is written.
   setTimeout(() => process.exit(0), 500).unref();
   return 0;
 }
 
-function householdOf(options: {
-  clock: 'real' | 'simulated';
-  cards?: string;
-  journal: Journal;
-  locks: Locks;
-}): Household {
-  const cards = cardsOf(options.cards);
-  const { journal, locks } = options;
-  return new Household({
-    journal,
-    clock: options.clock,
-    now: systemClock.now,
-    opening: () => openingOf(randomInt(1, 2 ** 31)),
-    open: async (dinner, opening) => {
-      locks.take(dinner, `Dinner ${dinner} is being cooked by another roastcall; close that one.`);
-      return openSession({ dinner, journal, compute: inThisThread, cards, opening });
-    },
-  });
+/** Nothing listens beyond this machine unless somebody must show something, or the user says so. */
+function refuseOpenDoor(
+  options: ServeCommandOptions,
+  { loopbackOnly, someToken }: { loopbackOnly: boolean; someToken: boolean },
+): void {
+  if (loopbackOnly || someToken || options.pair || options.withoutToken) return;
+  throw new Refusal(
+    `Beyond this machine (${options.host}) callers must show who they are: add --pair, set ROASTCALL_TOKEN, or say --without-token if everyone on the network may cook.`,
+    2,
+  );
 }
 
-interface Locks {
-  take(name: string, otherwise: string): void;
-  release(): void;
-}
-
-function locksIn(folder: string): Locks {
-  const held: { release(): void }[] = [];
-  mkdirSync(join(folder, 'locks'), { recursive: true });
-  return {
-    take(name, otherwise) {
-      const lock = takeLock(join(folder, 'locks', `${encodeURIComponent(name)}.lock`));
-      if (!lock) throw new Refusal(otherwise, 1);
-      held.push(lock);
-    },
-    release: () => {
-      for (const lock of held) lock.release();
-    },
+function doorkeeper(options: {
+  houses: Houses;
+  tokens: Tokens;
+  /** The household's own, from the environment or the command line. */
+  token: string | undefined;
+  /** Whether callers need to show nothing, as long as there is no such token. */
+  open: boolean | undefined;
+}): (secret: string | undefined) => Promise<Household | undefined> {
+  const { houses, tokens, token, open } = options;
+  const digest = token === undefined ? undefined : digestOf(token);
+  return async (secret) => {
+    if (secret === undefined) return open && digest === undefined ? houses.of(home) : undefined;
+    if (digest !== undefined && sameDigest(digestOf(secret), digest)) return houses.of(home);
+    const name = tokens.householdOf(secret);
+    return name === undefined ? undefined : houses.of(name);
   };
+}
+
+const certificateOf = (host: string, data: string) =>
+  certificateFor(
+    [
+      ...new Set([
+        'localhost',
+        '127.0.0.1',
+        hostname(),
+        ...(isAny(host) ? ownAddresses() : [host]),
+      ]),
+    ],
+    { folder: join(data, 'tls'), at: now() },
+  );
+
+const isAny = (host: string): boolean => host === '0.0.0.0' || host === '::';
+
+/** This machine's addresses on the house's network. */
+const ownAddresses = (): string[] =>
+  Object.values(networkInterfaces())
+    .flatMap((list) => list ?? [])
+    .filter((one) => one.family === 'IPv4' && !one.internal)
+    .map((one) => one.address);
+
+function baseOf({ address, family, port }: AddressInfo, tls: boolean): string {
+  const reached = isAny(address) ? (ownAddresses()[0] ?? '127.0.0.1') : address;
+  const host = family === 'IPv6' && reached.includes(':') ? `[${reached}]` : reached;
+  return `${tls ? 'https' : 'http'}://${host}:${port}`;
 }
 
 const stopAsked = (): Promise<void> =>

@@ -1,0 +1,16 @@
+/** What a tablet scans or types to come in. */
+import { toString as qrCode } from 'qrcode';
+import { codeLivesMinutes, type Pairing } from '../access/pairing.ts';
+import { systemClock } from './clock.ts';
+
+export async function invitation(options: {
+  /** The server's address, without a path. */
+  base: string;
+  pairing: Pairing;
+  household: string;
+}): Promise<string> {
+  const { base, pairing, household } = options;
+  const url = `${base}/pair?code=${pairing.offer(household, systemClock.now())}`;
+  const picture = await qrCode(url, { type: 'terminal', small: true });
+  return `${picture}Pair a tablet within ${codeLivesMinutes} minutes: ${url}\n`;
+}
