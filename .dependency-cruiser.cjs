@@ -5,7 +5,7 @@ const floors = [
   ['intents', 'machine', 'planner', 'reply'],
   ['session'],
   ['household'],
-  ['journal', 'bridges', 'cards', 'rehearsal'],
+  ['journal', 'bridges', 'cards', 'rehearsal', 'access'],
   ['main'],
 ];
 const room = (names) => `^src/(${names.join('|')})/`;
@@ -25,6 +25,11 @@ const homes = {
   preact: '^src/page/',
   mqtt: '^src/bridges/mqtt/',
   'bonjour-service': '^src/bridges/wyoming/',
+  '@fastify/rate-limit': '^src/bridges/web/',
+  'prom-client': '^src/bridges/web/',
+  selfsigned: '^src/access/',
+  qrcode: '^src/main/',
+  piscina: '^src/main/',
 };
 
 module.exports = {
@@ -42,11 +47,11 @@ module.exports = {
       from: { path: room([name]) },
       to: { path: room(floors[2].filter((other) => other !== name)) },
     })),
-    ...['journal', 'bridges', 'cards', 'rehearsal'].map((name) => ({
+    ...floors[5].map((name) => ({
       name: `${name}-keeps-to-itself`,
       severity: 'error',
       from: { path: room([name]) },
-      to: { path: room(['journal', 'bridges', 'cards', 'rehearsal'].filter((o) => o !== name)) },
+      to: { path: room(floors[5].filter((other) => other !== name)) },
     })),
     {
       name: 'page-is-a-leaf',

@@ -13,6 +13,11 @@ const migrations: readonly string[] = [
      body     TEXT    NOT NULL,
      PRIMARY KEY (dinner, position)
    ) STRICT, WITHOUT ROWID`,
+  // One row of about a long turn's size, written anew to find out whether a turn would fit.
+  `CREATE TABLE room (
+     one   INTEGER PRIMARY KEY CHECK (one = 1),
+     bytes BLOB    NOT NULL
+   ) STRICT`,
 ];
 
 export const schemaVersion = migrations.length;

@@ -5,10 +5,10 @@
  */
 import Database from 'better-sqlite3';
 import type { Instant } from '../base/time.ts';
-import type { Journal } from '../session/ports.ts';
+import { type Journal, NotWritable } from '../session/ports.ts';
 import { expectGapless, newestFirst, placed } from './memory.ts';
 import { factOf, type Row } from './record.ts';
-import { migrate, schemaVersion } from './schema.ts';
+import { migrate } from './schema.ts';
 import { JournalTrouble } from './trouble.ts';
 
 /** Longest wait for another process's write, in milliseconds. */
@@ -35,18 +35,12 @@ export function openSqliteJournal(path: string): Journal {
     expectGapless(dinner, expected, count.get(dinner) ?? 0);
     for (const row of rows) insert.run(row);
   });
-  // Setting the version it has writes the first page anew, which is a write like any other.
-  const touch = database.transaction(() => {
-    database.pragma(`user_version = ${schemaVersion}`);
-  });
+  const room = database.prepare('INSERT OR REPLACE INTO room VALUES (1, randomblob(32768))');
   return {
     async append(dinner, expected, at, facts) {
       const added = placed(dinner, expected, at, facts);
-      write.immediate(
-        dinner,
-        expected,
-        added.map((one) => one.row),
-      );
+      const rows = added.map((one) => one.row);
+      written(() => write.immediate(dinner, expected, rows));
       return added.map((one) => one.fact);
     },
     async read(dinner, from = 0) {
@@ -56,12 +50,22 @@ export function openSqliteJournal(path: string): Journal {
       return list.all().sort(newestFirst);
     },
     async writable() {
-      touch.immediate();
+      written(() => room.run());
     },
     async close() {
       database.close();
     },
   };
+}
+
+/** What SQLite cannot write now it may write later; the transaction is undone. */
+function written(work: () => unknown): void {
+  try {
+    work();
+  } catch (error) {
+    if (error instanceof Database.SqliteError) throw new NotWritable(error.message);
+    throw error;
+  }
 }
 
 function openFile(path: string): Database.Database {

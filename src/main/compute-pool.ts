@@ -14,7 +14,8 @@ export function computePool(threads = Math.min(4, availableParallelism())): Comp
   // The same file beside this one, built or not.
   const ending = extname(fileURLToPath(import.meta.url));
   const filename = new URL(`./compute-worker${ending}`, import.meta.url).href;
-  const pool = new Piscina({ filename, minThreads: 1, maxThreads: threads, idleTimeout: 60_000 });
+  // All of them from the start: a cook's first words should not wait for a thread to load.
+  const pool = new Piscina({ filename, minThreads: threads, maxThreads: threads });
   // What a worker answers to a kind of question is that kind's answer.
   const run = <Answer>(work: Work): Promise<Answer> => pool.run(work);
   return {

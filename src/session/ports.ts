@@ -27,17 +27,25 @@ export class PositionTaken extends Error {
   }
 }
 
+/** Nothing can be written just now: a full disk, a lock, a server gone. Nothing written is lost. */
+export class NotWritable extends Error {
+  constructor(why: string) {
+    super(`The journal cannot be written just now (${why}); nothing is lost, try again.`);
+    this.name = 'NotWritable';
+  }
+}
+
 export interface Journal {
   /**
    * Appends all facts or none, in one durable transaction. `expected` is how many facts the stream
-   * holds; rejects with PositionTaken when it holds more.
+   * holds; rejects with PositionTaken when it holds more, with NotWritable when it cannot write.
    */
   append(dinner: string, expected: number, at: Instant, facts: readonly NewFact[]): Promise<Fact[]>;
   /** Facts from a position on, validated, old shapes brought up to date. */
   read(dinner: string, from?: number): Promise<Fact[]>;
   /** Every dinner's id with when it was opened, newest first. */
   dinners(): Promise<{ id: string; openedAt: Instant; lastAt: Instant }[]>;
-  /** Rejects when nothing can be written just now. */
+  /** Rejects with NotWritable when nothing can be written just now. */
   writable(): Promise<void>;
   close(): Promise<void>;
 }

@@ -4,12 +4,27 @@ import { join } from 'node:path';
 
 export const root = join(import.meta.dirname, '../..');
 
-export function start(words: readonly string[]): ChildProcessWithoutNullStreams {
-  const child = spawn(
+export interface StartOptions {
+  env?: Record<string, string>;
+  /** No file may grow beyond so many blocks of 1024 bytes: a disk that is full for this process. */
+  fileBlocksAtMost?: number;
+}
+
+export function start(
+  words: readonly string[],
+  { env = {}, fileBlocksAtMost }: StartOptions = {},
+): ChildProcessWithoutNullStreams {
+  const command = [
     process.execPath,
-    ['--import', 'tsx', join(root, 'src/main/roastcall.ts'), ...words],
-    { cwd: root, env: { ...process.env, TZ: 'Europe/Dublin', FORCE_COLOR: '1' } },
-  );
+    ...['--import', 'tsx', join(root, 'src/main/roastcall.ts')],
+    ...words,
+  ];
+  const limited = ['bash', '-c', `ulimit -f ${fileBlocksAtMost}; exec "$0" "$@"`, ...command];
+  const [program = '', ...rest] = fileBlocksAtMost === undefined ? command : limited;
+  const child = spawn(program, rest, {
+    cwd: root,
+    env: { ...process.env, TZ: 'Europe/Dublin', FORCE_COLOR: '1', ...env },
+  });
   child.stdout.setEncoding('utf8');
   child.stderr.setEncoding('utf8');
   return child;

@@ -1,6 +1,7 @@
 /** RFC 9457 problems: what went wrong, in one sentence that names the field. */
 import type { z } from 'zod';
 import { HouseholdTrouble } from '../../household/trouble.ts';
+import { NotWritable } from '../../session/ports.ts';
 
 export class Problem extends Error {
   readonly status: number;
@@ -42,6 +43,7 @@ export function problemOf(error: unknown): Problem {
     const [status, title] = statusOf[error.kind];
     return new Problem(status, title, error.message);
   }
+  if (error instanceof NotWritable) return new Problem(503, 'Not written', error.message);
   const status =
     error instanceof Error && 'statusCode' in error ? Number(error.statusCode) : undefined;
   if (status !== undefined && status >= 400 && status < 500)
