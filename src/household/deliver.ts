@@ -3,7 +3,6 @@
  * so a restart neither loses nor repeats it. A sink that is down delays no other and never the cook.
  */
 import { createHash } from 'node:crypto';
-import type { Instant } from '../base/time.ts';
 import type { Announcement } from '../session/ports.ts';
 import type { Household, Kept } from './household.ts';
 import { Outbox } from './outbox.ts';
@@ -27,7 +26,6 @@ export interface Sink {
 
 export interface Delivering {
   household: Household;
-  now(): Instant;
   /** Milliseconds that only ever grow, whatever happens to the clock on the wall. */
   ticks(): number;
   /** A sink has begun to fail (why), or is well again (undefined). */
@@ -52,7 +50,7 @@ export function sinkName(kind: string, host: string, ...rest: readonly string[])
 
 /** Feeds a sink from a household until it is closed. */
 export async function deliverTo(sink: Sink, options: Delivering): Promise<Delivery> {
-  const { household, now, ticks, trouble } = options;
+  const { household, ticks, trouble } = options;
   const outbox = new Outbox<{ kept: Kept; announcement: Announcement }>({
     send: async ({ kept, announcement }, signal) =>
       sink.send(announcement, { id: kept.id, timeZone: await zoneOf(kept) }, signal),
@@ -68,7 +66,7 @@ export async function deliverTo(sink: Sink, options: Delivering): Promise<Delive
       item: { kept, announcement },
       name: `${kept.id}/${id}`,
       // A simulated dinner's clock jumps; its announcements live as long as they would have.
-      liveMilliseconds: expiresAt - (household.clock === 'real' ? now() : at),
+      liveMilliseconds: expiresAt - (household.clock === 'real' ? household.now() : at),
       urgent: urgency === 'high',
     });
   };
@@ -82,7 +80,10 @@ export async function deliverTo(sink: Sink, options: Delivering): Promise<Delive
     }
   });
   const open = await household.current();
-  if (open) for (const one of await open.session.undelivered(sink.name, now())) add(open, one);
+  if (open) {
+    const left = await open.session.undelivered(sink.name, household.now());
+    for (const one of left) add(open, one);
+  }
   reading = false;
   for (const take of fresh) take();
   return {

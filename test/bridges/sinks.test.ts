@@ -16,7 +16,7 @@ afterEach(async () => {
 
 async function delivering(house: FakeHouse, sink: Sink): Promise<Delivery> {
   const { household, clock } = house;
-  const delivery = await deliverTo(sink, { household, now: clock.now, ticks: clock.ticks });
+  const delivery = await deliverTo(sink, { household, ticks: clock.ticks });
   ending.push(() => delivery.close());
   return delivery;
 }

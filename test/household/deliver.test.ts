@@ -71,11 +71,7 @@ async function run(
       arrived.push(id);
     },
   };
-  const delivery = await deliverTo(one, {
-    household,
-    now: () => now,
-    ticks: () => performance.now(),
-  });
+  const delivery = await deliverTo(one, { household, ticks: () => performance.now() });
   await until(() => tried >= tries);
   await delivery.close();
   household.close();

@@ -102,7 +102,7 @@ class Bridge implements MqttBridge {
   }
 
   async open(): Promise<void> {
-    const { url, base, protocol, household, now, ticks } = this.options;
+    const { url, base, protocol, household, ticks } = this.options;
     this.wanted.set(`${base}/status`, 'online');
     const found = this.discovery();
     if (found) this.wanted.set(found.topic, found.payload);
@@ -129,7 +129,7 @@ class Bridge implements MqttBridge {
         },
       },
       // Why nothing arrives is the line's to say.
-      { household, now, ticks },
+      { household, ticks },
     );
   }
 

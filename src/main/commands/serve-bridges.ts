@@ -10,7 +10,6 @@ import { peersOf } from '../../bridges/wyoming/peers.ts';
 import { wyomingServer } from '../../bridges/wyoming/server.ts';
 import { type Delivering, deliverTo } from '../../household/deliver.ts';
 import type { Household } from '../../household/household.ts';
-import { systemClock } from '../clock.ts';
 import { instanceOf } from '../instance.ts';
 import { Refusal } from '../refusal.ts';
 
@@ -80,7 +79,6 @@ export function bridgesOf(options: BridgeOptions, version: string, folder: strin
     open: async (household) => {
       const delivering: Delivering = {
         household,
-        now: systemClock.now,
         ticks: () => performance.now(),
         trouble: (who, why) =>
           process.stderr.write(`${who}: ${why ? `${why.message}; trying again` : 'reached'}\n`),
