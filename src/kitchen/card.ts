@@ -206,6 +206,8 @@ const roastSchema = z.strictObject({
       message: 'a roast wants one way of cooking at least, with its oven',
     }),
   restMinutes: z.array(z.strictObject({ toKilograms: z.number(), minutes: spread })).min(1),
+  /** What to ask the butcher for, one spoken sentence at a time: grade, which end, how it is cut. */
+  butcher: z.array(sentence).min(1).optional(),
   /** Served pink by custom; otherwise the consumer minimum is the target. */
   pink: z.boolean(),
   carve: z.strictObject({ fixedMinutes: z.number(), minutesPerGuest: z.number() }),

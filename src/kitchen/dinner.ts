@@ -52,6 +52,8 @@ export interface GuestNote {
 export interface Dinner {
   id: string;
   openedAt: number;
+  /** When the roast, the hour, the guests and the doneness were all known for the first time. */
+  completeAt?: number | undefined;
   /** The latest `at` among its facts; a dinner's time never falls behind it. */
   lastAt: number;
   timeZone: string;
@@ -67,6 +69,8 @@ export interface Dinner {
     boneless?: boolean;
     prepared?: string;
     frozen?: boolean;
+    /** When it was last said to be frozen, or not to be. */
+    frozenToldAt?: number;
     startCelsius?: number;
   };
   method: Method;
@@ -91,6 +95,8 @@ export interface Dinner {
   oven: readonly { at: number; celsius: number; presumed: boolean; ownChoice: boolean }[];
   ovenHotAt?: number;
   ovenBiasKelvin?: number;
+  /** What the cook's thermometer reads over the truth, by the ice test. */
+  thermometerOffsetKelvin?: number;
   steps: ReadonlyMap<string, StepRecord>;
   troubles: readonly FactOf<'trouble-told'>[];
   emergencies: readonly FactOf<'emergency-told'>[];
@@ -186,6 +192,8 @@ export function dinnerOf(id: string, facts: readonly Fact[]): Dinner {
     if (state.dinner.emergency && isReport(fact))
       state.dinner = { ...state.dinner, emergency: undefined };
     state.dinner = evolve(state, fact);
+    if (state.dinner.completeAt === undefined && missingOf(state.dinner).length === 0)
+      state.dinner = { ...state.dinner, completeAt: fact.at };
   }
   const lastAt = facts.reduce((latest, fact) => Math.max(latest, fact.at), state.dinner.lastAt);
   return {
@@ -253,7 +261,8 @@ function evolve(state: Mutable, fact: Fact): Dinner {
     case 'roast-described': {
       const { cut, kilograms, bones, boneless, prepared, frozen, startCelsius } = fact;
       const told = defined({ cut, kilograms, bones, boneless, prepared, frozen, startCelsius });
-      return set({ roast: { ...dinner.roast, ...told } });
+      const frozenToldAt = frozen === undefined ? {} : { frozenToldAt: fact.at };
+      return set({ roast: { ...dinner.roast, ...told, ...frozenToldAt } });
     }
     case 'method-set':
       return set({ method: fact.method });
@@ -334,6 +343,8 @@ function evolve(state: Mutable, fact: Fact): Dinner {
     }
     case 'oven-preheated':
       return set({ ovenHotAt: fact.happenedAt });
+    case 'thermometer-checked':
+      return set({ thermometerOffsetKelvin: fact.offsetKelvin });
     case 'oven-bias-told':
       return set({ ovenBiasKelvin: fact.kelvin });
     case 'step-started': {

@@ -176,6 +176,8 @@ const bodies = {
     where: z.string().optional(),
     thermometer: z.enum(['leave-in', 'quick']).optional(),
   },
+  /** The thermometer in ice water: how much it reads over the ice point. */
+  'thermometer-checked': { offsetKelvin: z.number() },
   'oven-stood': {
     /** 0: off. */
     celsius: z.number(),

@@ -26,6 +26,11 @@ export const troubleWords = [
   'dropped',
   'burnt',
   'door-open',
+  'too-salty',
+  'gone-cold',
+  'grey',
+  'tough',
+  'side-late',
   'overwhelmed',
   'other',
 ] as const;
@@ -141,11 +146,18 @@ const slots = {
   'ask-status': {},
   'ask-plan': {},
   'ask-options': {},
-  'ask-shopping': {},
+  /** `butcher`: what to ask the butcher for. */
+  'ask-shopping': { about: z.enum(['butcher']).optional() },
   'ask-time-left': { about: z.string().optional() },
   'ask-how': { topic: z.string().optional() },
   'ask-why': { topic: z.string().optional() },
-  'ask-amount': { ingredient: z.string().optional() },
+  'ask-amount': {
+    /** `roast`: how big a one. */
+    ingredient: z.string().optional(),
+    guests: z.number().int().optional(),
+    appetite: z.enum(appetites).optional(),
+    cut: z.string().optional(),
+  },
   'ask-substitute': { ingredient: z.string().optional() },
   'ask-temperature': {
     about: z.string().optional(),
@@ -159,10 +171,6 @@ const slots = {
   },
   /** `forgotten`: who has nothing noted, and what was never asked. */
   'ask-guests': { about: z.enum(['forgotten']).optional() },
-  /** How big a roast, for so many with such an appetite. */
-  'ask-size': { guests: z.number().int().optional(), appetite: z.enum(appetites).optional() },
-  /** What to ask the butcher for. */
-  'ask-butcher': {},
   /** Something on the shopping list is in the house. */
   have: { thing: z.string() },
   /** The table is not a household's. */

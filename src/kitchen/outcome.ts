@@ -33,6 +33,7 @@ export type Outcome =
   | { key: 'hands-added'; who: string }
   | { key: 'cook-away'; until: number; minutes: number }
   | { key: 'reading-noted'; celsius: number; again: boolean }
+  | { key: 'thermometer-checked'; offsetKelvin: number }
   | { key: 'oven-noted'; celsius: number; down: boolean }
   | { key: 'oven-mode'; fan: boolean }
   | { key: 'oven-bias'; kelvin: number }
@@ -46,7 +47,7 @@ export type Outcome =
   | { key: 'step-needed'; step: string }
   | { key: 'nothing-open' }
   | { key: 'roast-out'; presumed: readonly string[] }
-  | { key: 'trouble'; trouble: string }
+  | { key: 'trouble'; trouble: string; step?: string | undefined }
   | { key: 'emergency'; kind: EmergencyKind }
   | { key: 'thing-had'; thing: string }
   | { key: 'public-noted' }

@@ -110,6 +110,16 @@ export const safetyData = {
     said: 'oven-below-roasting',
     figures: [least('oven', 325, 'fahrenheit')],
   },
+  'oven-food-service': {
+    ...foodCode,
+    text: '3-401.11(B) whole-meat roasts, dry oven',
+    said: 'asked',
+    figures: [
+      least('from ten pounds', 250, 'fahrenheit'),
+      least('still oven, under ten pounds', 350, 'fahrenheit'),
+      least('fan oven, under ten pounds', 325, 'fahrenheit'),
+    ],
+  },
   hold: {
     ...usda,
     text: 'take-out foods: hot holding at home',

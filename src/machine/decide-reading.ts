@@ -1,5 +1,6 @@
 /** Readings of the core: taken, doubted once, corrected. */
 import { limits } from '../base/limits.ts';
+import { type Instant, minutesBetween } from '../base/time.ts';
 import { celsiusOf, celsiusOfFahrenheit } from '../base/units.ts';
 import type { NewFact, Question } from '../kitchen/facts.ts';
 import type { HeardOf } from '../kitchen/heard.ts';
@@ -30,6 +31,7 @@ export function reportReading(heard: HeardOf<'report-reading'>, context: Context
   };
   const before =
     standing.stage === 'planning' || standing.stage === 'prep' || standing.stage === 'preheat';
+  if (before && inIceWater(celsius, heard, context)) return thermometerChecked(celsius, at);
   if (before) {
     const implied = overdueBefore('oven-down', context);
     const searPast = overdueBefore('pull', context);
@@ -81,6 +83,32 @@ export function reportReading(heard: HeardOf<'report-reading'>, context: Context
     },
   );
 }
+
+/** A call for the ice test is answered within so long, by a number no further from the ice point. */
+const iceTestMinutes = 20;
+const iceTestKelvin = 8;
+
+/** Whether a number is the answer to the ice test, and not the roast's. */
+function inIceWater(
+  celsius: number,
+  heard: HeardOf<'report-reading'>,
+  { dinner, now }: Context,
+): boolean {
+  const calls = [...dinner.calls.values()].filter((call) => call.step === 'check-thermometer');
+  const asked = calls.some((call) => minutesBetween(call.lastAt, now) <= iceTestMinutes);
+  const open = dinner.steps.get('check-thermometer')?.doneAt === undefined;
+  const named = /ice|water/.test(heard.where ?? '');
+  return Math.abs(celsius) <= iceTestKelvin && (named || (asked && open && !heard.where));
+}
+
+const thermometerChecked = (celsius: number, at: Instant): Decision =>
+  decided(
+    [
+      { type: 'thermometer-checked', offsetKelvin: celsius },
+      { type: 'step-done', step: 'check-thermometer', happenedAt: at },
+    ],
+    { key: 'thermometer-checked', offsetKelvin: celsius },
+  );
 
 /** A number that contradicts an earlier one or the forecast is asked about, once. */
 function doubtOf(

@@ -7,6 +7,7 @@ import { menuOf, roastCardOf } from '../kitchen/dinner.ts';
 import type { NewFact } from '../kitchen/facts.ts';
 import type { HeardOf } from '../kitchen/heard.ts';
 import { type Context, type Decision, decided, said } from './context.ts';
+import { choreMeant, madeAhead } from './decide-days.ts';
 import {
   eventOf,
   factsOf,
@@ -57,6 +58,8 @@ export function stepMeant(
   const current = step === undefined ? currentStep(context) : undefined;
   const wanted = step ?? current;
   if (wanted === undefined) return undefined;
+  const chore = roast && choreMeant(wanted, context);
+  if (chore) return { card: roast, id: chore };
   const exact = all.find((one) => one.id === wanted);
   if (exact) return exact;
   const ofDish = all.filter((one) => one.card.id === wanted && one.card.card !== 'roast');
@@ -109,6 +112,7 @@ export function reportStep(
   const moment = aliases[meant.id] ?? (isMoment(meant.id) ? meant.id : undefined);
   if (moment) return reportMoment(moment, at, context, { explicit: hasTime(when) });
   const record = context.dinner.steps.get(meant.id);
+  if (meant.id === 'make-ahead' && kind === 'done') return madeAhead(at, context);
   const implied = dishImplied(meant.card, meant.id, at, context);
   const facts: NewFact[] = implied.map((step) => ({
     type: 'step-done',

@@ -2,7 +2,7 @@
 import { limits } from '../base/limits.ts';
 import { addDays, addMinutes, hourMilliseconds, instantOf, localTime } from '../base/time.ts';
 import { celsiusOf, kelvinOfFahrenheitDegrees, kilogramsOf } from '../base/units.ts';
-import type { Card } from '../kitchen/card.ts';
+import { type Card, stepIdOf } from '../kitchen/card.ts';
 import { menuOf } from '../kitchen/dinner.ts';
 import type { NewFact } from '../kitchen/facts.ts';
 import type { HeardOf } from '../kitchen/heard.ts';
@@ -182,18 +182,22 @@ export function dropDish(heard: HeardOf<'drop-dish'>, context: Context): Decisio
 }
 
 export function lack(heard: HeardOf<'lack'>, context: Context): Decision {
+  const thing = toolNamed(heard.thing, context) ?? heard.thing;
   const step = context.dinner.cards
     .flatMap((card) =>
       card.steps
-        .filter((one) => (one.without ?? []).some((way) => way.tool === heard.thing))
-        .map((one) => (card.card === 'roast' ? one.id : `${card.id}.${one.id}`)),
+        .filter((one) => (one.without ?? []).some((way) => way.tool === thing))
+        .map((one) => stepIdOf(card, one)),
     )
     .find((id) => context.dinner.steps.get(id)?.doneAt === undefined);
-  return decided([{ type: 'thing-lacked', thing: heard.thing }], {
-    key: 'lacked',
-    thing: heard.thing,
-    step,
-  });
+  return decided([{ type: 'thing-lacked', thing }], { key: 'lacked', thing, step });
+}
+
+/** The tool of this dinner's cards that goes by such a name. */
+function toolNamed(name: string, context: Context): string | undefined {
+  const wanted = name.toLowerCase();
+  const tools = context.dinner.cards.flatMap((card) => card.tools ?? []);
+  return tools.find((tool) => tool.id === wanted || tool.names.includes(wanted))?.id;
 }
 
 export function reportSetup(heard: HeardOf<'report-setup'>): Decision {

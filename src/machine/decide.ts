@@ -233,8 +233,6 @@ function decideOne(heard: Heard, context: Context): Decision {
     case 'ask-temperature':
     case 'ask-safety':
     case 'ask-guests':
-    case 'ask-size':
-    case 'ask-butcher':
       return said({ key: 'answer', heard });
     default:
       return assertNever(heard);
@@ -284,5 +282,9 @@ function reportTrouble(heard: HeardOf<'report-trouble'>, context: Context): Deci
     dinner.oven.at(-1)?.celsius === 0
   )
     facts.push({ type: 'oven-stood', celsius: lit.celsius, happenedAt });
-  return decided(facts, { key: 'trouble', trouble: heard.trouble });
+  return decided(facts, {
+    key: 'trouble',
+    trouble: heard.trouble,
+    step: heard.step,
+  });
 }

@@ -18,6 +18,7 @@ import {
   coreAfterRest,
   type Forecast,
   type ForecastQuestion,
+  type KitchenBelief,
   type OvenSetting,
 } from '../kitchen/forecast.ts';
 import type { OvenMove } from '../kitchen/plan.ts';
@@ -180,8 +181,6 @@ export function questionOf(
         }))
     : [];
   const evidence = [...readings.map((reading) => reading.minute), 0];
-  const belief = dinner.kitchen;
-  const bias = dinner.ovenBiasKelvin;
   return {
     roast: {
       shape: card.shape,
@@ -199,14 +198,24 @@ export function questionOf(
     pullCelsius,
     outMinute: withReadings && outAt !== undefined ? minutesBetween(roastInAt, outAt) : undefined,
     rest: dinner.course?.rest ?? (dinner.setup.tent === false ? 'open' : 'tented'),
-    kitchen:
-      bias === undefined
-        ? belief
-        : {
-            ovenBiasKelvin: { mean: bias, deviation: 6 },
-            thermometerOffsetKelvin: belief?.thermometerOffsetKelvin ?? { mean: 0, deviation: 0.6 },
-          },
+    kitchen: kitchenOf(dinner),
     seed: dinner.seed,
+  };
+}
+
+/** What is believed of the oven and the thermometer: as told today, else as earlier dinners taught. */
+function kitchenOf(dinner: Dinner): KitchenBelief | undefined {
+  const { kitchen: belief, ovenBiasKelvin: bias, thermometerOffsetKelvin: offset } = dinner;
+  if (bias === undefined && offset === undefined) return belief;
+  return {
+    ovenBiasKelvin:
+      bias === undefined
+        ? (belief?.ovenBiasKelvin ?? { mean: 0, deviation: 6 })
+        : { mean: bias, deviation: 6 },
+    thermometerOffsetKelvin:
+      offset === undefined
+        ? (belief?.thermometerOffsetKelvin ?? { mean: 0, deviation: 0.6 })
+        : { mean: offset, deviation: 0.4 },
   };
 }
 

@@ -6,6 +6,7 @@
 import type { Question } from '../kitchen/facts.ts';
 import type { Outcome } from '../kitchen/outcome.ts';
 import { emergencyReply } from './en/emergency.ts';
+import { walkKey } from './en/how.ts';
 import { answerableLater, questionWords } from './en/questions.ts';
 import { rulesSaidAt, type SafetyRuleId, safetyRules } from './en/safety.ts';
 import { safetyMomentsOf } from './en/safety-moments.ts';
@@ -27,6 +28,7 @@ export interface Composed extends Spoken {
 const leadsOn: ReadonlySet<Outcome['key']> = new Set<Outcome['key']>([
   'step-done',
   'step-skipped',
+  'thermometer-checked',
   'oven-noted',
   'resumed',
   'lacked',
@@ -65,6 +67,8 @@ export function compose({ outcomes, scene, question, microphone }: Composing): C
     keys.push('the-day');
   }
   parts.push(...wordsTogether(told, scene));
+  const walk = walkKey(outcomes, scene);
+  if (walk !== undefined) keys.push(walk);
   const cautioned = cautionsOf(outcomes, scene);
   for (const rule of cautioned) parts.push(safetyRules[rule].sentence(scene));
   if (question) {

@@ -5,11 +5,12 @@ import type { Heard } from '../../kitchen/heard.ts';
 import type { Scene } from '../scene.ts';
 import { capital, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { wholeDay } from './day.ts';
-import { howAnswer } from './how.ts';
+import { howAnswer, walkOf, walkWords } from './how.ts';
 import { offer } from './options.ts';
-import { amountAnswer, shoppingWords, substituteAnswer } from './pantry.ts';
+import { amountAnswer, substituteAnswer } from './pantry.ts';
 import { safetyRules } from './safety.ts';
 import { safetyAnswer } from './safety-answer.ts';
+import { butcherAnswer, shoppingWords, sizeAnswer } from './shopping.ts';
 import { carveAt, coreNow, currentStepOf, nextStepOf, noPlan, stepAbout } from './standing.ts';
 import { callWords } from './steps.ts';
 import { guestsAnswer } from './table.ts';
@@ -35,7 +36,7 @@ export function answer(heard: Heard, scene: Scene): Spoken {
         ? offer(scene.options, scene)
         : say`Nothing needs choosing: the plan holds. Tell me what should change, and I will say what it costs.`;
     case 'ask-shopping':
-      return shoppingWords(scene);
+      return heard.about === 'butcher' ? butcherAnswer(scene) : shoppingWords(scene);
     case 'ask-time-left':
       return timeLeftWords(heard.about, scene);
     case 'ask-how':
@@ -43,7 +44,9 @@ export function answer(heard: Heard, scene: Scene): Spoken {
     case 'ask-why':
       return whyAnswer(heard.topic, scene);
     case 'ask-amount':
-      return amountAnswer(heard.ingredient, scene);
+      return heard.ingredient === 'roast'
+        ? sizeAnswer(heard, scene)
+        : amountAnswer(heard.ingredient, scene);
     case 'ask-substitute':
       return substituteAnswer(heard.ingredient, scene);
     case 'ask-temperature':
@@ -59,6 +62,8 @@ export function answer(heard: Heard, scene: Scene): Spoken {
 
 function nextWords(scene: Scene): Spoken {
   const { plan, dinner } = scene;
+  const walk = walkOf(scene);
+  if (walk) return walkWords(walk, scene);
   if (!plan) return noPlan;
   const next = nextStepOf(scene);
   if (!next) return say`Nothing more: that was the dinner.`;

@@ -4,7 +4,8 @@ import type { AnnouncementKind } from '../../kitchen/facts.ts';
 import type { Scene } from '../scene.ts';
 import { capital, lower, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { carvingMap } from './carving.ts';
-import { callWords, cautionWords, fill, findStep, forHands, titleOf } from './steps.ts';
+import { callWords, cautionWords, fill, findStep, forHands, pullShown, titleOf } from './steps.ts';
+import { servingWords } from './table.ts';
 import { authorityDegrees, clock, degrees, duration, ovenDegrees } from './words.ts';
 
 /** What a call is about; the same shape as the planner's, which this room may not import. */
@@ -38,7 +39,7 @@ function readyWords(call: CallToWord, scene: Scene): Spoken {
     case 'sear':
       return say`In ${minutes}, the roast goes back in to brown. Fan on, cloths dry.`;
     case 'pull':
-      return say`The pull is likely in ${minutes}, at ${degrees(plan?.pullCelsius ?? 50, dinner.units)}. Board and foil out, and begin nothing new.`;
+      return say`The pull is likely in ${minutes}, at ${plan ? pullShown(plan, dinner) : 'its temperature'}. Board and foil out, and begin nothing new.`;
     default: {
       const ready = findStep(dinner, call.step ?? '')?.step.ready;
       return sentences([
@@ -72,7 +73,7 @@ export function wordCall(call: CallToWord, scene: Scene): Spoken {
       return checkWords(scene);
     case 'pull':
       return again
-        ? say`Is it out? Pull the roast now, at ${degrees(plan?.pullCelsius ?? 50, dinner.units)}, and tell me when it is out.`
+        ? say`Is it out? Pull the roast now, at ${plan ? pullShown(plan, dinner) : 'its temperature'}, and tell me when it is out.`
         : sentences([
             callWords('pull', scene),
             say`Take a reading if you can; tell me when it is out.`,
@@ -86,7 +87,7 @@ export function wordCall(call: CallToWord, scene: Scene): Spoken {
         cautionWords('carve', scene),
       ]);
     case 'serve':
-      return callWords('serve', scene);
+      return sentences([callWords('serve', scene), servingWords(scene)]);
     case 'put-away':
       if (again) return say`Is the rest in the fridge? ${callWords('put-away', scene)}`;
       return sentences([
@@ -128,7 +129,7 @@ function checkWords(scene: Scene): Spoken {
   const looked = dinner.readings.some((one) => plan && one.happenedAt >= plan.roastInAt);
   return sentences([
     looked ? say`Another reading, please, in the same spot.` : callWords('check', scene),
-    plan ? say`The pull is at ${degrees(plan.pullCelsius, dinner.units)}.` : silent,
+    plan ? say`The pull is at ${pullShown(plan, dinner)}.` : silent,
   ]);
 }
 

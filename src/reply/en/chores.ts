@@ -9,10 +9,14 @@ import type { Dinner } from '../../kitchen/dinner.ts';
 import { list, say } from '../spoken.ts';
 import { guestName, manyGuests } from './names.ts';
 
-type Words = Pick<CardStep, 'title' | 'call' | 'how' | 'right' | 'wrong' | 'why' | 'caution'>;
+type Words = Pick<
+  CardStep,
+  'title' | 'call' | 'done' | 'how' | 'right' | 'wrong' | 'why' | 'caution'
+>;
 
 const shop: Words = {
   title: 'go shopping',
+  done: 'the shopping is done',
   call: 'Shopping today. Ask me for the list, and tell me what you have.',
   how: [
     'Ask me for the list; it goes by shelf, and what you have is struck off.',
@@ -25,6 +29,7 @@ const shop: Words = {
 
 const thaw: Words = {
   title: 'move the roast to the fridge to thaw',
+  done: 'the roast is thawing in the fridge',
   call: 'Move the roast from the freezer to the fridge now, wrapped, on a tray.',
   how: [
     'Leave it wrapped, on a tray with a rim, on the lowest shelf.',
@@ -40,6 +45,7 @@ const thaw: Words = {
 
 const thawCheck: Words = {
   title: 'feel whether the roast has thawed',
+  done: 'the roast has thawed',
   call: 'Press the roast at both ends. Soft all through? If the heart is hard, tell me it is still frozen.',
   how: [
     'Press hard with a thumb at both ends and on the fat.',
@@ -51,6 +57,7 @@ const thawCheck: Words = {
 
 const saltAhead: Words = {
   title: 'salt the roast for overnight',
+  done: 'the roast is salted, for overnight',
   call: 'Salt the roast all over now, and set it bare on a rack in the fridge till tomorrow.',
   how: [
     'Weigh the salt, one part to a hundred of meat; ask me how much, and which salt you have.',
@@ -67,6 +74,7 @@ const saltAhead: Words = {
 
 const makeAhead: Words = {
   title: 'make ahead what keeps',
+  done: 'what keeps is made',
   call: 'Make ahead what keeps till tomorrow, covered in the fridge.',
   how: [
     'One after the other, as their own steps say; ask me how for each.',
@@ -79,6 +87,7 @@ const makeAhead: Words = {
 
 const feedEarly: Words = {
   title: 'put on an early supper',
+  done: 'the early supper is on',
   call: 'Supper for those who eat early: put it on now.',
   how: [
     'Something of their own: the roast is not carved yet.',
@@ -90,6 +99,7 @@ const feedEarly: Words = {
 
 const carveLater: Words = {
   title: 'carve for those who come later',
+  done: 'the later ones are served',
   call: 'Carve for those who came later, from the piece you left whole.',
   how: [
     'Leave their piece whole under loose foil; slices cool in minutes.',
@@ -211,4 +221,15 @@ function forThisDinner(kind: ChoreId, id: string, dinner: Dinner): Partial<Words
     default:
       return {};
   }
+}
+
+/** The roast's seasoning once it was salted the evening before: never both. */
+export function seasoningCall(dinner: Dinner): string | undefined {
+  const record = dinner.steps.get('salt-ahead');
+  if (record?.skipped) return undefined;
+  if (record?.doneAt !== undefined)
+    return 'Pepper the roast all over. No more salt: it has had its own since last night.';
+  return dinner.calls.has('step-due:salt-ahead')
+    ? 'Pepper the roast all over. Salt it only if it was not salted last night.'
+    : undefined;
 }

@@ -4,9 +4,9 @@ import { avoidancesOf, broughtFor, suits } from '../../kitchen/allergens.ts';
 import type { Card, Ingredient } from '../../kitchen/card.ts';
 import { menuOf, roastCardOf } from '../../kitchen/dinner.ts';
 import type { Scene } from '../scene.ts';
-import { type Spoken, say, sentences } from '../spoken.ts';
+import { type Spoken, say, sentences, silent } from '../spoken.ts';
 import { guestName } from './names.ts';
-import { noPlan } from './standing.ts';
+import { saltBySpoon } from './shopping.ts';
 import { count, weight } from './words.ts';
 
 const cardsOf = (scene: Scene): Card[] => {
@@ -85,7 +85,11 @@ export function amountAnswer(ingredient: string | undefined, scene: Scene): Spok
       ? say`None of this dinner's cards asks for ${ingredient}.`
       : say`How much of what? Name it and I will say.`;
   const amount = measure(amountOf(found.part, scene), found.part.unit, scene);
-  return say`${amount} of ${found.part.item}, for the ${found.card.title}.`;
+  const salt =
+    found.part.unit === 'g' && /\bsalt\b/.test(found.part.item)
+      ? saltBySpoon(amountOf(found.part, scene))
+      : silent;
+  return sentences([say`${amount} of ${found.part.item}, for the ${found.card.title}.`, salt]);
 }
 
 export function substituteAnswer(ingredient: string | undefined, scene: Scene): Spoken {
@@ -122,30 +126,4 @@ export function standInWords({ card, part }: Found, scene: Scene): Spoken {
       .slice(0, 2)
       .map(({ allergen, who }) => say`Mind the label: no ${allergen} for ${guestName(who)}.`),
   ]);
-}
-
-export function shoppingWords(scene: Scene): Spoken {
-  const lines = new Map<string, { amount: number; unit: string; shelf: string }>();
-  for (const card of cardsOf(scene)) {
-    for (const part of card.ingredients) {
-      const key = `${part.item}|${part.unit}`;
-      const known = lines.get(key);
-      lines.set(key, {
-        amount: (known?.amount ?? 0) + amountOf(part, scene),
-        unit: part.unit,
-        shelf: part.shelf,
-      });
-    }
-  }
-  const rows = [...lines].sort((a, b) =>
-    a[1].shelf < b[1].shelf ? -1 : a[1].shelf > b[1].shelf ? 1 : 0,
-  );
-  if (rows.length === 0) return noPlan;
-  const text = rows
-    .map(([key, row]) => `${measure(row.amount, row.unit, scene).text} ${key.split('|')[0]}`)
-    .join('\n');
-  return {
-    text: `${rows.length} things to buy:\n${text}`,
-    speech: `${count(rows.length).speech} things; the list is on the screen.`,
-  };
 }

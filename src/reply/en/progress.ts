@@ -4,7 +4,7 @@ import type { OutcomeOf } from '../../kitchen/outcome.ts';
 import type { Scene } from '../scene.ts';
 import { list, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { offer } from './options.ts';
-import { callWords, doneClause } from './steps.ts';
+import { callWords, doneClause, pullShown } from './steps.ts';
 import { between, clock, degrees, degreesApart, duration } from './words.ts';
 
 /** Clauses on one subject are told together: "the potatoes are scrubbed and oiled". */
@@ -38,7 +38,8 @@ function shortOfPull(scene: Scene): number {
   const { plan, dinner, now } = scene;
   const last = dinner.readings.at(-1);
   const fresh = last !== undefined && minutesBetween(last.happenedAt, now) <= freshMinutes;
-  return plan && fresh ? Math.max(0, plan.pullCelsius - last.celsius) : 0;
+  const offset = dinner.thermometerOffsetKelvin ?? 0;
+  return plan && fresh ? Math.max(0, plan.pullCelsius + offset - last.celsius) : 0;
 }
 
 /** A reading so young speaks for the roast as it is, whatever the forecast says. */
@@ -52,9 +53,9 @@ export function pullWords(scene: Scene): Spoken {
   const until = minutesBetween(now, plan.pullAt.p50);
   const short = shortOfPull(scene);
   if (until <= 1 && short > nearKelvin)
-    return say`Not yet: ${degreesApart(short, dinner.units)} short of the pull at ${degrees(plan.pullCelsius, dinner.units)}. Leave it in.`;
-  if (until <= 1) return say`Pull it now, at ${degrees(plan.pullCelsius, dinner.units)}.`;
-  return say`Pull at ${degrees(plan.pullCelsius, dinner.units)}, likely at ${clock(plan.pullAt.p50, dinner)}, between ${between(clock(plan.pullAt.p10, dinner), clock(plan.pullAt.p90, dinner))}.`;
+    return say`Not yet: ${degreesApart(short, dinner.units)} short of the pull at ${pullShown(plan, dinner)}. Leave it in.`;
+  if (until <= 1) return say`Pull it now, at ${pullShown(plan, dinner)}.`;
+  return say`Pull at ${pullShown(plan, dinner)}, likely at ${clock(plan.pullAt.p50, dinner)}, between ${between(clock(plan.pullAt.p10, dinner), clock(plan.pullAt.p90, dinner))}.`;
 }
 
 export function lookWords(scene: Scene): Spoken {
@@ -80,15 +81,32 @@ export function tableWords(scene: Scene): Spoken {
   return say`Dinner stays at ${clock(plan.serving.likelyAt, dinner)}.`;
 }
 
+/** A thermometer this near the ice point reads true, one as far as this is not to be trusted. */
+const [trueKelvin, hopelessKelvin] = [0.6, 5];
+
+/** What the ice test showed. */
+export function thermometerWords(
+  { offsetKelvin }: OutcomeOf<'thermometer-checked'>,
+  { dinner }: Scene,
+): Spoken {
+  const shown = degrees(offsetKelvin, dinner.units);
+  const off = degreesApart(Math.abs(offsetKelvin), dinner.units);
+  if (Math.abs(offsetKelvin) <= trueKelvin) return say`${shown} in ice water: it reads true.`;
+  if (Math.abs(offsetKelvin) >= hopelessKelvin)
+    return say`${shown} in ice water is ${off} off. Stir the ice, change the battery, and try again; I would not trust it so.`;
+  return say`${shown} in ice water: it reads ${off} ${offsetKelvin > 0 ? 'high' : 'low'}, and I count on that.`;
+}
+
 export function readingWords({ celsius, again }: OutcomeOf<'reading-noted'>, scene: Scene): Spoken {
   const { plan, dinner, now } = scene;
+  const offset = dinner.thermometerOffsetKelvin ?? 0;
   if (!plan || scene.stage === 'prep' || scene.stage === 'planning' || scene.stage === 'preheat')
     return say`${degrees(celsius, dinner.units)} to start with, noted.`;
   if (scene.stage === 'rest' || scene.stage === 'hold')
     return say`${degrees(celsius, dinner.units)} on the board. Carve at ${clock(plan.steps.find((step) => step.id === 'carve')?.startAt ?? now, dinner)}.`;
   if (again)
     return sentences([say`${degrees(celsius, dinner.units)}, I have it.`, lookWords(scene)]);
-  if (celsius >= plan.pullCelsius - 0.3)
+  if (celsius - offset >= plan.pullCelsius - 0.3)
     return sentences([
       say`${degrees(celsius, dinner.units)}.`,
       callWords('pull', scene),

@@ -2,12 +2,13 @@
 
 import { celsiusOfFahrenheit } from '../../base/units.ts';
 import { type Card, type CardStep, stepIdOf, stepIn } from '../../kitchen/card.ts';
+import { seasoningStep } from '../../kitchen/chores.ts';
 import { circumstancesOf, cooksOnFor } from '../../kitchen/circumstances.ts';
 import { type Dinner, roastCardOf } from '../../kitchen/dinner.ts';
 import type { Plan } from '../../kitchen/plan.ts';
 import type { Scene } from '../scene.ts';
 import { capital, list, lower, type Spoken, say, silent } from '../spoken.ts';
-import { choreStep } from './chores.ts';
+import { choreStep, seasoningCall } from './chores.ts';
 import { ovenAfter } from './day.ts';
 import { guestName } from './names.ts';
 import { authorityDegrees, count, degrees, ovenDegrees } from './words.ts';
@@ -32,6 +33,10 @@ export const doneClause = (dinner: Dinner, id: string): string =>
 
 export const dishTitle = (dinner: Dinner, id: string): string =>
   dinner.cards.find((card) => card.id === id)?.title ?? id.replace(/-/g, ' ');
+
+/** What the cook's own thermometer shows when the core is at the pull; by the ice test it may be off. */
+export const pullShown = ({ pullCelsius }: Pick<Plan, 'pullCelsius'>, dinner: Dinner): Spoken =>
+  degrees(pullCelsius + (dinner.thermometerOffsetKelvin ?? 0), dinner.units);
 
 /** Fills {searTemperature} and the like in a card's sentence. */
 export function fill(sentence: string, scene: Scene, step?: CardStep): Spoken {
@@ -65,7 +70,7 @@ export function fill(sentence: string, scene: Scene, step?: CardStep): Spoken {
           dinner.units,
         );
       case '{pullTemperature}':
-        return known ? degrees(known.pullCelsius, dinner.units) : say`its pull`;
+        return known ? pullShown(known, dinner) : say`its pull`;
       case '{ovenTemperature}':
         return of?.oven
           ? ovenDegrees(celsiusOfFahrenheit(of.oven.likelyFahrenheit), dinner.units)
@@ -91,6 +96,8 @@ const startOf = (plan: Plan, id: string): number =>
 export function callWords(id: string, scene: Scene): Spoken {
   const found = findStep(scene.dinner, id);
   if (!found) return say`${titleOf(scene.dinner, id)}.`;
+  const salted = id === seasoningStep ? seasoningCall(scene.dinner) : undefined;
+  if (salted) return say`${salted}`;
   const around = (found.step.without ?? []).find((one) => scene.dinner.lacks.includes(one.tool));
   return fill(around?.call ?? found.step.call, scene, found.step);
 }

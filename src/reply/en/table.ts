@@ -162,36 +162,6 @@ function laterNoted(note: GuestNote, name: Spoken, scene: Scene): Spoken {
   ]);
 }
 
-/** What the carver must know, guest by guest; empty when nobody needs anything. */
-export function carvingWords(scene: Scene): Spoken {
-  const { notes } = scene.dinner;
-  const who = (need: GuestNeed): Spoken[] =>
-    notes.filter((note) => note.need === need).map((note) => guestName(note.who));
-  const vulnerable = who('vulnerable');
-  const later = notes.filter((note) => note.need === 'comes-later');
-  const meatless = notes.filter(
-    (note) => note.need === 'diet' && /^(veg|pesc)/.test(note.value ?? ''),
-  );
-  return sentences([
-    vulnerable.length > 0
-      ? say`Nothing pink for ${list(vulnerable)}: cook their slices on, and measure.`
-      : silent,
-    ...notes
-      .filter((note) => note.need === 'doneness')
-      .map((note) =>
-        capital(
-          say`${(note.value ?? 'another doneness').replace('-', ' ')} for ${guestName(note.who)}: end slices, or a minute in hot gravy.`,
-        ),
-      ),
-    later.length > 0
-      ? say`Leave whole what is for ${list(later.map((note) => guestName(note.who)))}.`
-      : silent,
-    meatless.length > 0
-      ? say`No slice for ${list(meatless.map((note) => guestName(note.who)))}.`
-      : silent,
-  ]);
-}
-
 /** At the table: what must not reach whom. */
 export function servingWords(scene: Scene): Spoken {
   const warned = scene.dinner.notes

@@ -5,7 +5,7 @@ import type { Scene } from '../scene.ts';
 import { type Spoken, say } from '../spoken.ts';
 import { nextTimes } from './day.ts';
 import { noPlan, stepAbout } from './standing.ts';
-import { dishTitle, findStep } from './steps.ts';
+import { dishTitle, findStep, pullShown } from './steps.ts';
 import { clock, degrees, ovenDegrees } from './words.ts';
 
 export function temperatureAnswer(heard: HeardOf<'ask-temperature'>, scene: Scene): Spoken {
@@ -26,5 +26,5 @@ export function temperatureAnswer(heard: HeardOf<'ask-temperature'>, scene: Scen
       ? say`The oven belongs at ${ovenDegrees(plan.ovenNowCelsius, dinner.units)} now.`
       : say`The oven is off for now; ${nextTimes(scene)}`;
   if (!plan) return noPlan;
-  return say`Pull it at ${degrees(plan.pullCelsius, dinner.units)}; the rest carries it to about ${degrees(plan.coreAtServingCelsius.p50, dinner.units)}, for ${degrees(plan.serveCelsius, dinner.units)}.`;
+  return say`Pull it at ${pullShown(plan, dinner)}; the rest carries it to about ${degrees(plan.coreAtServingCelsius.p50, dinner.units)}, for ${degrees(plan.serveCelsius, dinner.units)}.`;
 }

@@ -4,6 +4,7 @@ import type { PlannedStep, Reason } from '../../kitchen/plan.ts';
 import type { Scene } from '../scene.ts';
 import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { stepForTopic } from './how.ts';
+import { loreOf } from './lore.ts';
 import { currentStepOf, nextStepOf, noPlan, stepAbout } from './standing.ts';
 import { dishTitle, findStep, titleOf } from './steps.ts';
 import { clock, duration, ovenDegrees } from './words.ts';
@@ -13,6 +14,8 @@ export function whyAnswer(topic: string | undefined, scene: Scene): Spoken {
   if (!plan) return noPlan;
   const step = topic === undefined ? undefined : stepAbout(topic, scene);
   if (!step && topic !== undefined) {
+    const known = loreOf(topic);
+    if (known) return known;
     const found = stepForTopic(topic, scene);
     if (found?.step.why) return say`${found.step.why}`;
   }

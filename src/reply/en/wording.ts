@@ -17,9 +17,11 @@ import {
   readingWords,
   stepDone,
   tableWords,
+  thermometerWords,
 } from './progress.ts';
 import { badWords, questionWords } from './questions.ts';
-import { troubleWords } from './rescue.ts';
+import { rescueWords } from './rescue.ts';
+import { hadWords } from './shopping.ts';
 import { currentStepOf, nextStepOf } from './standing.ts';
 import { cautionWords, dishTitle, findStep, titleOf } from './steps.ts';
 import { guestNotedWords } from './table.ts';
@@ -111,6 +113,7 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
       : say`Nothing needs you for ${duration(minutes)}. Be back by ${clock(until, scene.dinner)}.`;
   },
   'reading-noted': readingWords,
+  'thermometer-checked': thermometerWords,
   'oven-noted': ({ celsius, down }, scene) => {
     if (celsius <= 0)
       return sentences([say`Oven off.`, scene.stage === 'low-roast' ? pullWords(scene) : silent]);
@@ -180,10 +183,9 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
       scene.options && scene.options.length > 0 ? offer(scene.options, scene) : silent,
     ]);
   },
-  trouble: ({ trouble }, scene) =>
-    troubleWords[trouble]?.(scene) ?? say`Noted. Tell me what has changed.`,
+  trouble: rescueWords,
   emergency: ({ kind }, scene) => emergencyReply(kind, scene),
-  'thing-had': ({ thing }) => say`${capital(say`${thing}`)}: off the list.`,
+  'thing-had': ({ thing }, scene) => hadWords(thing, scene),
   'public-noted': () => say`Noted.`,
   'running-behind': ({ minutes }, scene) =>
     sentences([

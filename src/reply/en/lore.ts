@@ -1,0 +1,24 @@
+/** What a cook asks of the trade itself, beyond the steps of a card. */
+import { type Spoken, say } from '../spoken.ts';
+
+const lore: readonly [RegExp, Spoken][] = [
+  [
+    /\b(gr[ea]y|redd?en\w*|redder|turns? (red|pink)|colou?r|bloom)\b/,
+    say`A fresh cut can look grey and redden over some minutes, as air reaches it. Go by the thermometer, not the colour.`,
+  ],
+  [
+    /\b(climb|carry|rise|rises|keeps? (cooking|rising)|goes on|still going up)\w*/,
+    say`The outside is far hotter than the middle, and its heat goes on moving inward after the pull. So it comes out early.`,
+  ],
+  [
+    /\b(rest|resting)\b/,
+    say`In the rest the heat evens out and the juices thicken, so they stay in the slices.`,
+  ],
+  [
+    /\b(water in the pan|scorch|burn\w*)\b/,
+    say`Garlic and milk solids scorch in a hot oven. A cup of cold water in the pan before the roast goes in keeps the drippings from smoking.`,
+  ],
+];
+
+export const loreOf = (topic: string): Spoken | undefined =>
+  lore.find(([shape]) => shape.test(topic.toLowerCase()))?.[1];
