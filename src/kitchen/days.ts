@@ -50,7 +50,9 @@ export interface Bought {
 }
 
 export interface DaysAhead {
-  size(wish: SizeWish): (Size & { title: string; butcher?: readonly string[] | undefined }) | undefined;
+  size(
+    wish: SizeWish,
+  ): (Size & { title: string; butcher?: readonly string[] | undefined }) | undefined;
   /** Usual appetites that this dinner's roast feeds, once its mass is known. */
   feeds?: number | undefined;
   shopping: readonly Bought[];

@@ -16,6 +16,7 @@ import type { Plan } from '../kitchen/plan.ts';
 import type { Expected } from '../machine/context.ts';
 import { type Standing, standingOf } from '../machine/stage.ts';
 import { type Call, callsOf } from '../planner/calls.ts';
+import { asCooked } from '../planner/days/thaw.ts';
 import {
   firstPullCelsius,
   ovenMovesOf,
@@ -25,6 +26,7 @@ import {
   roastOf,
   roastWentInAt,
 } from '../planner/roast-day.ts';
+import { planWithChores } from './days.ts';
 import type { Compute } from './ports.ts';
 
 export interface Outlook {
@@ -40,6 +42,10 @@ export interface Outlook {
 /** Served core taken until a doneness is known: medium rare, 130 °F. */
 const usualServeCelsius = celsiusOfFahrenheit(130);
 
+/** Before a plan: a roast goes in about so long before its table. */
+const likelyInAt = (dinner: Dinner): number =>
+  (dinner.servingAt ?? dinner.openedAt) - 4 * 3_600_000;
+
 export async function outlookOf(
   id: string,
   facts: readonly Fact[],
@@ -53,10 +59,11 @@ export async function outlookOf(
     return { now, dinner, standing: charts, calls: callsOf(dinner, undefined, undefined) };
   const wentInAt = roastWentInAt(dinner);
   // Before it is in, only the method's own program matters; what the dial did so far is the preheat.
+  const thawed = asCooked(dinner, now, wentInAt ?? likelyInAt(dinner));
   const asked: Dinner =
     wentInAt === undefined
-      ? { ...dinner, oven: [], course: dinner.course ? { ...dinner.course, oven: [] } : undefined }
-      : dinner;
+      ? { ...thawed, oven: [], course: dinner.course ? { ...dinner.course, oven: [] } : undefined }
+      : thawed;
   const roastInAt = wentInAt ?? dinner.servingAt ?? dinner.openedAt;
   const moves = ovenMovesOf(asked, roast.program, roastInAt);
   const serveCelsius = dinner.target?.serveCelsius ?? usualServeCelsius;
@@ -78,7 +85,8 @@ export async function outlookOf(
     withReadings: true,
   });
   const forecast = await compute.forecast(question);
-  const plan = await compute.plan({ dinner, forecast, pullCelsius, now });
+  const planned = await compute.plan({ dinner, forecast, pullCelsius, now });
+  const plan = planned && planWithChores(dinner, planned, now);
   return {
     now,
     dinner,

@@ -33,6 +33,7 @@ import { wordCall } from '../reply/en/calls.ts';
 import { optionRisk, optionTitle } from '../reply/en/options.ts';
 import { announcementOf } from './announcement.ts';
 import { remembering } from './compute.ts';
+import { daysAheadOf } from './days.ts';
 import { glanceOf } from './glance.ts';
 import { expectedOf, type Outlook, outlookOf } from './outlook.ts';
 import type {
@@ -303,6 +304,7 @@ class DinnerSession implements Session {
       options: offered.options,
       nextStep,
       firstPlan,
+      days: daysAheadOf(after.dinner, this.options.cards),
     });
     // Talk overheard from others is left alone unless it meant something.
     const overheard =
