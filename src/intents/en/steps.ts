@@ -4,12 +4,13 @@
  */
 import type { ReadContext } from '../../kitchen/heard.ts';
 import { nameIn, stemsOf } from '../names.ts';
+import { choreIn } from './chores.ts';
 
 const roastVerbs: readonly [RegExp, string][] = [
   [/^(french|frenched|frenching|frenched|cleaned the bones|clean the bones|bones)$/, 'french'],
   [/^(truss|trussed|trussing|tie|tied|tying|tie up|tied up|string|strung)$/, 'truss'],
   [
-    /^(season|seasoned|seasoning|salt|salted|salting|rub|rubbed|peppered|salt and pepper)$/,
+    /^(season|seasoned|seasoning|salt|salted|salting|rub|rubbed|peppered|salt and pepper|peppering|smear|seasons)$/,
     'season',
   ],
   [/^(butter|buttered|buttering|baste|basted|basting)$/, 'butter-roast'],
@@ -19,7 +20,7 @@ const roastVerbs: readonly [RegExp, string][] = [
   [/^(check|checked|checking|probed)$/, 'check'],
   [/^(preheat|preheated|preheating)$/, 'oven-on'],
   [/^(pull|pulled|pulling)$/, 'pull'],
-  [/^(sear|seared|searing|seer|brown|browned)$/, 'roast-in'],
+  [/^(sear|seared|searing|brown|browned|browning)$/, 'sear'],
   [/^(trim|trimmed|trimming)$/, 'trim'],
 ];
 
@@ -61,6 +62,33 @@ export function dishStep(dish: string, verb: string, context: ReadContext): stri
   )?.id;
 }
 
+/** The first step of a dish, where it is made ready. */
+export const prepStep = (dish: string, context: ReadContext): string =>
+  context.lexicon.steps.find((step) => step.id.startsWith(`${dish}.`))?.id ?? `${dish}.prep`;
+
+/**
+ * The dish and its step that a noun and a verb mean together: "potatoes" alone are roast potatoes, but
+ * "peeled potatoes" are those for the mash, since roast potatoes are never peeled.
+ */
+export function stepOfNamed(words: string, verb: string, context: ReadContext): string | undefined {
+  const first = dishIn(words, context);
+  const own = first && dishStep(first, verb, context);
+  if (own) return own;
+  const noun = stemsOf(words).at(-1);
+  if (noun === undefined) return undefined;
+  const others = context.lexicon.dishes
+    .filter((dish) => dish.id !== first && dish.names.some((name) => stemsOf(name).includes(noun)))
+    .sort((a, b) => Number(context.dishes.includes(b.id)) - Number(context.dishes.includes(a.id)));
+  for (const dish of others) {
+    const step = dishStep(dish.id, verb, context);
+    if (step) return step;
+  }
+  return first && prepVerb.test(verb) ? prepStep(first, context) : undefined;
+}
+
+const prepVerb =
+  /^(peeled|scrubbed|washed|chopped|cut|sliced|trimmed|topped|tailed|strung|prepped|prepared|halved|diced|shredded|picked|podded|peeling|scrubbing|washing|chopping|cutting|slicing|trimming)$/;
+
 /** The step by which a dish is finished or put in: "made" names whatever makes it. */
 export function makingStep(dish: string, context: ReadContext): string {
   const own = context.lexicon.steps.filter((step) => step.id.startsWith(`${dish}.`));
@@ -73,6 +101,8 @@ export function makingStep(dish: string, context: ReadContext): string {
 export function stepIn(words: string, context: ReadContext): string | undefined {
   const bare = words.replace(/^(the|to|doing|on|with) /, '').trim();
   if (bare === '') return undefined;
+  const chore = choreIn(bare);
+  if (chore) return chore;
   const [verb = '', ...object] = bare.split(' ');
   const noun = object
     .join(' ')
