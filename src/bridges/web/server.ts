@@ -8,6 +8,7 @@ import { serveDinners } from './dinners.ts';
 import { type Guard, householdOf, isAdmitted, secretOf, standGuard } from './guard.ts';
 import { Metrics } from './metrics.ts';
 import { openApi } from './openapi.ts';
+import { servePage } from './page.ts';
 import { type PairOptions, servePairing } from './pair.ts';
 import { Problem, problemOf } from './problem.ts';
 
@@ -79,6 +80,7 @@ export async function webServer(options: WebOptions): Promise<FastifyInstance> {
     });
     return { status: 'ok' };
   });
+  servePage(app, { version: options.version, householdOf });
   app.get('/openapi.json', async () => openApi(options.version));
   app.get('/metrics', async (_request, reply) => {
     reply.type(metrics.contentType);
