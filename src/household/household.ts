@@ -10,11 +10,8 @@ import { type Glance, glanceOf } from '../session/glance.ts';
 import type { Announcement, Journal, Opening, Session, Turn, Words } from '../session/ports.ts';
 import { Alarm, retryMilliseconds } from './alarm.ts';
 import { Echoes } from './echo.ts';
-<<<<<<< theirs
-import { type SteadyClock, steadyClock } from './steady.ts';
-=======
 import { freshName } from './fresh-name.ts';
->>>>>>> door
+import { type SteadyClock, steadyClock } from './steady.ts';
 import { HouseholdTrouble } from './trouble.ts';
 
 export interface HouseholdOptions {
@@ -83,21 +80,19 @@ export class Household {
   constructor(options: HouseholdOptions) {
     this.options = options;
     this.clock = options.clock;
-<<<<<<< theirs
     const ticks = options.ticks ?? (() => performance.now());
     this.steady = steadyClock({ now: options.now, ticks });
     this.startedAt = this.now();
     this.echoes = new Echoes(ticks);
+    this.alarm = new Alarm(
+      () => this.now(),
+      () => this.ring(),
+    );
   }
 
   /** The household's time: the wall clock's, but never back. */
   now(): Instant {
     return this.steady.now();
-=======
-    this.startedAt = options.now();
-    this.echoes = new Echoes(options.ticks ?? (() => performance.now()));
-    this.alarm = new Alarm(options.now, () => this.ring());
->>>>>>> door
   }
 
   listen(listener: Listener): () => void {
@@ -161,14 +156,10 @@ export class Household {
       const known = (await this.options.journal.dinners()).find((one) => one.id === id);
       if (!known) throw new HouseholdTrouble('unknown-dinner', `There is no dinner "${id}".`);
       const session = await this.options.open(id, this.options.opening());
-<<<<<<< theirs
       if (this.clock === 'real') this.steady.notBefore(known.lastAt);
-      return { id, session, clockAt: known.lastAt };
-=======
       const kept: Kept = { id, session, clockAt: known.lastAt };
       this.held.add(kept);
       return kept;
->>>>>>> door
     })();
     this.kept.set(id, opened);
     opened.catch(() => this.kept.delete(id));
@@ -181,21 +172,13 @@ export class Household {
     const id = this.latest ?? newest?.id;
     if (id === undefined) return undefined;
     const kept = await this.dinner(id);
-<<<<<<< theirs
-    const view = await this.view(kept);
-    if (view.stage === 'put-away') return undefined;
-    if (this.clock === 'simulated') return kept;
-    const table = view.serving.wanted === undefined ? 0 : Date.parse(view.serving.wanted);
-    const last = (await kept.session.facts()).at(-1)?.at ?? 0;
-    return Math.max(last, table) > this.now() - overAfterMilliseconds ? kept : undefined;
-=======
     const glance = await kept.session.glance();
     return glance && this.goesOn(glance) ? kept : undefined;
   }
 
   private async isOpen(id: string, lastAt: Instant): Promise<boolean> {
     // A serving time may be days after the last word, so a week decides without reading.
-    if (lastAt < this.options.now() - 7 * overAfterMilliseconds) return false;
+    if (lastAt < this.now() - 7 * overAfterMilliseconds) return false;
     const glance = glanceOf(id, await this.options.journal.read(id));
     return glance !== undefined && this.goesOn(glance);
   }
@@ -203,8 +186,7 @@ export class Household {
   private goesOn({ stage, servingAt = 0, lastAt }: Glance): boolean {
     if (stage === 'put-away') return false;
     if (this.clock === 'simulated') return true;
-    return Math.max(lastAt, servingAt) > this.options.now() - overAfterMilliseconds;
->>>>>>> door
+    return Math.max(lastAt, servingAt) > this.now() - overAfterMilliseconds;
   }
 
   /** Says words to a dinner, or to the household's open one, made if there is none. */
@@ -326,23 +308,12 @@ export class Household {
         .then(() => this.arm());
   }
 
-<<<<<<< theirs
-  /** One timer over all dinners held. */
-  private async arm(): Promise<void> {
-    const held = await Promise.all(this.kept.values());
-    const dues = await Promise.all(held.map((one) => one.session.nextDueAt()));
-    const due = Math.min(...dues.filter((at) => at !== undefined));
-    if (!Number.isFinite(due)) return clearTimeout(this.timer);
-    const left = Math.max(shortestSleepMilliseconds, due - this.now());
-    this.ringIn(Math.min(left, longestSleepMilliseconds));
-=======
   private async refresh(kept: Kept): Promise<void> {
     kept.dueAt = await kept.session.nextDueAt();
->>>>>>> door
   }
 
   private later(kept: Kept): void {
-    kept.dueAt = this.options.now() + retryMilliseconds;
+    kept.dueAt = this.now() + retryMilliseconds;
   }
 
   private arm(): void {
@@ -354,16 +325,7 @@ export class Household {
 
   /** Wakes what is due; a dinner that fails is tried again later and keeps no other waiting. */
   private async ring(): Promise<void> {
-<<<<<<< theirs
-    if (this.clock === 'simulated') return;
-    for (const opened of this.kept.values()) {
-      const kept = await opened;
-      const announcements = await kept.session.wake(this.now());
-      if (announcements.length > 0) this.tell(kept, announcements);
-    }
-    await this.arm();
-=======
-    const now = this.options.now();
+    const now = this.now();
     const due = [...this.held].filter(({ dueAt }) => dueAt !== undefined && dueAt <= now);
     await Promise.all(
       due.map(async (kept) => {
@@ -377,7 +339,6 @@ export class Household {
       }),
     );
     this.arm();
->>>>>>> door
   }
 }
 
