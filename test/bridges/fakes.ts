@@ -1,7 +1,8 @@
 /** A household whose calls are set by the test, and time that moves by hand. */
 import { Household } from '../../src/household/household.ts';
 import { openMemoryJournal } from '../../src/journal/memory.ts';
-import type { Announcement, Journal } from '../../src/session/ports.ts';
+import type { Glance } from '../../src/session/glance.ts';
+import type { Announcement, Journal, Session } from '../../src/session/ports.ts';
 import { at, call, type FakeWorld, fakeOpener } from '../rehearsal/fake-session.ts';
 
 export const start = at('12:00');
@@ -34,6 +35,7 @@ export async function fakeHouse(world: FakeWorld = { calls: [] }): Promise<FakeH
   const clock = clocks();
   const journal: Journal = openMemoryJournal();
   const open = fakeOpener(world);
+  const glance: Glance = { stage: 'planning', timeZone: 'UTC', openedAt: start, lastAt: start };
   const household = new Household({
     journal,
     clock: 'real',
@@ -45,9 +47,10 @@ export async function fakeHouse(world: FakeWorld = { calls: [] }): Promise<FakeH
       seed: 1,
       language: 'en',
     }),
-    open: () => open(),
+    open: async (): Promise<Session> => ({ ...(await open()), glance: async () => glance }),
   });
   const { id } = await household.create({});
+  world.facts ??= await journal.read(id);
   return {
     household,
     world,

@@ -3,7 +3,6 @@
  * day's figures kept on `state`, a leave-in thermometer in on `reading`. It holds nothing of a dinner;
  * what it shows is read from the household each time.
  */
-import { createHash } from 'node:crypto';
 import { type Delivering, type Delivery, deliverTo, sinkName } from '../../household/deliver.ts';
 import { unnamed } from '../../household/echo.ts';
 import type { Household } from '../../household/household.ts';
@@ -13,6 +12,7 @@ import { announcementOnWire } from '../wire.ts';
 import { discoveryOf } from './discovery.ts';
 import { type Inbound, Line, type Outbound } from './line.ts';
 import { readingIn } from './reading.ts';
+import { Repeats } from './repeats.ts';
 import { type SaidOnBus, saidIn } from './said.ts';
 import { busState } from './state.ts';
 
@@ -44,8 +44,6 @@ const stateEveryMilliseconds = 60_000;
 const patienceMilliseconds = 10_000;
 /** An answer nobody could be given for so long is no longer wanted. */
 const answerLiveMilliseconds = 60_000;
-/** Messages whose repetition by the broker is recognised. */
-const recentKept = 64;
 
 export async function mqttBridge(options: MqttOptions): Promise<MqttBridge> {
   const bridge = new Bridge(options);
@@ -61,7 +59,7 @@ class Bridge implements MqttBridge {
   /** Topics that the broker keeps, as they should read and as they were last sent. */
   private readonly wanted = new Map<string, string>();
   private readonly shown = new Map<string, string>();
-  private readonly recent: string[] = [];
+  private readonly repeats: Repeats;
   private answered = 0;
   private showing: Promise<void> = Promise.resolve();
   private delivery: Delivery | undefined;
@@ -72,6 +70,7 @@ class Bridge implements MqttBridge {
     const { url, base, protocol, username, password, instance, discovery, ticks } = options;
     this.options = options;
     this.household = options.household;
+    this.repeats = new Repeats(ticks);
     this.answers = new Outbox({
       send: (message, signal) => this.line.publish(message, signal),
       ticks,
@@ -170,7 +169,7 @@ class Bridge implements MqttBridge {
       return;
     }
     // What the broker kept from before is no news: an old command must not be obeyed again.
-    if (message.retained || this.isRepeated(message)) return;
+    if (message.retained || this.repeats.has(message)) return;
     if (message.topic === `${base}/say`) {
       const said = saidIn(message, base);
       if (said) this.answer(said, await this.hear(said), message.correlation);
@@ -179,17 +178,6 @@ class Bridge implements MqttBridge {
     const elsewhere = reading.topic !== undefined && message.topic === `${base}/reading`;
     const found = readingIn(message.payload.toString(), elsewhere ? [] : reading.path);
     if (found) await this.household.sense({ ...found, unit: found.unit ?? reading.unit });
-  }
-
-  /** The broker gives a message again whose receipt got lost with the line. */
-  private isRepeated(message: Inbound): boolean {
-    const hash = createHash('sha256').update(`${message.number}\n${message.topic}\n`);
-    const name = hash.update(message.payload).digest('base64');
-    const known = this.recent.includes(name);
-    if (message.again && known) return true;
-    this.recent.unshift(name);
-    this.recent.length = Math.min(this.recent.length, recentKept);
-    return false;
   }
 
   private async hear(said: SaidOnBus): Promise<object> {

@@ -11,8 +11,10 @@ export interface Inbound {
   payload: Buffer;
   /** It was kept by the broker from before we listened. */
   retained: boolean;
-  /** It may have come before. */
+  /** The broker says that it may have come before. */
   again: boolean;
+  /** Tick at which the last line was lost, for what comes first on one that is taken up again. */
+  resumedAfter: number | undefined;
   number: number | undefined;
   responseTopic: string | undefined;
   correlation: Buffer | undefined;
@@ -49,6 +51,8 @@ const firstWaitMilliseconds = 250;
 const longestWaitMilliseconds = 10_000;
 const connectMilliseconds = 10_000;
 const keepAliveSeconds = 30;
+/** What the broker kept for us comes at once when the line is back. */
+const resumingMilliseconds = 2_000;
 
 export class Line {
   private readonly options: LineOptions;
@@ -139,6 +143,11 @@ export class Line {
       will: { ...will, payload: Buffer.from(will.payload), qos: 1, retain: true },
       ...(protocol === '5' ? { properties: { sessionExpiryInterval: keptSeconds } } : {}),
     });
+    const lostAt = this.lostAt;
+    let resumedUntil = Number.NEGATIVE_INFINITY;
+    client.once('connect', ({ sessionPresent }) => {
+      if (sessionPresent) resumedUntil = ticks() + resumingMilliseconds;
+    });
     client.handleMessage = (packet, done) => {
       const { properties } = packet;
       heard({
@@ -146,6 +155,7 @@ export class Line {
         payload: Buffer.from(packet.payload),
         retained: packet.retain,
         again: packet.dup,
+        resumedAfter: ticks() < resumedUntil ? lostAt : undefined,
         number: packet.messageId,
         responseTopic: properties?.responseTopic,
         correlation: properties?.correlationData,
