@@ -24,6 +24,10 @@ export type Mood = (typeof moods)[number];
 export interface Clause {
   tokens: Token[];
   mood: Mood;
+  /** How long ago, where the clause says so; the words that say it are no longer among its tokens. */
+  minutesAgo?: number | undefined;
+  /** The hour at which it happened, likewise. */
+  at?: Quantity | undefined;
 }
 
 /** A clause as the phrases see it: every word followed by one blank. */

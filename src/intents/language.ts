@@ -1,20 +1,30 @@
 /** What a language has to give so that a text in it can be read. A second language is a second folder. */
 import type { ReadContext } from '../kitchen/heard.ts';
-import type { CalendarNow } from './calendar.ts';
 import type { Clause } from './clause.ts';
 import type { Quantity } from './quantity.ts';
-import type { Meaning, Recogniser } from './recogniser.ts';
+import type { Frame, Meaning, Recogniser } from './recogniser.ts';
 import type { Token } from './token.ts';
 
 export interface Language {
   /** Settles spellings, drops sounds without meaning, marks quantities, carries out self-corrections. */
-  prepare(tokens: readonly Token[], now: CalendarNow): { tokens: Token[]; quantities: Quantity[] };
+  prepare(
+    tokens: readonly Token[],
+    context: ReadContext,
+  ): { tokens: Token[]; quantities: Quantity[] };
   /** Tried on the whole text first, across commas and joining words; in this order. */
   across: readonly Recogniser[];
   /** Cuts what is left into clauses, each with its mood. */
-  clausesOf(tokens: readonly Token[], context: ReadContext): Clause[];
+  clausesOf(
+    tokens: readonly Token[],
+    quantities: readonly Quantity[],
+    context: ReadContext,
+  ): Clause[];
   /** Tried on every clause, in this order. */
   within: readonly Recogniser[];
+  /** Tried, in this order, on a clause in which no phrase was found. */
+  frames: readonly Frame[];
+  /** Whether what was heard in a clause can be meant for the helper, and not for others near by. */
+  isForHelper(placed: Placed, context: ReadContext): boolean;
   /** A clause that asks for something, without "can you" or "could we". */
   withoutAsking(tokens: readonly Token[]): Token[];
   /** Merges, drops and completes what was heard, in this order. */
@@ -27,6 +37,10 @@ export interface Language {
 export interface Placed {
   meaning: Meaning;
   tokens: readonly Token[];
+  /** The clause it was heard in; undefined where a phrase reached over clauses. */
+  clause?: Clause | undefined;
+  /** Found by a frame, of the clause as a whole: no phrase vouches for its words. */
+  framed?: boolean | undefined;
 }
 
 export type Refiner = (heard: readonly Placed[], context: ReadContext) => Placed[];

@@ -67,3 +67,7 @@ export function minutesUntil(time: string, now: MomentNow): number {
   const then = Number(time.slice(0, 2)) * 60 + Number(time.slice(3));
   return (then - minutesNow(now) + 1440) % 1440;
 }
+
+/** HH:MM so many minutes from now. */
+export const timeAfter = (minutes: number, { now, timeZone }: MomentNow): string =>
+  localTime(now + Math.round(minutes) * 60_000, timeZone).time.slice(0, 5);

@@ -4,9 +4,10 @@
  */
 import { limits } from '../base/limits.ts';
 import { type Heard, heardSchema, type ReadContext } from '../kitchen/heard.ts';
-import { type Clause, lineOf, type Mood, type Utterance } from './clause.ts';
+import { type Clause, lineOf, type Utterance } from './clause.ts';
 import { english } from './en/english.ts';
 import type { Language, Placed } from './language.ts';
+import { mayMatch, wordsOfLine } from './phrase.ts';
 import { Match, type Meaning, type Recogniser } from './recogniser.ts';
 import { type Token, tokensOf, wordsBetween } from './token.ts';
 
@@ -54,6 +55,7 @@ class Reader {
   private readonly language: Language;
   private readonly utterance: Utterance;
   private readonly context: ReadContext;
+  private whole = '';
 
   constructor(language: Language, utterance: Utterance, context: ReadContext) {
     this.language = language;
@@ -62,48 +64,93 @@ class Reader {
   }
 
   heardIn(tokens: readonly Token[]): Placed[] {
-    const first = this.pass(this.language.across, [...tokens], 'statement', []);
+    this.whole = lineOf(tokens);
+    const whole: Clause = { tokens: [...tokens], mood: 'statement' };
+    const first = this.pass(this.language.across, whole, []);
     const heard = [...first.placed];
-    for (const clause of this.language.clausesOf(first.rest, this.context))
+    for (const clause of this.language.clausesOf(
+      first.rest,
+      this.utterance.quantities,
+      this.context,
+    ))
       heard.push(...this.inClause(clause, inOrder(heard)));
     return inOrder(heard);
   }
 
   private inClause(clause: Clause, before: readonly Placed[]): Placed[] {
-    if (clause.mood !== 'request')
-      return this.pass(this.language.within, clause.tokens, clause.mood, before).placed;
-    const asked = this.pass(this.language.within, clause.tokens, 'question', before).placed;
+    return this.phrasesIn(clause, before)
+      .map((one) => ({ ...one, clause }))
+      .filter((one) => this.language.isForHelper(one, this.context));
+  }
+
+  private phrasesIn(clause: Clause, before: readonly Placed[]): Placed[] {
+    if (clause.mood !== 'request') {
+      const { placed } = this.pass(this.language.within, clause, before);
+      return placed.length > 0 ? placed : this.framed(clause, before);
+    }
+    const asked = this.pass(this.language.within, { ...clause, mood: 'question' }, before).placed;
     if (asked.length > 0) return asked;
-    const bare = this.language.withoutAsking(clause.tokens);
-    return this.pass(this.language.within, bare, 'request', before).placed;
+    const bare = { ...clause, tokens: this.language.withoutAsking(clause.tokens) };
+    const { placed } = this.pass(this.language.within, bare, before);
+    return placed.length > 0 ? placed : this.framed(bare, before);
+  }
+
+  /** The first frame that makes something of a clause as a whole. */
+  private framed(clause: Clause, before: readonly Placed[]): Placed[] {
+    const match = this.match(lineOf(clause.tokens), {}, clause, before);
+    for (const frame of this.language.frames) {
+      if (!frame.moods.includes(clause.mood)) continue;
+      const meanings = frame.build(match);
+      if (meanings !== undefined)
+        return [meanings].flat().map((meaning) => ({
+          meaning,
+          tokens: clause.tokens,
+          framed: true,
+        }));
+    }
+    return [];
+  }
+
+  private match(
+    line: string,
+    groups: Record<string, string | undefined>,
+    clause: Clause,
+    before: readonly Placed[],
+  ): Match {
+    return new Match({
+      groups,
+      context: this.context,
+      line,
+      whole: this.whole,
+      before: before.map((one) => one.meaning),
+      quantities: this.utterance.quantities,
+      minutesAgo: clause.minutesAgo,
+      at: clause.at,
+    });
   }
 
   /** Tries every phrase in turn; what one has taken is gone for the next. */
   private pass(
     recognisers: readonly Recogniser[],
-    tokens: readonly Token[],
-    mood: Mood,
+    clause: Clause,
     before: readonly Placed[],
   ): { placed: Placed[]; rest: Token[] } {
-    let rest = [...tokens];
+    let rest = [...clause.tokens];
     let line = lineOf(rest);
+    let words = wordsOfLine(line);
     const placed: Placed[] = [];
     for (const recogniser of recognisers) {
-      if (!recogniser.moods.includes(mood)) continue;
+      if (!recogniser.moods.includes(clause.mood)) continue;
       for (const phrase of recogniser.phrases) {
+        if (!mayMatch(phrase.pattern, words)) continue;
+        const regex = phrase.pattern.regex();
         let from = 0;
         for (let round = 0; round < 6; round++) {
-          phrase.pattern.lastIndex = from;
-          const match = phrase.pattern.exec(line);
+          regex.lastIndex = from;
+          const match = regex.exec(line);
           if (!match || match[0] === '') break;
           const meanings = phrase.build(
-            new Match({
-              groups: match.groups ?? {},
-              context: this.context,
-              line,
-              before: [...before, ...placed].map((one) => one.meaning),
-              quantities: this.utterance.quantities,
-            }),
+            this.match(line, match.groups ?? {}, clause, [...before, ...placed]),
           );
           if (meanings === undefined) {
             // Not here; the same words may stand again further on.
@@ -122,6 +169,7 @@ class Reader {
             ...rest.slice(start + count),
           ];
           line = lineOf(rest);
+          words = wordsOfLine(line);
         }
       }
     }

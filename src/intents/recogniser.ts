@@ -5,12 +5,23 @@
 import type { HeardOf, Intent, ReadContext } from '../kitchen/heard.ts';
 import type { Mood } from './clause.ts';
 import { mealTime, pastTime } from './moment.ts';
-import { patternOf, type Vocabulary } from './phrase.ts';
+import { type Pattern, patternOf, type Vocabulary } from './phrase.ts';
 import type { ClockFace, Quantity } from './quantity.ts';
 
 type Unheard<I extends Intent> = I extends Intent ? Omit<HeardOf<I>, 'text'> : never;
 /** What a phrase makes: a Heard without the words it rests on. */
 export type Meaning = Unheard<Intent>;
+
+interface MatchParts {
+  groups: Record<string, string | undefined>;
+  context: ReadContext;
+  line: string;
+  whole: string;
+  before: readonly Meaning[];
+  quantities: readonly Quantity[];
+  minutesAgo?: number | undefined;
+  at?: Quantity | undefined;
+}
 
 /** A match of one phrase, with its slots read as what they are needed for. */
 export class Match {
@@ -19,20 +30,25 @@ export class Match {
   /** The clause it was found in, as phrases see it, and what was heard before it in the same text. */
   readonly line: string;
   readonly before: readonly Meaning[];
+  /** The whole text, as phrases see it. */
+  readonly whole: string;
+  /** How long ago it was, where the clause says so. */
+  readonly minutesAgo: number | undefined;
+  /** At what hour it was, likewise. */
+  readonly at: Quantity | undefined;
   private readonly quantities: readonly Quantity[];
+  private readonly parts: MatchParts;
 
-  constructor(options: {
-    groups: Record<string, string | undefined>;
-    context: ReadContext;
-    line: string;
-    before: readonly Meaning[];
-    quantities: readonly Quantity[];
-  }) {
+  constructor(options: MatchParts) {
+    this.parts = options;
     this.groups = options.groups;
     this.context = options.context;
     this.line = options.line;
+    this.whole = options.whole;
     this.before = options.before;
     this.quantities = options.quantities;
+    this.minutesAgo = options.minutesAgo;
+    this.at = options.at;
   }
 
   has(slot: string): boolean {
@@ -52,6 +68,18 @@ export class Match {
   quantityOfMark(mark: string): Quantity | undefined {
     const index = /<\w(\d+)>/.exec(mark);
     return index ? this.quantities[Number(index[1])] : undefined;
+  }
+
+  /** The same clause with other slots. */
+  withGroups(groups: Record<string, string | undefined>): Match {
+    return new Match({ ...this.parts, groups });
+  }
+
+  /** The marks in the clause whose letter is one of these, in order. */
+  marks(letters: string): string[] {
+    return [...this.line.matchAll(/<([a-z])\d+>/g)]
+      .filter(([, letter]) => letters.includes(letter!))
+      .map(([mark]) => mark);
   }
 
   number(slot: string): number {
@@ -97,9 +125,9 @@ export class Match {
     return quantity?.kind === 'date' ? quantity.date : undefined;
   }
 
-  /** The first date anywhere in the clause. */
+  /** The first date anywhere in the clause, else in the text. */
   dateNearby(): string | undefined {
-    const mark = /<y\d+>/.exec(this.line)?.[0];
+    const mark = (/<y\d+>/.exec(this.line) ?? /<y\d+>/.exec(this.whole))?.[0];
     const quantity = mark ? this.quantityOfMark(mark) : undefined;
     return quantity?.kind === 'date' ? quantity.date : undefined;
   }
@@ -116,6 +144,8 @@ export function faceOf(quantity: Quantity | undefined): ClockFace | undefined {
   if (quantity?.kind !== 'number') return undefined;
   if (quantity.face) return quantity.face;
   const { value } = quantity;
+  // "seven and a half", said of a meal, is half past seven.
+  if (value % 1 === 0.5 && value > 1 && value < 13) return { hour: Math.floor(value), minute: 30 };
   if (!Number.isInteger(value) || value < 1 || value > 24) return undefined;
   return { hour: value % 24, minute: 0, ...(value > 12 ? { half: 'day' as const } : {}) };
 }
@@ -123,7 +153,14 @@ export function faceOf(quantity: Quantity | undefined): ClockFace | undefined {
 export type Build = (match: Match) => Meaning | readonly Meaning[] | undefined;
 
 export interface Phrase {
-  pattern: RegExp;
+  pattern: Pattern;
+  build: Build;
+}
+
+/** Reads a whole clause in which no phrase was found: by the words it holds, wherever they stand. */
+export interface Frame {
+  name: string;
+  moods: readonly Mood[];
   build: Build;
 }
 

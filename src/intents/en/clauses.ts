@@ -3,33 +3,49 @@
  * clause ("right, so", "now, mate") fall away, so that a phrase can be anchored at both ends.
  */
 import type { ReadContext } from '../../kitchen/heard.ts';
-import { type Clause, lineOf, type Mood } from '../clause.ts';
+import { type Clause, lineOf } from '../clause.ts';
 import { nameIn } from '../names.ts';
+import type { Quantity } from '../quantity.ts';
 import type { Token } from '../token.ts';
+import { moodOf, questionOr } from './mood.ts';
 
 const conjunctions = /^(and|but|then|so|plus|also|while|although|though|because|or)$/;
 const ends = /^[.?!]$/;
 
 const opening =
-  /^(ok|so|well|right|and|but|hey|hi|hello|oh|yes|all|now|listen|also|then|look|yo|chef|mate|love|dear|like|sorry|there|morning|evening|plus|because|i think|i reckon|i believe|it looks like|looks like|seems like|good news|bad news|guess what|by the way|to say|so you know|for your information|fyi|quick update|update|as of now|at the moment|right now|all right|ok so|i see|i can tell you|i have to say|heads up|no worries|there we go|here we go) $/;
+  /^(ok|so|well|right|and|but|hey|hi|hello|oh|yes|all|now|listen|also|then|look|yo|chef|mate|love|dear|like|sorry|there|listen up|what a palaver|morning|evening|plus|because|i think|i reckon|i believe|it looks like|looks like|seems like|good news|bad news|guess what|by the way|to say|so you know|for your information|fyi|quick update|update|as of now|at the moment|right now|all right|ok so|i see|i can tell you|i have to say|heads up|no worries|there we go|here we go) $/;
 const closing =
-  /^(now|then|mate|love|chef|dear|guys|folks|ok|yes|already|thanks|cheers|again|though|so far|right now|at the moment|just now|for you|i think|i reckon|i believe|i would say|by the way|thank you|for now|at last|already then|or so|there|too|as well|to be honest|apparently|everyone|everybody|darling|buddy|today|would you|will you|could you|can you|if you can|if possible|if you would|for me) $/;
+  /^(now|then|mate|love|chef|dear|guys|folks|ok|yes|already|thanks|cheers|again|though|so far|right now|at the moment|just now|for you|i think|i reckon|i believe|i would say|by the way|thank you|for now|at last|already then|or so|there|too|as well|to be honest|apparently|everyone|everybody|darling|buddy|petal|pet|hen|sugar|hon|honey|sweetie|luv|pal|lads|bud|boss|dude|man|my love|my dear|today|would you|will you|could you|can you|if you can|if possible|if you would|for me) $/;
 
-export function clausesOf(tokens: readonly Token[], context: ReadContext): Clause[] {
+export function clausesOf(
+  tokens: readonly Token[],
+  quantities: readonly Quantity[],
+  context: ReadContext,
+): Clause[] {
   const clauses: Clause[] = [];
   let part: Token[] = [];
   let asked = false;
   const close = (mark: string): void => {
-    const bare = trimmed(part);
+    const { tokens: told, minutesAgo, at: happened } = withoutMoment(part, quantities);
+    const bare = greeting.test(lineOf(told)) ? told : trimmed(told);
     part = [];
     if (bare.length === 0) {
+      // "it's out, five minutes ago": said of what came before.
+      const last = clauses.at(-1);
+      if (last && minutesAgo !== undefined) last.minutesAgo ??= minutesAgo;
+      if (last && happened !== undefined) last.at ??= happened;
       if (ends.test(mark)) asked = false;
       return;
     }
     const mood = mark === '?' ? questionOr(moodOf(lineOf(bare))) : moodOf(lineOf(bare));
     const subordinate =
       asked && mood === 'statement' && !/ (is|are|was|has|have) /.test(` ${lineOf(bare)}`);
-    clauses.push({ tokens: bare, mood: subordinate ? 'question' : mood });
+    clauses.push({
+      tokens: bare,
+      mood: subordinate ? 'question' : mood,
+      ...(minutesAgo === undefined ? {} : { minutesAgo }),
+      ...(happened === undefined ? {} : { at: happened }),
+    });
     asked = !ends.test(mark) && (mood === 'question' || mood === 'story') && mark !== '|';
   };
   for (let at = 0; at < tokens.length; at++) {
@@ -46,6 +62,66 @@ export function clausesOf(tokens: readonly Token[], context: ReadContext): Claus
   close('.');
   return clauses;
 }
+
+const greeting =
+  /^(hello|hi|hey|yo|morning|evening|afternoon|good (morning|evening|afternoon|day|night)|well done|nice one|good job|great job)( (there|again|chef|helper|all|everyone|friend|to you))? $/;
+
+const approximately = /^(about|around|some|maybe|roughly|like|say|this|for)$/;
+
+interface WithoutMoment {
+  tokens: Token[];
+  minutesAgo?: number;
+  at?: Quantity;
+}
+
+/**
+ * "I turned it down ten minutes ago", "it was 70 at ten past one": when it was stands apart from what
+ * it was, so that every phrase may carry a moment. An hour is taken for one only beside a report.
+ */
+function withoutMoment(part: readonly Token[], quantities: readonly Quantity[]): WithoutMoment {
+  const of = (token: Token | undefined): Quantity | undefined =>
+    token && /^<[a-z]\d+>$/.test(token.word)
+      ? quantities[Number(token.word.slice(2, -1))]
+      : undefined;
+  for (let at = 0; at < part.length; at++) {
+    const quantity = of(part[at]);
+    if (!quantity) continue;
+    const after = part[at + 1]?.word;
+    const before = part[at - 1]?.word ?? '';
+    const minutes =
+      quantity.kind === 'duration'
+        ? quantity.minutes
+        : quantity.kind === 'number' && after === 'ago' && quantity.value < 60
+          ? quantity.value
+          : undefined;
+    if (
+      minutes !== undefined &&
+      (after === 'ago' || (after === 'back' && report.test(lineOf(part))))
+    ) {
+      const start = approximately.test(before) ? at - 1 : at;
+      return { tokens: [...part.slice(0, start), ...part.slice(at + 2)], minutesAgo: minutes };
+    }
+    // "since ten minutes", "before ten minutes": as other languages say it.
+    if (quantity.kind === 'duration' && /^(since|before)$/.test(before) && part.length > 3)
+      return {
+        tokens: [...part.slice(0, at - 1), ...part.slice(at + 1)],
+        minutesAgo: quantity.minutes,
+      };
+    const hour =
+      quantity.kind === 'clock' ||
+      (quantity.kind === 'number' &&
+        quantity.face?.hour !== undefined &&
+        quantity.value >= 500 &&
+        part.length > 3);
+    if (hour && /^(at|since|from)$/.test(before) && report.test(` ${lineOf(part)}`))
+      return { tokens: [...part.slice(0, at - 1), ...part.slice(at + 1)], at: quantity };
+  }
+  return { tokens: [...part] };
+}
+
+/** Words of something that has happened, where no meal or errand is spoken of. */
+const report =
+  /^(?!.* (dinner|supper|lunch|tea|eat|eating|meal|kids|children|guests|they will|will|back|away|timer|alarm|remind|tomorrow|till) ).* (went|put|came|took|taken|pulled|was|were|read|reads|reading|lit|turned|set|dropped|started|been|gone|in|out|popped|switched|got|said|placed|bunged|down|power) /;
 
 /** "potatoes and beans are in", "six adults and two kids", "salt and pepper": one clause. */
 function joinsNames(
@@ -79,6 +155,18 @@ function joinsNames(
 
 /** Without a comma, a new subject with its verb begins a new clause: "it's out the potatoes are in". */
 function beginsAnew(part: readonly Token[], tokens: readonly Token[], at: number): boolean {
+  const asks = `${tokens[at]!.word} ${tokens[at + 1]?.word ?? ''} `;
+  if (
+    part.length > 0 &&
+    /^(what (is|do|should|now|next|are)|how (long|much|do|many)|now what|when (do|is|will)) $/.test(
+      asks,
+    ) &&
+    /^(done|ok|out|in|on|ready|finished|thanks|right|up|now|off|down|made|<.*|ago|degrees|yes|no|resting|carved|chef)$/.test(
+      part.at(-1)!.word,
+    ) &&
+    !/^(what|how|when|why|where|tell|and)$/.test(part[0]!.word)
+  )
+    return true;
   if (part.length < 3) return false;
   const before = part.at(-1)!.word;
   if (
@@ -150,51 +238,4 @@ export function trimmed(tokens: readonly Token[]): Token[] {
     }
   }
   return tokens.slice(start, end);
-}
-
-const questionOr = (mood: Mood): Mood =>
-  mood === 'story' || mood === 'request' ? mood : 'question';
-
-const wh =
-  /^(what|when|how|why|where|who|which|whose|any (idea|chance|news|word)|wondering|i wonder|do you know|tell me (what|how|why|when|about|where)|remind me (what|how|why|when|which)|explain|show me|run me|talk me|walk me|give me (the|a) (plan|schedule|timeline|rundown|list|status|run|overview)) /;
-const inverted =
-  /^(is|are|am|do|does|did|can|could|should|shall|will|would|has|have|was|were|must|may|might|had) (not )?(i|we|you|it|they|he|she|that|this|there|the|my|our|your|these|those|dad|mum|anyone|everyone|everything|dinner|<\w+>|rare|medium|\w+) /;
-const notQuestion =
-  /^((have|has|had|did|do|does|is|are|was|could|can|will) not (?!(i|we|you|it|they|he|she|that|this|the) )|do not|have (got|had)|will do|can do|do it|do that|is (in|out|on|off|up|down|done|resting|at|ready)|are (in|out|on|done) |has (gone|been)|have (put|taken|got|just|turned|done|made|started|finished|moved|left)|was (at|reading)|may as)/;
-const request =
-  /^((can|could|would|will) (you|we) |(can|could|may) i (have|get) |shall we |let us |i want (you )?to |we want to |i would like (you )?to |we would like to |we need to |i need (you )?to |i want a |i need a |how about (we )?|what if we |why do not we |would you mind |could you |we had better |better |you can |you could |maybe we (can|could|should) |should we (push|move|delay|eat|say|make) )/;
-const story =
-  / (last (year|time|week|christmas|night|month|sunday|thanksgiving|easter|weekend|summer)|yesterday|the other (day|night)|years ago|a (week|month|year) ago|when i was|used to|remember (when|that|how)|always (cooked|did|used|said|made|does|cooks|says|has|goes)|usually|normally|(recipe|book|website|internet|magazine|show|programme|program|packet|label|butcher|neighbour|telly|blog|video|card|mum|mother|dad|father|gran|husband|wife|he|she|they|you|article) (says|said|told|reckons|reckoned|swears|claims|thinks|thought|recommends|suggests)|according to|on tv|supposed to|would have|could have|should have|might have|should be (at|out|in|done)|i thought|i dreamt|i heard|in the film|imagine|pretend|hypothetically|for example|once had|back in (the day|my day|those days)|next year|next time|next week|in my day) /;
-const conditional =
-  /^(if|when|once|as soon as|after|before|till|unless|by the time|in case|whenever|assuming|supposing|suppose|say|as long as|the minute|the moment|wait till) /;
-const negative = / (not|never|no longer|nor) /;
-const intention =
-  / (will|going to|about to|gonna|plan to|planning to|need to|have to|has to|intend to|want to|ready to|hoping to|try to|trying to|had better|should|must|nearly|almost) /;
-
-export function moodOf(line: string): Mood {
-  const padded = ` ${line}`;
-  if (request.test(line)) return 'request';
-  if (wh.test(line)) return 'question';
-  if (conditional.test(line)) return 'story';
-  if (story.test(padded)) return 'story';
-  if (inverted.test(line) && !notQuestion.test(line)) return 'question';
-  if (foreign.test(padded) && !emergencyWords.test(padded)) return 'story';
-  if (negative.test(padded)) return 'negative';
-  if (intention.test(padded)) return 'intention';
-  return 'statement';
-}
-
-const emergencyWords = / (fire|flames|burnt|burned|bleeding|cut|alight) /;
-
-/** What is talked of in a kitchen and is none of the helper's business. */
-const foreign =
-  / (football|match|game|games|telly|tv|television|radio|music|volume|song|playlist|car|bus|train|flight|plane|taxi|phone|wifi|internet|email|emails|laptop|computer|printer|school|homework|exam|teacher|office|boss|meeting|bin|bins|rubbish|trash|garbage|dog|cat|puppy|hamster|rabbit|movie|film|netflix|book|novel|weather|rain|raining|snow|snowing|sunny|garden|shed|lawn|bath|shower|bathroom|toilet|bedroom|upstairs|laundry|washing|dishwasher|heating|boiler|thermostat|fever|doctor|hospital|dentist|election|president|minister|government|score|goal|team|league|lottery|mortgage|rent|price|prices|dollars|quid|euros|bucks|bank|stock|stocks|crypto|bitcoin|shares|jumper|shoes|shirt|dress|trousers|jacket|coat|hair|makeup|charger|keys|window|windows|curtains|post|parcel|delivery|postman|newspaper|magazine|holiday|vacation|beach|gym|swim|swimming|marathon|bike|cycling|golf|tennis|rugby|cricket|basketball|baseball|hockey|inning|innings|quarter final|wedding|funeral|divorce|birthday|tickets|concert|theatre|museum|church|motorway|highway|speed|miles|kilometres|km|mph|petrol|gas station|pub|bar|wine|beer|gin|cocktail|cocktails|candles|candle|fireplace|hoover|vacuum|mower|drill|ladder|tax|taxes|job|salary|album|channel|episode|series|season finale|video|photo|photos|camera|selfie|instagram|facebook|twitter|app|apps|website|password|jeans|skirt|nappy|diaper|pram|stroller|lecture|university|college|granddad is hip|hip|knee|bungalow|house sold|housing|population|movie|cinema|jigsaw|puzzle|lego|chess|cards|board game|monopoly|piano|guitar|choir|band|bedtime|pool|pond|fish tank|goldfish|budgie|parrot|horse|horses|pony|cow|cows|chickens|hens) /;
-
-/** The words of a request without what makes it one. */
-export function withoutAsking(tokens: readonly Token[]): Token[] {
-  const line = lineOf(tokens);
-  const match = request.exec(line);
-  if (!match) return [...tokens];
-  const count = match[0].trim().split(' ').length;
-  return count >= tokens.length ? [...tokens] : tokens.slice(count);
 }

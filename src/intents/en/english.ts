@@ -1,13 +1,31 @@
 /** English, put together: the order in which its recognisers are tried is the design, so it is here. */
 import type { ReadContext } from '../../kitchen/heard.ts';
 import { lineOf } from '../clause.ts';
-import type { Language, Placed } from '../language.ts';
+import type { Language } from '../language.ts';
 import { nameIn } from '../names.ts';
 import type { Quantity } from '../quantity.ts';
-import type { Meaning } from '../recogniser.ts';
-import { clausesOf, withoutAsking } from './clauses.ts';
+import type { Meaning, Recogniser } from '../recogniser.ts';
+import { guardOf } from './addressed.ts';
+import { clausesOf } from './clauses.ts';
 import { corrected } from './corrections.ts';
 import { datesIn } from './dates.ts';
+import { answerFrame } from './frames/answer.ts';
+import { questionFrame, wonderingFrame } from './frames/asking.ts';
+import {
+  dishFrame,
+  donenessFrame,
+  guestsFrame,
+  handsFrame,
+  lackFrame,
+  methodFrame,
+  setupFrame,
+  unitsFrame,
+} from './frames/dinner.ts';
+import { ovenFrame, readingFrame, watchFrame } from './frames/heat.ts';
+import { notYetFrame, progressFrame, skipFrame } from './frames/steps.ts';
+import { awayFrame, servingFrame, shiftFrame, timerFrame } from './frames/time.ts';
+import { homophones } from './homophones.ts';
+import { withoutAsking } from './mood.ts';
 import { quantified } from './quantities.ts';
 import { askHow } from './recognisers/ask-how.ts';
 import { askNow } from './recognisers/ask-now.ts';
@@ -17,6 +35,7 @@ import { askThings } from './recognisers/ask-things.ts';
 import { askTime } from './recognisers/ask-time.ts';
 import { behind } from './recognisers/behind.ts';
 import { correction } from './recognisers/correction.ts';
+import { daysAsked, daysTold, haveList } from './recognisers/days.ts';
 import { doneness } from './recognisers/doneness.ts';
 import { emergency } from './recognisers/emergency.ts';
 import { guests } from './recognisers/guests.ts';
@@ -38,68 +57,107 @@ import { timers } from './recognisers/timers.ts';
 import { together } from './recognisers/together.ts';
 import { trouble } from './recognisers/trouble.ts';
 import { units } from './recognisers/units.ts';
+import { urgent } from './recognisers/urgent.ts';
 import { watch } from './recognisers/watch.ts';
+import { refiners } from './refiners.ts';
 import { repaired } from './repair.ts';
 
+const across: readonly Recogniser[] = [
+  // First of all, whatever else was said.
+  urgent,
+  emergency,
+  // "tell me when it reads 110" must be gone before anything sees a reading.
+  watch,
+  // "no, I meant 94" must be gone before "no" and 94 are seen apart.
+  correction,
+  together,
+  haveList,
+];
+
+const within: readonly Recogniser[] = [
+  // Short words of the talk, before a phrase takes them for content.
+  early,
+  shortQuestions,
+  // A bare value means what was asked for.
+  fragments,
+  musing,
+  // "how big a roast for eight" before amounts, "what do I ask the butcher" before the list.
+  daysAsked,
+  askThings,
+  askTime,
+  askPlan,
+  askTemperature,
+  askHow,
+  askNow,
+  units,
+  // "ten minutes for the rolls" before any other use of minutes.
+  timers,
+  trouble,
+  // "I have butter" before a dish of that name, "Ola comes an hour later" before the table moves.
+  daysTold,
+  // "dad wants his well done" before doneness, "the kids eat at half five" before serving.
+  notes,
+  // "guests are late 30 minutes" and "two more are coming" before counts and times.
+  behind,
+  serving,
+  guests,
+  hands,
+  // "I haven't got a rack" before "I haven't got it done".
+  lack,
+  notDone,
+  skip,
+  menu,
+  // The oven's numbers before the roast's.
+  ovenTalk,
+  readings,
+  setup,
+  method,
+  // "a seven pound rib roast" before "roast" is something done.
+  roast,
+  progress,
+  doneness,
+  yesAndNo,
+];
+
+/** Every word that stands for itself in some phrase. */
+const wordsOf = (recognisers: readonly Recogniser[]): ReadonlySet<string> =>
+  new Set(recognisers.flatMap((one) => one.phrases.flatMap(({ pattern }) => [...pattern.words])));
+
 export const english: Language = {
-  prepare(tokens, now) {
-    const { tokens: marked, quantities } = quantified(withoutAbout(repaired(tokens)), (words) =>
-      datesIn(words, now),
-    );
+  prepare(tokens, context) {
+    const words = withoutAbout(homophones(repaired(tokens), context));
+    const { tokens: marked, quantities } = quantified(words, (plain) => datesIn(plain, context));
     return { tokens: corrected(marked, quantities), quantities };
   },
-  across: [
-    // First of all, whatever else was said.
-    emergency,
-    // "tell me when it reads 110" must be gone before anything sees a reading.
-    watch,
-    // "no, I meant 94" must be gone before "no" and 94 are seen apart.
-    correction,
-    together,
-  ],
+  across,
   clausesOf,
-  within: [
-    // Short words of the talk, before a phrase takes them for content.
-    early,
-    shortQuestions,
-    // A bare value means what was asked for.
-    fragments,
-    musing,
-    askThings,
-    askTime,
-    askPlan,
-    askTemperature,
-    askHow,
-    askNow,
-    units,
-    // "ten minutes for the rolls" before any other use of minutes.
-    timers,
-    trouble,
-    // "dad wants his well done" before doneness, "the kids eat at half five" before serving.
-    notes,
-    // "guests are late 30 minutes" and "two more are coming" before counts and times.
-    behind,
-    serving,
-    guests,
-    hands,
-    // "I haven't got a rack" before "I haven't got it done".
-    lack,
-    notDone,
-    skip,
-    menu,
-    // The oven's numbers before the roast's.
-    ovenTalk,
-    readings,
-    setup,
-    method,
-    // "a seven pound rib roast" before "roast" is something done.
-    roast,
-    progress,
-    doneness,
-    yesAndNo,
+  within,
+  frames: [
+    answerFrame,
+    watchFrame,
+    timerFrame,
+    awayFrame,
+    servingFrame,
+    shiftFrame,
+    skipFrame,
+    notYetFrame,
+    ovenFrame,
+    readingFrame,
+    progressFrame,
+    guestsFrame,
+    lackFrame,
+    handsFrame,
+    methodFrame,
+    dishFrame,
+    donenessFrame,
+    setupFrame,
+    unitsFrame,
+    wonderingFrame,
+    questionFrame,
   ],
+  isForHelper: guardOf(wordsOf([...across, ...within])),
   withoutAsking,
-  refiners: [mergeSetups, mergeRoasts, outAndResting, pausedFirst],
+  refiners,
   leftOver,
 };
 
@@ -122,69 +180,6 @@ function withoutAbout(tokens: ReturnType<typeof repaired>): ReturnType<typeof re
   });
 }
 
-/** "it's on a rack, fan oven" is one report of the setup. */
-function mergeSetups(heard: readonly Placed[]): Placed[] {
-  return merged(heard, 'report-setup');
-}
-
-/** "seven pounds, three bones, bone in": one roast however many breaths it takes. */
-function mergeRoasts(heard: readonly Placed[]): Placed[] {
-  return merged(heard, 'describe-roast');
-}
-
-function merged(heard: readonly Placed[], intent: Meaning['intent']): Placed[] {
-  const out: Placed[] = [];
-  for (const one of heard) {
-    const index =
-      one.meaning.intent === intent
-        ? out.findIndex((other) => other.meaning.intent === intent)
-        : -1;
-    const first = out[index];
-    if (!first) out.push(one);
-    else
-      out[index] = {
-        meaning: { ...first.meaning, ...one.meaning } as Meaning,
-        tokens: [...first.tokens, ...one.tokens],
-      };
-  }
-  return out;
-}
-
-/** "I pulled it and it's resting" is one event: the rest has begun. */
-function outAndResting(heard: readonly Placed[]): Placed[] {
-  const urgent = heard.some((one) => one.meaning.intent === 'emergency');
-  return heard.filter(({ meaning }, at) => {
-    // "scalded my arm on the tin" says nothing of the pan.
-    if (urgent && meaning.intent === 'report-setup') return false;
-    const next = heard[at + 1]?.meaning;
-    if (
-      meaning.intent === 'report-out' &&
-      meaning.what === undefined &&
-      next?.intent === 'report-started'
-    )
-      return next.step !== 'rest';
-    const before = heard.slice(0, at).map((one) => one.meaning.intent);
-    // Greetings and nods beside something of substance are manners.
-    if (/^(courtesy|acknowledge|affirm|pause)$/.test(meaning.intent) && heard.length > 1)
-      return (
-        !heard.some(
-          (other) => !/^(courtesy|acknowledge|affirm|pause|deny)$/.test(other.meaning.intent),
-        ) && !before.includes(meaning.intent)
-      );
-    return true;
-  });
-}
-
-/** While paused only what is surely meant for the helper counts: no bare yes, no, or thanks. */
-function pausedFirst(heard: readonly Placed[], context: ReadContext): Placed[] {
-  if (!context.paused) return [...heard];
-  return heard.map((one) =>
-    /^(affirm|acknowledge)$/.test(one.meaning.intent) && heard.length === 1
-      ? { ...one, meaning: { intent: 'resume' as const } }
-      : one,
-  );
-}
-
 const kitchenWords =
   / (roast|oven|joint|beef|meat|probe|thermometer|temperature|dinner|supper|guests|fridge|carve|gravy|potatoes|degrees|timer|rest|resting|serve|serving|cook|cooking|pan|rack|foil|step|bones?|rib|sear|medium|rare|butter|baste|<[tgw]\d+>) /;
 
@@ -197,9 +192,12 @@ function leftOver(line: string, quantities: readonly Quantity[], context: ReadCo
       .split(' ')
       .filter(Boolean)
       .map((word, at) => ({ word, from: at, to: at + 1 })),
+    quantities,
     context,
   );
-  const bare = /^ (?:[.,?!|] )*(?:<n\d+> (?:[.,?!|] )*)+$/.test(words) || / stone /.test(words);
+  const bare =
+    /^ (?:[.,?!|] |at |for |in |about |the )*(?:<[a-z]\d+> (?:[.,?!|] )*)+$/.test(words) ||
+    / stone /.test(words);
   const told = clause.some((one) => one.mood === 'story');
   const known = clause.some(
     (one) =>

@@ -71,6 +71,8 @@ function joined(tokens: readonly Token[]): Token[] {
       out[out.length - 1] = { word: before!.word + token.word, from: before!.from, to: token.to };
     } else if (token.word === '+') {
       if (next && /^\d/.test(next.word)) out.push({ ...token, word: 'plus' });
+    } else if (token.word === ':' && next && numeric.test(next.word)) {
+      // "thickest part: 112" is one breath.
     } else if (/^[;:]$/.test(token.word)) out.push({ ...token, word: ',' });
     else if (token.word === '.' && next && adjoins(before, token) && adjoins(token, next)) {
       // An abbreviation such as "e.g." or "3.bones": no end of a sentence.
@@ -125,7 +127,9 @@ function withoutStutter(tokens: readonly Token[]): Token[] {
         if (word !== out[at + length + gap + offset]?.word || /^[,.?!\d]/.test(word)) same = false;
         if (
           length === 1 &&
-          (numberLike.test(word) || /^(no|yes|bye|ok|stop|wait|hello|help)$/.test(word))
+          (numberLike.test(word) ||
+            /^(for|to|too|won|ate)$/.test(word) ||
+            /^(no|yes|bye|ok|stop|wait|hello|help)$/.test(word))
         )
           same = false;
       }
@@ -138,5 +142,7 @@ function withoutStutter(tokens: readonly Token[]): Token[] {
   return out;
 }
 
+const numeric =
+  /^(\d.*|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred)$/;
 const numberLike =
   /^(oh|o|zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty|thirty|forty|fifty|\d.*)$/;

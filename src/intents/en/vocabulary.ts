@@ -10,7 +10,7 @@ export const vocabulary: Vocabulary = {
   middle:
     '([the|in the|at the] (middle|centre|center|core|thickest part|thick part|thick end|thin end|inside|bone|deepest part|top|edge|end) [of (it|@meat)]|by the bone|near the bone|in the (roast|meat|joint|beef))',
   thermometer:
-    '([the|my|a|our] [instant read|instant|digital|quick|leave in|wired|wireless|other|old|new|meat] (thermometer|probe|gauge|dial|display|readout|reading|stick|needle)|[the|it is] (internal|core) [temperature|temp]|[the] temperature)',
+    '([the|my|a|our] [instant-read|instant|digital|quick|leave-in|wired|wireless|other|old|new|meat] (thermometer|probe|gauge|dial|display|readout|reading|stick|needle|pen|one)|[the|my|a|our] (instant-read|leave-in)|[the|it is] (internal|core) [temperature|temp]|[the] temperature)',
   be: '(is|are|was|were|am|be|being|been)',
   is: '(is|was|are|were|has been|have been)',
   have: '(have|has|had|have got|has got|got)',

@@ -16,6 +16,11 @@ export const askNow: Recogniser = {
       ],
       (match) => {
         if (
+          /^(where|how) /.test(match.line) ||
+          / (economy|groceries|shop|need to buy) /.test(match.line)
+        )
+          return undefined;
+        if (
           /(score|weather|film|news|year|day is it|time is it|date|name|called|up with|on tv|president|capital|you|watching)/.test(
             match.line,
           )

@@ -68,7 +68,7 @@ export const correction: Recogniser = {
     ),
     ...phrases(
       [
-        '^ [no ,|no|no no|sorry ,|sorry|wait ,|oh|oh no|oh no ,|hang on ,] (i meant|i mean|i meant to say|i should have said|it should be|make that|make it|that should be|that should have been|it should have been|correction ,|correction|scratch that ,|i said|i got that wrong ,|i misread it ,|i misread that ,|i misread it|misread it ,|i misspoke ,|my mistake ,|typo ,) [it is|it was|it reads] {x:any} [people|of us|guests|bones|bone|ribs]',
+        '^ [no ,|no|no no|sorry ,|sorry|wait ,|oh|oh no|oh no ,|hang on ,] (i meant|i mean|meant|i was meaning|i wanted to say|i have said it wrong ,|i said it wrong ,|i meant to say|i should have said|it should be|make that|make it|that should be|that should have been|it should have been|correction ,|correction|scratch that ,|i said|i got that wrong ,|i misread it ,|i misread that ,|i misread it|misread it ,|i misspoke ,|my mistake ,|typo ,) [it is|it was|it reads] {x:any} [people|of us|guests|bones|bone|ribs]',
         '^ (no ,|no|nope ,|no no|wrong ,|sorry ,) [it is|it was|it reads|that was|at] {x:any} [people|of us|guests|bones|bone|ribs] $',
         '^ (i misread (it|that)|misread it|i got (it|that) wrong|that was wrong|my mistake|i misspoke|i misheard) [,|.] [it is|it was|it reads|it should be] {x:any}',
       ],
@@ -97,7 +97,7 @@ export const correction: Recogniser = {
     ),
     ...phrases(
       [
-        '(undo|take back|forget|cancel|delete|strike|scrub|scratch|ignore|disregard|reverse|revert) (that|it|this|the last one|the last thing|the last bit|what i said|what i just said|the last thing i said|my last|that last one|that last bit|last)',
+        '(undo|take back|wind back|roll back|belay|scrap|cancel out|forget i said|forget what i said about|forget|cancel|delete|strike|scrub|scratch|ignore|disregard|reverse|revert) (that|it|this|the last one|the last thing|the last bit|what i said|what i just said|the last thing i said|my last|that last one|that last bit|last)',
         'take (that|it|the last one) back',
         '^ [no ,] (undo|scratch that|strike that|as you were|ignore that|go back a step|go back one) $',
         '(i did not mean|did not mean) (that|it|to say that)',

@@ -76,8 +76,9 @@ export const daysAsked: Recogniser = {
     ),
     ...phrases(
       [
-        '(ask|tell|say to|ask for at|order from|want from) [the|my|a] butcher',
-        'butcher (to do|do|trim|cut|tie|french)',
+        '[what|anything] [do|should|shall|can|could|must|to] [i|we] (ask|tell|say to|order from|want from) [the|my|a] butcher [for|to] [*] $',
+        '(ask|tell|say to|order from|want from) [the|my|a] butcher',
+        '[what|can|should] [should|can|will] [the|my] butcher (to do|do|trim|cut|tie|french)',
         '(which|what) (end|grade) [of] [*]',
       ],
       (match) =>
@@ -160,7 +161,7 @@ const inTheHouse =
     if (/<[wntdc]\d+>/.test(match.line)) return undefined;
     const things = match
       .words('thing')
-      .split(/ (?:and|,) /)
+      .split(/ (?:and|or|,)(?: and)? /)
       .map((part) => part.replace(/^(the|some|a|an|plenty of|enough|all the|any) /, '').trim())
       .filter((part) => part !== '' && !participle.test(part));
     const meant = things.filter((thing) => {
@@ -201,6 +202,22 @@ const comesLater = (match: Match): Meaning | undefined => {
     need: 'comes-later',
     ...(value ? { value } : {}),
   };
+};
+
+/** "I already have butter, thyme and rosemary": a list reaches over commas and "and". */
+export const haveList: Recogniser = {
+  name: 'have-list',
+  moods: ['statement'],
+  phrases: [
+    ...phrases(
+      [
+        '^ [but|and] (i|we) (already have|have already got|already got|have plenty of|have enough|have got plenty of|have got enough) {thing:rest} [already|at home|in the house|in the cupboard] $',
+        '^ (i|we) (bought|picked up|have bought|have picked up) {thing:rest} $',
+        '^ (cross|cross off|strike|strike off|take|tick|tick off) {thing:rest} (off|off the list|off my list|from the list) $',
+      ],
+      inTheHouse(true),
+    ),
+  ],
 };
 
 export const daysTold: Recogniser = {

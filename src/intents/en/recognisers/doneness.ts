@@ -48,8 +48,10 @@ export const doneness: Recogniser = {
         `[pull|cook|i want|we want|we like|i like|we would like|i would like|make|do|have|let us do|let us go|let us have|go|going|aim|aiming|we will have|we will go|can we have|served|i think|everyone likes|everybody likes|everyone wants|we all like|most like|done|bring] [it|@it|ours|that|mine|theirs] [to be|for|out|at|a|done|with|on the|to|up] ${donenessWords} [all round|in the middle|instead|for everyone|side|$]`,
       ],
       (match) => {
-        const value = donenessOf(match.line);
+        const said = match.line.replace(/ (instead of|rather than|not|but not) .*/, ' ');
+        const value = donenessOf(said) ?? donenessOf(match.line);
         const line = ` ${match.line}`;
+        if (/^(not|no) (?!pink|blood)/.test(match.line)) return undefined;
         if (!value) return undefined;
         if (
           /well done (you|everyone|everybody|mate|team|all|that|son|to)/.test(line) ||

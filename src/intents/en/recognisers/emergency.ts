@@ -2,6 +2,10 @@
 import type { Recogniser } from '../../recogniser.ts';
 import { phrases } from '../vocabulary.ts';
 
+/** What burnt, bled or fell on another day, in another house or in a film. */
+const notHere =
+  / (film|movie|last|team|playing|deal|sale|form|year|years|yesterday|college|school|once|when i was|used to|remember|their|bridges|neighbours|news|would not it|what if|if it|imagine|song|game|ago|as a kid|back in|holiday|almost|nearly|wedding|work) /;
+
 export const emergency: Recogniser = {
   name: 'emergency',
   moods: ['statement', 'negative', 'question', 'intention', 'request', 'story'],
@@ -17,7 +21,8 @@ export const emergency: Recogniser = {
         'the (fat|grease|oil) (ignited|has ignited|went up)',
       ],
       (match) =>
-        / (was|film|movie|last|team|playing|deal|sale|form|year) /.test(` ${match.line}`) ||
+        notHere.test(` ${match.line}`) ||
+        /^(he|she|they) (is|are) on fire /.test(match.line) ||
         /not on fire/.test(match.line)
           ? undefined
           : { intent: 'emergency', kind: 'fire' },
@@ -30,9 +35,12 @@ export const emergency: Recogniser = {
         '(fat|oil|grease) (spat|splashed|spattered) [on|at|in|into] (me|my)',
         '(i have|i|have|got|he has|she has|sam has) (got|given myself|had|have) a [bad|nasty|big|horrible] burn',
         '(hand|arm|finger|fingers|thumb|wrist) is (burnt|burned|scalded|blistering)',
-        'grabbed the [hot] (pan|tin|tray|rack|handle) (without|with my bare|bare)',
+        'grabbed the [hot] (pan|tin|tray|rack|handle) [without|with my bare|bare|$]',
+        '(palm|hand|finger|fingers|arm|wrist|skin) is [all] (blistering|blistered|scalded|burnt|red raw)',
+        '(burnt|burned|scalded) (me|my)',
       ],
-      { intent: 'emergency', kind: 'burn' },
+      (match) =>
+        notHere.test(` ${match.line}`) ? undefined : { intent: 'emergency', kind: 'burn' },
     ),
     ...phrases(
       [
@@ -41,16 +49,23 @@ export const emergency: Recogniser = {
         '(bleeding|blood) (everywhere|badly|all over|a lot|is pouring|quite badly)',
         '(i am|i|he is|she is|it is|finger is|thumb is|hand is) bleeding',
         '(knife|blade) slipped',
+        '(cut|sliced|stabbed) (myself|himself|herself) [with|on|badly]',
+        '(there is|so much|lots of|a lot of) blood',
       ],
-      { intent: 'emergency', kind: 'cut' },
+      (match) =>
+        notHere.test(` ${match.line}`) ? undefined : { intent: 'emergency', kind: 'cut' },
     ),
     ...phrases(
       [
-        '(gran|grandma|grandad|dad|mum|she|he|i|someone|somebody|sam|nan) (has|have|just|is) [just] (fallen|slipped|collapsed|fell) [over|down|on|$]',
+        '(gran|granny|grandma|grandmother|grandad|grandpa|grandfather|dad|mum|mother|father|she|he|i|someone|somebody|nan|uncle|aunt|auntie|wife|husband|guest|the baby|my son|my daughter|{who:word}) [has|have|just|is|had] [just|gone and|a] (fallen|slipped|collapsed|fell|tripped|fall) [over|down|on|in|off|$]',
+        '(gran|granny|grandma|grandad|mum|dad|mother|father|she|he|nan|{who:word}) (has had|had|took|has taken) a (fall|tumble|bad fall)',
         '(someone|somebody|she|he) (is choking|has fainted|fainted|passed out)',
       ],
       (match) =>
-        /behind|asleep|short|in love/.test(match.line)
+        notHere.test(` ${match.line}`) ||
+        /behind|asleep|short|in love|for it|rain|snow|price|power|probe|thermometer|roast|tray|potatoes|meat|it has|^it |temperature|number/.test(
+          match.line,
+        )
           ? undefined
           : { intent: 'emergency', kind: 'fall' },
     ),

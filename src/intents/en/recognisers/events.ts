@@ -1,6 +1,14 @@
 /** The steps that words name, begun, ended or brought out of the oven. */
 import type { Match, Meaning } from '../../recogniser.ts';
-import { dishIn, dishStep, makingStep, meansRoast, roastStep, stepIn } from '../steps.ts';
+import {
+  dishIn,
+  dishStep,
+  makingStep,
+  meansRoast,
+  roastStep,
+  stepIn,
+  stepOfNamed,
+} from '../steps.ts';
 import { momentOf } from './moment-of.ts';
 
 export const lists = (words: string): string[] =>
@@ -103,6 +111,7 @@ export function doneMeaning(match: Match): Meaning | readonly Meaning[] | undefi
   }
   const verb = match.words('verb');
   const who = match.words('who');
+  if (verb === 'roast' || /^(of|in|at|on|to|for)( |$)/.test(who)) return undefined;
   if (
     /^(in|out|on|off|here|late|late|early|coming|ing)$/.test(verb) ||
     /not|nearly|almost/.test(match.line)
@@ -115,7 +124,7 @@ export function doneMeaning(match: Match): Meaning | readonly Meaning[] | undefi
     const dish = dishIn(part, context);
     if (dish)
       return (
-        dishStep(dish, verb, context) ??
+        stepOfNamed(part, verb, context) ??
         (finishing.test(verb) ? makingStep(dish, context) : undefined)
       );
     if (meansRoast(part) || /^(bones|ends|rib bones|everything|roast and bones)$/.test(part)) {

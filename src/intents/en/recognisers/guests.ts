@@ -1,6 +1,14 @@
 /** How many come, how many more or fewer, who has arrived. */
-import type { Recogniser } from '../../recogniser.ts';
+import type { Match, Recogniser } from '../../recogniser.ts';
 import { phrases } from '../vocabulary.ts';
+
+/** After "two more" stands nobody, or people; "two more pints" are none. */
+const countsHeads = (match: Match): boolean =>
+  /^(?:(?:more|extra|additional|extras|others|another|an|person|persons|people|guests|guest|friends|for|of them|heads|mouths|plates|coming|joining|to|are|is|have|will|than|on|who|and|at|come|turning|now|tonight|dinner|lunch|[,|])\b|$)/.test(
+    match.line
+      .slice(match.line.indexOf(match.groups.n!) + match.groups.n!.length)
+      .replace(/^(more|extra|additional|others) /, ''),
+  );
 
 export const guests: Recogniser = {
   name: 'guests',
@@ -17,7 +25,7 @@ export const guests: Recogniser = {
       ],
       // "half of them are here" is not everybody.
       (match) =>
-        / (half|some|most|few|couple|several) /.test(` ${match.line}`)
+        / (half|some|most|few|couple|several|<n\d+>) /.test(` ${match.line}`)
           ? undefined
           : { intent: 'report-guests', state: 'arrived' },
     ),
@@ -25,7 +33,10 @@ export const guests: Recogniser = {
       [
         '[@guests|they|everyone|everybody|people|we] (is|are|is all|are all|have|has) [just|all|now|already] (sitting down|seated|sat down|at the table|sitting|sat|sat at the table|taking their seats|round the table|around the table|settled at the table|in their seats|at the dinner table)',
       ],
-      { intent: 'report-guests', state: 'seated' },
+      (match) =>
+        / (sitting|sat|settled) (at|on) [^ ]*<[nt]/.test(` ${match.line}`)
+          ? undefined
+          : { intent: 'report-guests', state: 'seated' },
     ),
     ...phrases(
       [
@@ -53,6 +64,10 @@ export const guests: Recogniser = {
         const change = match.count('n');
         if (
           change === undefined ||
+          / of (those|these|that|my) |(pints|beers|drinks|glasses|slices|bottles|times|of the) /.test(
+            match.line,
+          ) ||
+          !countsHeads(match) ||
           / (minutes|hours|degrees|pounds|bones?|potatoes|kilos|option) /.test(` ${match.line}`)
         )
           return undefined;
@@ -79,7 +94,7 @@ export const guests: Recogniser = {
         '{n:number} (fewer|less|down) [people|guests|of us|for dinner|$]',
         '{n:number} [of them|of the guests|people|guests|of us] (can not|could not|are not|is not|will not|have) (make it|coming|come|be coming|be able to make it|be here|cancelled|dropped out|pulled out|joining [us])',
         '(minus|lose|take off|drop) {n:number} [people|guests]',
-        '{n:number} (dropped out|have dropped out|cancelled|have cancelled|pulled out|have pulled out)',
+        '{n:number} [people|guests|of them|of us|friends] (dropped out|have dropped out|cancelled|canceled|have cancelled|pulled out|have pulled out)',
       ],
       (match) => {
         const count = match.count('n');
@@ -122,6 +137,7 @@ export const guests: Recogniser = {
         if (
           count === undefined ||
           count < 1 ||
+          count > 80 ||
           /^(minutes|hours|degrees|pounds|bones?|ribs?|percent|pm|oclock|to|at (?!<)|or|and a|%|°|hundred|thousand)/.test(
             after,
           )

@@ -1,4 +1,6 @@
 /** What this kitchen does not have. */
+
+import { nameIn } from '../../names.ts';
 import type { Recogniser } from '../../recogniser.ts';
 import { dishIn } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
@@ -18,7 +20,11 @@ export const lack: Recogniser = {
         const thing = match.words('thing').replace(/^(a|an|any|the|some|much|more) /, '');
         if (
           thing === '' ||
-          (/^no /.test(match.line) && dishIn(thing, match.context) !== undefined) ||
+          (/^no /.test(match.line) &&
+            (dishIn(thing, match.context) !== undefined ||
+              ![...match.context.lexicon.ingredients, ...match.context.lexicon.tools].some(
+                (one) => nameIn([one], thing) !== undefined,
+              ))) ||
           /^(time|idea|need|way|problem|one|rush|hurry|worries|doubt|reason|clue|more|thanks|chance|change|power|electricity|sear|fan|pink|good|it|that|hope|words|question|bones?|guests|luck|fun|space|room|energy|patience|here|fridge|the oven|oven|here|town|bed|luck|control|oven on|stress|breath|point|money|friends|fuss)\b/.test(
             thing,
           ) ||

@@ -1,4 +1,6 @@
 /** Dishes that join the dinner or leave it. */
+
+import { stemsOf } from '../../names.ts';
 import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
 import { dishIn, dishOrAsSaid, meansRoast, stepIn } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
@@ -20,9 +22,36 @@ const dishes = (match: Match, slot: string): string[] =>
 const participle =
   /^(made|done|put|got|taken|started|finished|been|left|cut|washed|scrubbed|peeled|prepared|seasoned|salted|dried|turned|checked|stripped|chopped|trimmed|whipped|mixed|drained|parboiled|tossed|moved|burnt|burned|dropped|forgotten|not|to|no)\b/;
 
+/** Whether words are names of dishes and little else: "some roast carrots", not "I love potatoes". */
+function onlyDishes(words: string, match: Match): boolean {
+  const { lexicon } = match.context;
+  const known = new Set(
+    lexicon.dishes.flatMap((dish) => dish.names.flatMap((name) => stemsOf(name))),
+  );
+  const all = words.split(' ');
+  const single = all.length === 1 && match.before.length === 0;
+  if (single && match.context.stage !== 'planning' && match.context.stage !== 'prep') {
+    // One word alone orders nothing once the day has begun.
+    if (match.whole.trim() === all[0] && match.context.expecting === undefined) return false;
+  }
+  return all.every(
+    (word) =>
+      /^(and|or|some|the|a|with|of|nice|big|few|lots|plenty|also|then|too|simple|little|good|homemade|our|usual|plus|extra|side|for|as|well|maybe|more|side)$/.test(
+        word,
+      ) || stemsOf(word).every((stem) => known.has(stem)),
+  );
+}
+
+/** Words of a report: what is in, out or finished is not being put on the menu. */
+const reported =
+  / (is|are|was|were|went|been|in|inside|out|off|burnt|split|finished|started|need|needs|minutes|timer|still|peeled|trimmed|scrubbed|chopped|sliced|made|ready|done|cut|put|not|hot|cold|hates?|love|like) /;
+const ordered =
+  / (add|with it|as well|on the side|alongside|menu|plan|list|to go with|as a side|we will have|we are having|there will be|would like|also|too|instead) /;
+
 const addDish = (match: Match): Meaning[] | undefined => {
   if (/ (have|has|had) /.test(` ${match.line}`) && participle.test(match.words('thing')))
     return undefined;
+  if (reported.test(` ${match.line}`) && !ordered.test(` ${match.line}`)) return undefined;
   const names = dishes(match, 'thing').filter((name) => !meansRoast(name));
   const known = names.map((name) => dishIn(name, match.context));
   if (
@@ -45,7 +74,7 @@ export const menu: Recogniser = {
   phrases: [
     ...phrases(
       [
-        '(no|drop|forget|lose|scrap|skip|ditch|cancel|leave out|cut|without|remove|take off|bin|not doing|not making|not having|not going to do|not going to make|not bother with|will not bother with|hold|get rid of|i will skip|never mind|do not bother with|will not have|will not make|do not want|not do|not make|do not need|not bothering with|will not do) [the|any|doing|making] {thing} (after all|any more|anymore|tonight|today|this time|from the menu|from the list|then|$)',
+        '(no|drop|forget|lose|scrap|skip|ditch|cancel|leave out|cut|without|remove|take off|bin|not doing|not making|not having|not going to do|not going to make|not bother with|will not bother with|hold|get rid of|can the|sack off|i will skip|never mind|do not bother with|will not have|will not make|do not want|not do|not make|do not need|not bothering with|will not do) [the|any|doing|making] {thing} (after all|any more|anymore|tonight|today|this time|from the menu|from the list|then|$)',
         '{thing} (is|are) off the (menu|list)',
       ],
       (match) => {
@@ -72,11 +101,12 @@ export const menu: Recogniser = {
         )
           return undefined;
         const continues = match.before.at(-1)?.intent;
+        if (!onlyDishes(words, match) && continues !== 'add-dish') return undefined;
         if (
           match.context.stage !== undefined &&
           match.context.stage !== 'planning' &&
           match.context.stage !== 'prep' &&
-          continues !== 'add-dish'
+          !/^(add-dish|drop-dish)$/.test(continues ?? '')
         )
           return undefined;
         if (match.context.expecting !== undefined && match.context.expecting !== 'roast') {

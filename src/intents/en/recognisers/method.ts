@@ -22,7 +22,7 @@ export const method: Recogniser = {
     ),
     ...phrases(
       [
-        '(no sear|without searing|steady [oven|heat|temperature]|same temperature (all the way|throughout)|one temperature|low and slow [all the way|throughout]|do not sear it|not searing [it])',
+        '(no sear|without searing|steady (oven|heat|temperature)|^ steady $|one steady temperature|same temperature (all the way|throughout)|one temperature|low and slow [all the way|throughout]|do not sear it|not searing [it])',
       ],
       { intent: 'set-method', method: 'steady' },
     ),

@@ -2,11 +2,14 @@
 import { pastTime } from '../../moment.ts';
 import { faceOf, type Match } from '../../recogniser.ts';
 
-type Moment = { minutesAgo?: number; time?: string };
+export type Moment = { minutesAgo?: number; time?: string };
 
 /** When it happened, if the clause says: "five minutes ago", "at three", "since half past four". */
 export function momentOf(match: Match, options: { lasting?: boolean } = {}): Moment {
   const line = match.line;
+  if (match.minutesAgo !== undefined) return { minutesAgo: match.minutesAgo };
+  const face = faceOf(match.at);
+  if (face) return { time: pastTime(face, match.context) };
   const ago = /(<[d]\d+>) (ago|back|since)/.exec(line)?.[1];
   const lasting = options.lasting
     ? /(?:for|been|in|resting|out) (?:in |out |resting |under foil )?(?:for )?(<d\d+>)/.exec(
@@ -22,8 +25,8 @@ export function momentOf(match: Match, options: { lasting?: boolean } = {}): Mom
   );
   const clock = [...marks].map((mark) => mark[1] ?? mark[2]!).find((mark) => mark !== reading);
   if (clock) {
-    const face = faceOf(match.quantityOfMark(clock));
-    if (face) return { time: pastTime(face, match.context) };
+    const shown = faceOf(match.quantityOfMark(clock));
+    if (shown) return { time: pastTime(shown, match.context) };
   }
   return {};
 }

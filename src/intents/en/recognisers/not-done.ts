@@ -34,6 +34,8 @@ export const notDone: Recogniser = {
         const inOut = / out /.test(` ${line}`) ? 'out' : / in /.test(` ${line}`) ? 'in' : undefined;
         const dish = dishIn(who, match.context);
         const verb = match.words('verb');
+        if (/^(doing|having|making|going|bothering|serving|including)$/.test(verb))
+          return undefined;
         const step = dish
           ? (dishStep(dish, verb, match.context) ??
             (inOut === 'in'

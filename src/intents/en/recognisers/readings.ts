@@ -35,7 +35,12 @@ export const readings: Recogniser = {
             match.context.units.temperature === 'F'
           )
             return undefined;
-          if (/^(she|he) (is|was) (?!reading)/.test(match.line)) return undefined;
+          if (
+            /^(she|he) (is|was) (?!reading|on |at |up to|sitting|now|still|only|showing|registering)/.test(
+              match.line,
+            )
+          )
+            return undefined;
         }
         return reading(match);
       },

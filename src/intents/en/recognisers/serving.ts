@@ -1,6 +1,7 @@
 /** When dinner is, and when it moves. */
 import { mealTime } from '../../moment.ts';
 import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
+import { mealWords } from '../frames/words.ts';
 import { phrases } from '../vocabulary.ts';
 
 const tell = ['statement', 'request', 'intention'] as const;
@@ -75,6 +76,14 @@ function timeMeaning(match: Match): Meaning | undefined {
   const line = ` ${match.line}`;
   const said = match.groups.clock!;
   const after = line.slice(line.indexOf(said) + said.length);
+  if (
+    quantity?.kind === 'number' &&
+    match.context.expecting !== 'serving-time' &&
+    /^(sear|low-roast|rest|hold|carve|served)$/.test(match.context.stage ?? '') &&
+    !mealWords.test(line) &&
+    !/ (make it|make that|push|move|change|delay|postpone|aim) /.test(line)
+  )
+    return undefined;
   if (quantity?.kind === 'number') {
     if (
       /^(people|of us|guests|degrees|pounds|bones?|ribs?|minutes|hours|adults|persons|kilos|more|celsius|fahrenheit)/.test(

@@ -52,7 +52,7 @@ export const fragments: Recogniser = {
   phrases: [
     ...phrases(
       [
-        '^ [at|it is|about|for|um|a|say|maybe|there are|we are|around|by|the] {x:any} [degrees] [now|$] $',
+        '^ [at|it is|about|for|um|a|say|maybe|there are|we are|around|by|the] {x:any} [degrees] [now|in there|in the middle|in the roast|in the meat|please|works|then|it is|is what it says|i think|i reckon|$] $',
         '^ {d:date} [at] {x:clock} $',
       ],
       answered,
@@ -72,7 +72,7 @@ export const early: Recogniser = {
   phrases: [
     ...phrases(
       [
-        '(start over|start again|start from scratch|begin again|new dinner|start afresh|reset everything|wipe everything|clear everything|start from the beginning|start a new dinner|scrap everything|from the top|^ reset $|back to square one|scrap the whole thing)',
+        '(start over|start all over|start fresh|begin from zero|start from zero|start from the zero|begin over|throw this plan away|throw the plan away|scrap the plan|start again|start from scratch|begin again|new dinner|start afresh|reset everything|wipe everything|clear everything|start from the beginning|start a new dinner|scrap everything|from the top|^ reset $|back to square one|scrap the whole thing)',
       ],
       { intent: 'start-over' },
     ),
@@ -96,7 +96,7 @@ export const early: Recogniser = {
     ),
     ...phrases(
       [
-        '^ [no] (hang on|hold on|wait|wait a (minutes|second|sec|moment)|one (sec|second|moment|minutes)|just a (sec|second|moment|minutes)|a moment|half a tick|bear with me|give me a (sec|second|minutes|moment|mo)|hold up|two ticks|hang about|not now|pause|pause that|pause for a (bit|minutes|moment)|hold that thought|wait up|give me a tick|a sec|stop|stop there|half a mo|just a mo|wait there|wait for me) [for a (bit|minutes|moment|sec|second)|a (sec|second|minutes|moment|mo|tick|bit)|$] $',
+        '^ [no] (hang on|hold on|wait|wait a (minutes|second|sec|moment)|one (sec|second|moment|minutes)|just a (sec|second|moment|minutes)|a moment|half a tick|bear with me|give me a (sec|second|minutes|moment|mo)|hold up|two ticks|hang about|not now|pause|pause that|pause for a (bit|minutes|moment)|make a pause|do a pause|pause everything|pause the plan|put it on hold|freeze the plan|freeze|put everything on hold|hold it|hold everything|time out|half a second|gimme a sec|hold that thought|wait up|give me a tick|a sec|stop|stop there|half a mo|just a mo|wait there|wait for me) [for a (bit|minutes|moment|sec|second)|a (sec|second|minutes|moment|mo|tick|bit)|$] $',
       ],
       (match) =>
         match.context.expecting === 'serving-time' ? { intent: 'pause' } : { intent: 'pause' },
@@ -115,7 +115,7 @@ export const early: Recogniser = {
     ),
     ...phrases(
       [
-        '^ (resume|continue|carry on|go on|go ahead|i am back|we are back|back now|back|ready|i am ready|let us continue|keep going|on we go|as you were|unpause|let us go|let us carry on|let us get on|right i am back|you can talk again|you can speak again|start talking again|unmute|speak again|let us keep going|pick up where we left off) [again|now] $',
+        '^ (resume|continue|carry on|crack on|proceed|go on then|right go on|go on|go ahead|i am back|we are back|back now|back|ready|i am ready|let us continue|keep going|on we go|as you were|unpause|let us go|let us carry on|let us get on|right i am back|you can talk again|you can speak again|start talking again|unmute|speak again|let us keep going|pick up where we left off) [again|now] $',
       ],
       (match) =>
         match.context.expecting === 'confirmation' && /go ahead|carry on|go on/.test(match.line)
@@ -124,7 +124,7 @@ export const early: Recogniser = {
     ),
     ...phrases(
       [
-        '^ (help|help me|i need help|what can you do|what can i say|what can i ask|how do you work|how does this work|what do you do|i am stuck|can you help [me]|what are the commands) [with (this|it)] $',
+        '^ (help|help me|i need help|what is it you do|what do you understand|list of commands|what things you can do|what things can you do|what else can you do|how do i use (this|you|it)|how do i work this [yoke|thing]|how do i talk to you|instructions|commands|what can you do|what can i say|what can i ask|how do you work|how does this work|what do you do|i am stuck|can you help [me]|what are the commands) [with (this|it)] $',
         '(what can i (say|ask)|what can you do|how does this work)',
       ],
       { intent: 'help' },
@@ -178,20 +178,20 @@ export const yesAndNo: Recogniser = {
     ),
     ...phrases(
       [
-        '^ (no|no no|no thanks|no thank you|not really|do not|do not do that|leave it|negative|absolutely not|no way|no it is not|it is not|rather not|i would rather not|not that|no do not|that is wrong|not now thanks|certainly not|never|no need|no it does not|neither|none of (them|those|the above)|better not|i do not think so|that is not right|no it did not) [thanks|thank you|it is not|leave it|do not|do not do that|$] $',
+        '^ (no|no no|not at all|not really|no that is wrong|that is wrong|wrong|incorrect|no thanks|no thank you|not really|do not|do not do that|leave it|negative|absolutely not|no way|no it is not|it is not|rather not|i would rather not|not that|no do not|that is wrong|not now thanks|certainly not|never|no need|no it does not|neither|none of (them|those|the above)|better not|i do not think so|that is not right|no it did not) [thanks|thank you|it is not|leave it|do not|do not do that|$] $',
       ],
       { intent: 'deny' },
     ),
     ...phrases(
       [
-        '^ (got it|got that|will do|understood|noted|roger|roger that|copy|copy that|on it|heard|gotcha|fair enough|ok will do|i heard you|i hear you|ok got it|makes sense|no problem|righto|right you are|right o|rightio|ok chef|yes chef|i am on it|ok ok|coming|will do in a (minutes|sec|moment)|in a (minutes|sec|second|moment)|doing it|doing it now|on my way|cool|sweet as|no worries|easy|too easy|cheers will do|okey doke|understood chef|i know|loud and clear|fine fine|good to know|i see) [thanks|now|chef|$] $',
+        '^ (right you are|fine thanks|uh huh|mhm|righty|rightyo|okey dokey|aye aye|yes chef|copied|no bother|sorted cheers|ok so|ok great|got it|got that|will do|understood|noted|roger|roger that|copy|copy that|on it|heard|gotcha|fair enough|ok will do|i heard you|i hear you|ok got it|makes sense|no problem|righto|right you are|right o|rightio|ok chef|yes chef|i am on it|ok ok|coming|will do in a (minutes|sec|moment)|in a (minutes|sec|second|moment)|doing it|doing it now|on my way|cool|sweet as|no worries|easy|too easy|cheers will do|okey doke|understood chef|i know|loud and clear|fine fine|good to know|i see) [thanks|now|chef|$] $',
         '^ (i will|i am (going|about) to|about to|let me) (do it|do that|get to it|do them|get on it|get it|turn it down|take it out|pull it|put them in|put it in|check it|check|sort it)',
       ],
       { intent: 'acknowledge' },
     ),
     ...phrases(
       [
-        '^ [ok|oh|and|well|many] (thanks|thank you|cheers|hello|hi|hey|hey there|hi there|good morning|good afternoon|good evening|bye|goodbye|good night|see you|you are (great|brilliant|a star|the best|amazing|a lifesaver|a legend)|nice one|lovely|brilliant|great|perfect|wonderful|awesome|excellent|good job|well done|nice work|legend|fantastic|much appreciated|you beauty|great stuff|good stuff|nice|amazing|superb|smashing|that is great|that is (perfect|brilliant|lovely|wonderful|fantastic|helpful|good)|how are you|you too|good work|sweet|ace|champion) [so much|very much|a lot|a million|again|for that|for your help|for everything|mate|you|there|that is great|that is brilliant|a bunch|stuff|today|then|now|later|$] $',
+        '^ [ok|oh|and|well|many] (thanks|thank you|cheers|good day|great job|morning|evening|afternoon|hello|hi|hey|hey there|hi there|good morning|good afternoon|good evening|bye|goodbye|good night|see you|you are (great|brilliant|a star|the best|amazing|a lifesaver|a legend)|nice one|lovely|brilliant|great|perfect|wonderful|awesome|excellent|good job|well done|nice work|legend|fantastic|much appreciated|you beauty|great stuff|good stuff|nice|amazing|superb|smashing|that is great|that is (perfect|brilliant|lovely|wonderful|fantastic|helpful|good)|how are you|you too|good work|sweet|ace|champion) [so much|very much|a lot|a million|again|for that|for your help|for everything|mate|you|there|that is great|that is brilliant|a bunch|stuff|today|then|now|later|$] $',
         'thank you (so|very) much',
         '(thanks|thank you) (for|a) ',
       ],

@@ -54,7 +54,7 @@ export function reading(match: Match): Meaning | undefined {
     )?.[1];
   const quick = /(instant|quick)/.test(line)
     ? ('quick' as const)
-    : /(leave in|wired|wireless)/.test(line)
+    : /(leave-in|wired|wireless)/.test(line)
       ? ('leave-in' as const)
       : undefined;
   return {

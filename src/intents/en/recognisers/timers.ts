@@ -8,7 +8,7 @@ export const timers: Recogniser = {
   phrases: [
     ...phrases(
       [
-        '(cancel|stop|kill|delete|clear|turn off|switch off|remove|scrap|forget|drop|end|lose|get rid of|do not need) [the|that|my] [{m:duration}] [{label:thing}] (timer|alarm|timers|reminder)',
+        '(cancel|bin|never mind|forget about|silence|stop|kill|delete|clear|turn off|switch off|remove|scrap|forget|drop|end|lose|get rid of|do not need) [the|that|my] [{m:duration}] [{label:thing}] (timer|alarm|timers|reminder)',
         '(timer|alarm) off $',
       ],
       (match) => {
@@ -30,6 +30,9 @@ export const timers: Recogniser = {
         '(remind me|tell me|nudge me) (to|about|of) [the] {l3:thing} in {minutes:duration}',
         '(time|count|count down) [me] {minutes:duration}',
         '{minutes} timer [for [the] {l3:thing} $]',
+        '(set|give me|put|i want|start) {minutes:duration} (for|on) [the|my] {l3:thing} $',
+        'time (the|my|these) {l3:thing} [for] {minutes:duration} $',
+        '{minutes} on the clock [for [the] {l3:thing} $]',
         '^ {minutes:duration} (for|on) (the|those|these|my) {l3:thing} $',
       ],
       (match) => {

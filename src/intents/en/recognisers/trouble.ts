@@ -2,6 +2,7 @@
 import type { Recogniser } from '../../recogniser.ts';
 import { dishIn, meansRoast } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
+import { momentOf } from './moment-of.ts';
 
 export const trouble: Recogniser = {
   name: 'trouble',
@@ -26,6 +27,7 @@ export const trouble: Recogniser = {
           intent: 'report-trouble',
           trouble: 'power-out',
           ...(lasted?.kind === 'duration' ? { minutes: lasted.minutes } : {}),
+          ...momentOf(match),
         };
       },
     ),

@@ -1,0 +1,171 @@
+/**
+ * Whether words can be meant for the helper. In a kitchen most talk is not: it is of other people,
+ * other days, other rooms. What acts on a dinner must show that it is of this one; the less of a
+ * clause a phrase explains, the more the rest of it must speak of cooking.
+ */
+import type { Lexicon, ReadContext } from '../../kitchen/heard.ts';
+import { lineOf } from '../clause.ts';
+import type { Placed } from '../language.ts';
+import { stemOf } from '../names.ts';
+
+/** Heard, these change nothing, so nothing is guarded. */
+const harmless = /^(unrelated|unclear|courtesy|acknowledge)$/;
+/** Short words of the talk that need no kitchen word beside them. */
+const talk =
+  /^(affirm|deny|choose|undo|repeat|pause|resume|start-over|help|quiet|correct|set-units|emergency)$/;
+
+/** The guard for a language whose phrases are made of these words. */
+export function guardOf(
+  phraseWords: ReadonlySet<string>,
+): (placed: Placed, context: ReadContext) => boolean {
+  return (placed, context) => isForHelper(placed, context, phraseWords);
+}
+
+function isForHelper(
+  placed: Placed,
+  context: ReadContext,
+  phraseWords: ReadonlySet<string>,
+): boolean {
+  const { meaning, clause } = placed;
+  if (harmless.test(meaning.intent) || !clause) return true;
+  const line = ` ${lineOf(clause.tokens)}`;
+  if (spokenToOthers(line, meaning.intent)) return false;
+  if (
+    elsewhere.test(line) &&
+    meaning.intent !== 'note-guest' &&
+    meaning.intent !== 'feed-public' &&
+    meaning.intent !== 'cook-away' &&
+    meaning.intent !== 'shift-serving' &&
+    meaning.intent !== 'set-timer'
+  )
+    return false;
+  if (talk.test(meaning.intent)) return true;
+  const own = kitchenWords(line, context.lexicon);
+  if (
+    thirdPerson.test(line) &&
+    reports.test(meaning.intent) &&
+    own === 0 &&
+    !measured(meaning, context)
+  )
+    return false;
+  if (bodies.test(line) && /^(report-reading|ask-temperature|watch)$/.test(meaning.intent))
+    return false;
+  const strange = strangeWords(placed, line, context, phraseWords);
+  return strange === 0 || own >= strange || takesNames.test(meaning.intent);
+}
+
+const reports =
+  /^(report-reading|report-started|report-out|report-done|report-not-done|report-trouble|report-setup|cook-away)$/;
+/** Their slots hold words no list can know. */
+const takesNames =
+  /^(note-guest|have|feed-public|add-hands|set-guests|lack|shift-serving|set-timer|cancel-timer|cook-away|ask-safety|ask-how|ask-why|add-dish|report-guests)$/;
+
+const thirdPerson =
+  /^ (he|his|her|gran|grandad|grandma|nan|mum|dad|baby|the baby|the kids|uncle|aunt|auntie|my \w+) (is|has|was|had|will|would|did|went|said|goes|says|got)? ?/;
+/** "he marks 47": whoever "he" is, a number that is read while the roast is in is its own. */
+const measured = (meaning: Placed['meaning'], context: ReadContext): boolean =>
+  meaning.intent === 'report-reading' && /^(sear|low-roast|rest|hold)$/.test(context.stage ?? '');
+
+const bodies =
+  / (fever|baby|baby is|forehead|doctor|patient|blood pressure|hospital|thermometer says he|thermometer says she|sick|poorly|seville|spain|outside|shade|summer|holiday) /;
+const elsewhere =
+  / (last (year|week|night|month|time|winter|summer|spring|autumn|christmas|easter|sunday|saturday|friday|weekend|thanksgiving)|years ago|yesterday|the other (day|night)|when i was|back then|that year|remember (when|that)?|in the film|on tv|their house|at work|at school|at the (pub|office|station|shops|market|wedding)|once upon|that time) /;
+
+/** Called by a name or told what only a person can do. */
+function spokenToOthers(line: string, intent: string): boolean {
+  if (
+    /^ (shut up|quiet|be quiet|stop it|stop that|hush|shush) (kids|boys|girls|children|dave|you lot|you two|everyone|all of you|down there|dog)/.test(
+      line,
+    )
+  )
+    return true;
+  if (/^(quiet|pause|resume|start-over|help|undo)$/.test(intent))
+    return (
+      / (kids|boys|girls|children|you lot|you two|listening|dog|darling|yourself|yourselves|for me $|dave|mum|dad) /.test(
+        line,
+      ) && !/ (helper|roastcall) /.test(line)
+    );
+  return / (darling|sweetheart|boys|girls) (can|could|will|would|put|get|take|turn|pass) /.test(
+    line,
+  );
+}
+
+const lexiconWords = new WeakMap<Lexicon, ReadonlySet<string>>();
+
+function wordsOf(lexicon: Lexicon): ReadonlySet<string> {
+  const known = lexiconWords.get(lexicon);
+  if (known) return known;
+  const words = new Set<string>();
+  for (const things of [lexicon.dishes, lexicon.cuts, lexicon.ingredients, lexicon.tools])
+    for (const thing of things)
+      for (const name of thing.names)
+        for (const word of name.toLowerCase().split(/[^a-z]+/))
+          if (word.length > 2 && !plain.has(word)) words.add(stemOf(word));
+  lexiconWords.set(lexicon, words);
+  return words;
+}
+
+const plain = new Set(
+  'the and put out over make into with for off let all new small large light two one set get take turn leave start cold dry keep table house warm back old water salt top end cover on'.split(
+    ' ',
+  ),
+);
+
+const trade =
+  /^(oven|cooker|roast|roasting|joint|beef|meat|lamb|pork|rib|ribs|probe|thermometer|instant-read|leave-in|core|middle|centre|center|degrees|celsius|fahrenheit|dinner|supper|lunch|guests?|carve|carving|carved|gravy|timer|rest|resting|serve|serving|temperature|sear|foil|tin|rack|baste|basting|internal|thickest|<[tgw]\d+>|rare|medium|preheat|preheated|preheating|bones?|step|power|electricity|smoke|smoking|fridge|dish|sides|vegetables|potatoes|burning|burnt|overcooked|undercooked|raw|reads|reading)$/;
+
+function kitchenWords(line: string, lexicon: Lexicon): number {
+  const words = wordsOf(lexicon);
+  let count = 0;
+  for (const word of line.trim().split(' '))
+    if (trade.test(word) || words.has(stemOf(word))) count += 1;
+  return count;
+}
+
+/**
+ * Content words of the clause that neither the phrase, nor the kitchen, nor any phrase of this
+ * language accounts for.
+ */
+function strangeWords(
+  placed: Placed,
+  line: string,
+  context: ReadContext,
+  phraseWords: ReadonlySet<string>,
+): number {
+  const explained = new Set(placed.framed ? [] : placed.tokens.map((token) => token.word));
+  const words = wordsOf(context.lexicon);
+  let count = 0;
+  for (const word of line.trim().split(' ')) {
+    if (word === '|' || explained.has(word) || /^[,.?!]$|^<|^\d/.test(word)) continue;
+    if (word.length < 4 || common.has(word) || trade.test(word) || words.has(stemOf(word)))
+      continue;
+    if (phraseWords.has(word)) continue;
+    count += 1;
+  }
+  return count;
+}
+
+/** Words that say nothing of what a clause is about, or belong to the talk of any kitchen. */
+const common = new Set(
+  `about above across actually after again ahead almost along alongside already alright also altogether always
+  another anyone anything anyway apparently around asks awful away back bang because been before being below
+  better between both bring brought bump bumped call called came centigrade cheers chef close coming completely
+  could course crispy crunchy currently definitely diner dining does doing done down during each early else
+  enough even ever every everybody everyone everything exactly extra fairly fast fetch fine finally finish first
+  found from front full further getting give given goes going gone golden good great half hand handle hands happening
+  have having hello here high hits hitting hold home hour hours idea inside instead into just keep kept kind
+  kindly know known last late later least leave left less lets like likely little long longer look looking looks
+  loose lower lowest made make makes making many marks maybe mean means mention might mine minute minutes
+  moment more morning most mouths much must near nearly need needle needs never next nice nothing notice nought
+  okay once only onto other otherwise ought outside over part past people perhaps place placed plan please point pretty
+  probably proper properly quick quickly quite rail rather reached reaching ready really remember right roughly
+  round runs said salted same saying says schedule searing second seems sending serve setting several shall sharp
+  shelf should show shows side simmering since sits sitting slightly slow slowly some somehow someone something
+  somewhere soon sooner sorry sort spot started starting steady steep still stood stuck such sure take taken takes
+  taking tell tells tender than thank thanks that their them then there these they thick thickest thin thing
+  things think this those though through time times today together told tonight took toward towards tried trying
+  turn turned turning twice under until upon used using usual very waiting want wanted wanting wants warning
+  well went were what when where whether which while whole will with within without work working works worth
+  would yeah yesterday yet your bothered frenching baste basting tenderised mechanically package groceries
+  remind overview pending remaining prep prepping`.split(/\s+/),
+);

@@ -1,0 +1,168 @@
+/** The frame of an answer: when something was asked, one fitting value in a short clause is it. */
+import { mealTime, timeAfter } from '../../moment.ts';
+import { type Frame, faceOf, type Match, type Meaning } from '../../recogniser.ts';
+import { donenessOf } from '../recognisers/doneness.ts';
+import { reading } from '../recognisers/temperatures.ts';
+import { minutesIn } from './time.ts';
+import { holds } from './words.ts';
+
+/** Words that make a value not an answer: it is unsure, or of something else. */
+const unsure = / (between|or|either) /;
+
+export const answerFrame: Frame = {
+  name: 'answer',
+  moods: ['statement', 'intention', 'request', 'negative', 'question'],
+  build(match): Meaning | undefined {
+    if (match.line.split(' ').length > 10) return undefined;
+    switch (match.context.expecting) {
+      case 'reading':
+        return readingAnswer(match);
+      case 'serving-time':
+        return timeAnswer(match);
+      case 'guests':
+        return guestsAnswer(match);
+      case 'doneness':
+        return donenessAnswer(match);
+      case 'choice':
+        return choiceAnswer(match);
+      case 'roast':
+        return roastAnswer(match);
+      case 'confirmation':
+        return confirmationAnswer(match);
+      case 'step':
+      case undefined:
+        return undefined;
+    }
+  },
+};
+
+function onlyMark(match: Match, letters: string): string | undefined {
+  const marks = match.marks(letters);
+  return marks.length === 1 ? marks[0] : undefined;
+}
+
+function readingAnswer(match: Match): Meaning | undefined {
+  const mark = onlyMark(match, 'nt');
+  if (!mark || holds(match, unsure) || match.marks('cdwg').length > 0) return undefined;
+  if (holds(match, / (people|guests|pounds|minutes|oven|left|timer|bus|kids|dollars) /))
+    return undefined;
+  const one = match.withGroups({ temperature: `${mark} ` });
+  return one.number('temperature') >= 20 ? reading(one) : undefined;
+}
+
+function timeAnswer(match: Match): Meaning | undefined {
+  const mark = onlyMark(match, 'c') ?? onlyMark(match, 'n');
+  const face = mark ? faceOf(match.quantityOfMark(mark)) : undefined;
+  const date = match.dateNearby();
+  if (face)
+    return {
+      intent: 'set-serving-time',
+      time: mealTime(face, match.context),
+      ...(date ? { date } : {}),
+    };
+  const minutes = minutesIn(match);
+  return minutes !== undefined && holds(match, / in <d\d+> | from now | (time) /)
+    ? { intent: 'set-serving-time', time: timeAfter(minutes, match.context) }
+    : undefined;
+}
+
+const heads: readonly [RegExp, number][] = [
+  [
+    /^(me|myself|i|wife|husband|partner|mum|dad|mother|father|sister|brother|son|daughter|gran|grandma|grandad|granddad|nan|friend|girlfriend|boyfriend|aunt|auntie|uncle|cousin|neighbour|baby|toddler|boss|missus|fiancee?)$/,
+    1,
+  ],
+  [/^(parents|grandparents|couple|twins|in-laws|laws)$/, 2],
+];
+
+/** "me and the wife, and her parents": people named one by one are counted. */
+export function headsIn(match: Match): number | undefined {
+  let sum = 0;
+  let found = 0;
+  for (const word of match.whole.trim().split(' ')) {
+    const mark = /^<n\d+>$/.test(word) ? match.quantityOfMark(word) : undefined;
+    const value =
+      mark?.kind === 'number' ? mark.value : heads.find(([shape]) => shape.test(word))?.[1];
+    if (value === undefined) continue;
+    sum += value;
+    found += 1;
+  }
+  return found > 1 && Number.isInteger(sum) ? sum : undefined;
+}
+
+function guestsAnswer(match: Match): Meaning | undefined {
+  // Counted once, over the whole text.
+  if (match.before.some((one) => one.intent === 'set-guests')) return undefined;
+  const named = holds(match, / (me|myself|wife|husband|parents|mum|dad|girlfriend|boyfriend|us) /)
+    ? headsIn(match)
+    : undefined;
+  if (named !== undefined) return { intent: 'set-guests', count: named };
+  const mark = onlyMark(match, 'n');
+  const quantity = mark ? match.quantityOfMark(mark) : undefined;
+  if (quantity?.kind !== 'number' || !Number.isInteger(quantity.value)) return undefined;
+  if (match.marks('cdtwg').length > 0 || holds(match, unsure)) return undefined;
+  return { intent: 'set-guests', count: quantity.value };
+}
+
+function donenessAnswer(match: Match): Meaning | undefined {
+  if (match.line === 'mr ') return { intent: 'set-doneness', doneness: 'medium-rare' };
+  if (match.line === 'mw ') return { intent: 'set-doneness', doneness: 'medium-well' };
+  const said = match.line.replace(/(instead of|rather than|but not|not (?!too)) .*/, '');
+  const low = /\bpink\b.*\bnot (bloody|rare)/.test(match.line);
+  const value = low ? 'medium' : donenessOf(said);
+  if (value && !holds(match, / (not|never) /)) return { intent: 'set-doneness', doneness: value };
+  if (low) return { intent: 'set-doneness', doneness: 'medium' };
+  const mark = onlyMark(match, 'nt');
+  if (!mark) return undefined;
+  const one = match.withGroups({ temperature: `${mark} ` });
+  return one.number('temperature') >= 40
+    ? { intent: 'set-doneness', ...one.temperature('temperature') }
+    : undefined;
+}
+
+function choiceAnswer(match: Match): Meaning | undefined {
+  const mark = onlyMark(match, 'n');
+  const quantity = mark ? match.quantityOfMark(mark) : undefined;
+  if (quantity?.kind !== 'number' || match.line.split(' ').length > 7) return undefined;
+  return Number.isInteger(quantity.value) && quantity.value >= 1 && quantity.value <= 9
+    ? { intent: 'choose', option: quantity.value }
+    : undefined;
+}
+
+function roastAnswer(match: Match): Meaning | undefined {
+  const mark = onlyMark(match, 'n');
+  const quantity = mark ? match.quantityOfMark(mark) : undefined;
+  if (holds(match, / (no|without|off) (the )?(bone|bones) /))
+    return { intent: 'describe-roast', boneless: true };
+  if (quantity?.kind !== 'number' || match.line.split(' ').length > 5) return undefined;
+  const { weight } = match.context.units;
+  // "six twelve" of pounds is six pounds twelve ounces.
+  if (
+    weight === 'lb' &&
+    quantity.value >= 100 &&
+    quantity.face?.hour !== undefined &&
+    quantity.face.minute < 16
+  )
+    return {
+      intent: 'describe-roast',
+      weight: quantity.face.hour + quantity.face.minute / 16,
+      weightUnit: weight,
+    };
+  return quantity.value > 0 && quantity.value < 40
+    ? { intent: 'describe-roast', weight: quantity.value, weightUnit: weight }
+    : undefined;
+}
+
+function confirmationAnswer(match: Match): Meaning | undefined {
+  if (match.line.split(' ').length > 6) return undefined;
+  if (holds(match, / (wrong|incorrect|nope|negative|not right|misheard|no) /))
+    return { intent: 'deny' };
+  if (
+    holds(
+      match,
+      / (right|correct|sure|think so|suppose so|guess so|sounds good|thing|course|go|yes|exactly|confirmed|spot on|bang on) /,
+    ) &&
+    !holds(match, / not /)
+  )
+    return { intent: 'affirm' };
+  return undefined;
+}

@@ -1,0 +1,177 @@
+/** Frames of questions: what is asked for by the words a question holds, wherever they stand. */
+import { nameIn } from '../../names.ts';
+import type { Frame, Match, Meaning } from '../../recogniser.ts';
+import { degrees } from '../recognisers/subjects.ts';
+import { meansRoast, stepIn } from '../steps.ts';
+import { dishNamed } from './dinner.ts';
+import { callWords, holds } from './words.ts';
+
+/** What a question is about: the roast, a dish, a moment of the day, or nothing that was named. */
+function subject(match: Match): string | undefined {
+  const dish = dishNamed(match.line, match);
+  if (dish) return dish;
+  if (holds(match, / (pull|come out|take it out|comes out|coming out) /)) return 'pull';
+  if (holds(match, / (rest|resting) /)) return 'rest';
+  if (holds(match, / (carve|carving) /)) return 'carve';
+  if (holds(match, / (dinner|supper|lunch|eat|eating|table|serve) /)) return 'dinner';
+  if (holds(match, / oven /)) return 'oven';
+  return holds(match, / (roast|joint|meat|beef|rib|lamb|pork) /) ? 'roast' : undefined;
+}
+
+const topicOf = (match: Match): string | undefined => {
+  const words =
+    /(?:how|why|what)(?: [a-z]+)? (?:do|does|should|can|could|would|must|is|are|to|did) (?:not )?(?:i|we|you|one|it|the|it is)? ?([a-z ]+) $/.exec(
+      match.line,
+    )?.[1];
+  return words ? (stepIn(words, match.context) ?? words.trim()) : subject(match);
+};
+
+const aboutRoast =
+  / (roast|joint|meat|beef|lamb|pork|rib|ribs|oven|it|that|this|they|them|core|middle|probe|thermometer|temperature|temp|dinner|supper|lunch|gravy|potatoes|rest|resting|carve|cook|cooked|cooking|step|steps|timer|guests|pan|foil|rack|bones?|butter|sauce|sear|degrees|heat|<[tn]\d+>|i|we) /;
+
+/** Questions other people are asked. */
+const others =
+  / (you|your|he|she|him|her|his|they doing|who|whose|weather|score|time is it|day is it|film|song|wine|beer|drink|drinks|dessert|pudding|kids|dog|cat|school|work|news|name|live|corkscrew|keys|glasses|remote|door|loo|toilet|tomorrow|next week|weekend|pub|salt|water) /;
+
+export const questionFrame: Frame = {
+  name: 'question',
+  moods: ['question'],
+  build(match): Meaning | undefined {
+    const short = match.line.split(' ').length <= 13;
+    if (!short) return undefined;
+    const safety =
+      / (safe|unsafe|safely|dangerous|risk|risky|sick|ill|poisoning|pregnant|toddler|toddlers|baby|bacteria|salmonella|leftovers|overnight|room temperature|on the counter|reheat|refreeze|spoil|off) /;
+    if (
+      holds(match, safety) &&
+      !holds(match, / (baby asleep|day off|off to|turn off|off the heat|drive) /)
+    )
+      return { intent: 'ask-safety', about: spoken(match), ...degrees(match) };
+    if (
+      holds(match, others) &&
+      !holds(match, / (do you (think|reckon)|would you|can you|did you (get|hear)|are you) /)
+    )
+      return undefined;
+    if (!holds(match, aboutRoast) && !dishNamed(match.line, match)) return undefined;
+    const about = subject(match);
+    const ingredient = /^(can|could|would|will|may|should|is|does|do|what about|how about) /.test(
+      match.line,
+    )
+      ? ingredientIn(match)
+      : undefined;
+    if (
+      ingredient &&
+      holds(
+        match,
+        / (use|instead|ok|fine|work|works|do|substitute|swap|replace|sub|fresh|dried|have to be|all right|get away) /,
+      ) &&
+      !holds(match, / (in now|in yet|done|go in|how much) /)
+    )
+      return { intent: 'ask-substitute', ingredient };
+    const values = match.marks('t').length > 0 || match.marks('n').length > 0;
+    if (
+      values &&
+      holds(
+        match,
+        / (too|ok|fine|enough|right|low|high|hot|cold|much|medium|rare|by now|normal|good|bad|done|happens|if|be|mean|need|hit|reach|pull|oven|all right|over|under|safe|should|about|at) /,
+      ) &&
+      match.marks('dc').length === 0
+    )
+      return { intent: 'ask-temperature', ...degrees(match), ...(about ? { about } : {}) };
+    if (
+      /^(how long|how much longer|how soon|when|what time|is it time|how many (more )?minutes|how close|how far)/.test(
+        match.line,
+      )
+    )
+      return { intent: 'ask-time-left', ...(about ? { about } : {}) };
+    if (
+      holds(
+        match,
+        / (temperature|temp|how hot|how warm|degrees|what heat|what mark|core|number) /,
+      ) ||
+      /^(what|where) (should|must|is) (it|the middle|the core) (at|read|be at|reading)/.test(
+        match.line,
+      )
+    )
+      return { intent: 'ask-temperature', ...(about ? { about } : {}) };
+    if (/^(why|how come|what for|what is the point)/.test(match.line)) {
+      const topic = topicOf(match);
+      return { intent: 'ask-why', ...(topic ? { topic } : {}) };
+    }
+    if (
+      /^(how (do|should|can|would|to|does|must)|where (do|should|does|must)|which way|what (pan|tin|tray|knife|shelf|rack)|which (pan|shelf|tin|rack|knife)|should (i|we) (cover|baste|tent|wrap|salt|turn|flip|open|stir|drain|dry)|do (i|we) (need to|have to) (cover|baste|tent|wrap|turn|flip|peel|salt|dry|drain|take)|can (i|we) (open|cover|baste|wrap))/.test(
+        match.line,
+      )
+    ) {
+      const topic = topicOf(match);
+      return { intent: 'ask-how', ...(topic ? { topic } : {}) };
+    }
+    if (
+      holds(match, / (next|now|first|start|begin|be doing|to do|doing now) /) &&
+      /^(what|which|should|do|shall|am|is there|anything|so what|can)/.test(match.line) &&
+      !holds(match, / (happening|temperature) /)
+    )
+      return { intent: 'ask-next' };
+    if (
+      /^(is|are|am|have|has|did|does|do|will|how|what about|how about|was) /.test(match.line) &&
+      holds(
+        match,
+        / (it|that|this|everything|roast|joint|meat|beef|dinner|we|i|oven|they|potatoes|beans|gravy) /,
+      ) &&
+      holds(
+        match,
+        / (done|ready|ok|all right|fine|slow|fast|normal|enough|wrecked|ruined|burnt|overcooked|track|time|late|cooked|going|doing|look|looking|good|bad|right|worry|far|hot|behind|ahead|dry|raw|too|about|coming|rescue|save|saved|salvageable) /,
+      )
+    )
+      return { intent: 'ask-status' };
+    if (/^(what|how) about (the |my |our )?/.test(match.line) && about)
+      return { intent: 'ask-status' };
+    return undefined;
+  },
+};
+
+const spoken = (match: Match): string =>
+  match.line
+    .replaceAll(/<\w+> ?|[|?,.!]/g, '')
+    .replaceAll(/ +/g, ' ')
+    .trim();
+
+function ingredientIn(match: Match): string | undefined {
+  const words = match.line
+    .trim()
+    .split(' ')
+    .filter((word) => /^[a-z-]+$/.test(word));
+  for (const length of [3, 2, 1])
+    for (let at = 1; at + length <= words.length; at++) {
+      const part = words.slice(at, at + length).join(' ');
+      if (
+        /^(the|a|it|i|we|is|do|to|use|ok|of|in|for|that|this|be|have|on|not|roast|meat|beef|fine)\b|\b(the|a|it|is|of|in|for|to|instead|ok)$/.test(
+          part,
+        ) ||
+        meansRoast(part)
+      )
+        continue;
+      const found = nameIn(match.context.lexicon.ingredients, part);
+      if (found) return found;
+    }
+  return undefined;
+}
+
+/** Wishes for a call or a question put as a statement: "I'd like to know how long". */
+export const wonderingFrame: Frame = {
+  name: 'wondering',
+  moods: ['statement', 'intention', 'request'],
+  build(match): Meaning | undefined {
+    if (
+      !holds(
+        match,
+        / (how long|how much longer|what time|when|know|wonder|wondering|idea|no clue|not sure) /,
+      )
+    )
+      return undefined;
+    if (holds(match, / (how long|how much longer|what time) /) && !holds(match, callWords))
+      return { intent: 'ask-time-left', ...(subject(match) ? { about: subject(match)! } : {}) };
+    if (holds(match, / (what to do|what is next|what now|what comes next) /))
+      return { intent: 'ask-next' };
+    return undefined;
+  },
+};

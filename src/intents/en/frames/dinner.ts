@@ -1,0 +1,334 @@
+/** Frames of the dinner itself: units, dishes, guests, what is lacking, who helps, how done. */
+import type { Frame, Match, Meaning } from '../../recogniser.ts';
+import { donenessOf } from '../recognisers/doneness.ts';
+import { dishIn, meansRoast } from '../steps.ts';
+import { after, holds } from './words.ts';
+
+const telling = ['statement', 'request', 'intention'] as const;
+
+export const unitsFrame: Frame = {
+  name: 'units',
+  moods: [...telling, 'negative'],
+  build(match) {
+    if (match.marks('tncdwg').length > 0 || match.line.split(' ').length > 9) return undefined;
+    const said = ` ${match.line.replace(/ (not|instead of|rather than) .*/, ' ')}`;
+    const temperature = / (celsius|metric) /.test(said)
+      ? 'C'
+      : / (fahrenheit|imperial) /.test(said)
+        ? 'F'
+        : undefined;
+    const weight = / (kilos|metric) /.test(said)
+      ? 'kg'
+      : / (pounds|imperial) /.test(said)
+        ? 'lb'
+        : undefined;
+    if (!temperature && !weight) return undefined;
+    return {
+      intent: 'set-units',
+      ...(temperature ? { temperature } : {}),
+      ...(weight ? { weight } : {}),
+    };
+  },
+};
+
+const adding =
+  / (add|have|having|do|doing|make|making|want|need|like|plan|menu|list|side|sides|also|plus|with|include|serve|serving|cook|cooking|bung|throw|chuck|stick|pop|going|there will be|there is|as well|too|instead) /;
+const dropping =
+  / (drop|cancel|scrap|skip|ditch|lose|bin|forget|no|not|without|off|remove|cut|axe|sack off|leave out|rather not|can not be bothered|will not|never mind|out) /;
+const reported =
+  / (is|are|was|were|went|been|out|burnt|burned|done|ready|made|peeled|scrubbed|finished|cooked|timer|minutes|<d\d+>|<c\d+>|<t\d+>|oven|hand|help) /;
+
+/** Dishes named anywhere in a clause, with what is said of having them. */
+export const dishFrame: Frame = {
+  name: 'dish',
+  moods: [...telling, 'negative'],
+  build(match): Meaning[] | undefined {
+    const swap = swapped(match);
+    if (swap) return swap;
+    if (holds(match, reported) || match.line.split(' ').length > 12) return undefined;
+    const dish = dishNamed(match.line, match);
+    if (!dish) return undefined;
+    if (holds(match, dropping)) return [{ intent: 'drop-dish', dish }];
+    return holds(match, adding) && !holds(match, / (love|hate|smell|smells|who|passed|pass) /)
+      ? [{ intent: 'add-dish', dish }]
+      : undefined;
+  },
+};
+
+/** "squash instead of beans", "swap the beans for squash". */
+function swapped(match: Match): Meaning[] | undefined {
+  const line = ` ${match.line}`;
+  const instead = / (?:([a-z ]+) )?(?:instead of|rather than|not|in place of) ([a-z ]+) $/.exec(
+    line,
+  );
+  const swap =
+    / (?:swap|change|switch|replace|exchange) (?:out )?([a-z ]+) (?:for|to|with) ([a-z ]+) $/.exec(
+      line,
+    );
+  const added = dishNamed(swap?.[2] ?? instead?.[1] ?? '', match);
+  const dropped = dishNamed(swap?.[1] ?? instead?.[2] ?? '', match);
+  if (!added || !dropped || added === dropped) return undefined;
+  return [
+    { intent: 'drop-dish', dish: dropped },
+    { intent: 'add-dish', dish: added },
+  ];
+}
+
+/** The dish in a run of words: the longest stretch of up to three of them that names one. */
+export function dishNamed(words: string, match: Match): string | undefined {
+  const all = words
+    .trim()
+    .split(' ')
+    .filter((word) => /^[a-z-]+$/.test(word));
+  for (const length of [3, 2, 1])
+    for (let at = 0; at + length <= all.length; at++) {
+      const part = all.slice(at, at + length);
+      if (functionWords.test(part[0]!) || functionWords.test(part.at(-1)!)) continue;
+      const dish = dishIn(part.join(' '), match.context);
+      if (dish) return dish;
+    }
+  return undefined;
+}
+
+const functionWords =
+  /^(the|a|an|some|and|or|to|of|in|on|for|with|we|i|it|is|are|do|have|want|will|not|no|my|our|them|they|please|plan|menu|list|going|add|make|side|sides|cream|sauce|butter|cook|drop|well|too|roast|cancel|skip|herb|red|wine|pan|warm|bread|salad|time|top|cut|lose|off|out)$/;
+
+export const guestsFrame: Frame = {
+  name: 'guests',
+  moods: [...telling, 'negative'],
+  build(match): Meaning | undefined {
+    const mark = match
+      .marks('n')
+      .find(
+        (one) =>
+          !/^(minutes|degrees|pounds|bones?|kilos|%|oclock|hours|potatoes|years?|timers?)\b/.test(
+            after(match, one),
+          ),
+      );
+    const count = mark ? match.quantityOfMark(mark) : undefined;
+    const value =
+      count?.kind === 'number' &&
+      Number.isInteger(count.value) &&
+      count.value > 0 &&
+      count.value < 100
+        ? count.value
+        : undefined;
+    const arriving =
+      / (here|arrived|walked in|turned up|got here|at the door|come in|landed|showed up|reached|made it|pulled up|through the door) /;
+    if (
+      holds(match, arriving) &&
+      !holds(match, / (he|it|not|train|parcel|pizza|post|late|minutes|when|if) /)
+    ) {
+      if (holds(match, / (half|some|most|few|first|couple|part) /) || value !== undefined)
+        return {
+          intent: 'report-guests',
+          state: 'partly-arrived',
+          ...(value === undefined ? {} : { count: value }),
+        };
+      if (
+        holds(
+          match,
+          / (guests?|everyone|everybody|they|company|lot|crowd|family|parents|visitors|people|in laws|all) /,
+        )
+      )
+        return { intent: 'report-guests', state: 'arrived' };
+    }
+    if (
+      holds(match, / (seated|sat down|at the table|sitting down|in their seats|sat) /) &&
+      holds(match, / (guests?|everyone|everybody|they|we|people|all) /)
+    )
+      return { intent: 'report-guests', state: 'seated' };
+    if (value === undefined || !mark) return undefined;
+    const people =
+      / (people|persons|guests|of us|heads|mouths|adults|for dinner|at the table|coming|eating|diners|plates|places|kids|kiddies|children|tonight|to feed|covers) /;
+    if (
+      !holds(match, people) ||
+      holds(
+        match,
+        / (late|early|behind|oven|reads|pounds|minutes|school|work|meeting|pub|wedding|party last) /,
+      )
+    )
+      return undefined;
+    if (holds(match, / (more|extra|another|additional|add|plus) /))
+      return { intent: 'set-guests', change: value };
+    if (
+      holds(
+        match,
+        / (fewer|less|cancelled|canceled|dropped out|can not|not coming|minus|short|pulled out|not make it|bailed|ill) /,
+      )
+    )
+      return { intent: 'set-guests', change: -value };
+    return { intent: 'set-guests', count: value };
+  },
+};
+
+export const lackFrame: Frame = {
+  name: 'lack',
+  moods: ['statement', 'negative'],
+  build(match): Meaning | undefined {
+    const line = ` ${match.line}`;
+    const shape =
+      / (?:out of|no more|not any|not have any|not have a|not have|not got any|not got a|not got|without|ran out of|have no|has no|got no|there is no|no|missing|lacking|short of|lost the|not find the|not find any|not find) (?:the |a |an |any |my |more )?((?:[a-z-]+ ){1,3})$/.exec(
+        line,
+      ) ??
+      / (?:the |my |our )?((?:[a-z-]+ ){1,2}?)(?:is|are|has|have) (?:not there|finished|all gone|run out|used up|broken|bust|missing|nowhere to be found|gone|kaput|dead|not here|lost|in the wash) $/.exec(
+        line,
+      );
+    const thing = shape?.[1]?.trim().replace(/^(the|my|our|a|any|all) /, '');
+    if (!thing || match.marks('tncdwg').length > 0) return undefined;
+    const words = thing.split(' ');
+    const { lexicon } = match.context;
+    const known = [...lexicon.ingredients, ...lexicon.tools].some((one) =>
+      one.names.some((name) =>
+        name
+          .toLowerCase()
+          .split(' ')
+          .some((part) => part === words.at(-1)),
+      ),
+    );
+    const usual =
+      /^(mixer|processor|blender|rack|foil|string|twine|thermometer|probe|tin|tray|pan|whisk|knife|board|sieve|peeler|grater|ladle|masher|zester|brush|cream|garlic|stock|wine|butter)$/;
+    if (!known && !usual.test(words.at(-1)!)) return undefined;
+    if (meansRoast(thing) || holds(match, / (time|idea|power|electricity|oven) $/))
+      return undefined;
+    return { intent: 'lack', thing };
+  },
+};
+
+export const handsFrame: Frame = {
+  name: 'hands',
+  moods: telling,
+  build(match): Meaning | undefined {
+    const line = ` ${match.line}`;
+    if (match.marks('tcdwg').length > 0 || holds(match, / (not|you|anyone|need|could|can you|if) /))
+      return undefined;
+    const shape =
+      / (?:my |our )?([a-z]+(?: in law)?) (?:is |will be |will |has |can |wants to |offered to |came to |here to |going to )*(?:help|helps|helping|giving me a hand|lending a hand|lend a hand|give me a hand|pitching in|on hand|chopping|peeling|scrubbing|stirring|washing up|carving) /.exec(
+        line,
+      );
+    if (
+      shape &&
+      !/^(i|we|it|they|who|that|this|to|just|and|the|roast|potatoes|is|help|he|she)$/.test(
+        shape[1]!,
+      )
+    )
+      return { intent: 'add-hands', who: shape[1]! };
+    const put =
+      / (?:put|got|set|have|asked) (?:my |our )?([a-z]+) (?:on|doing|onto|to do|making|working on) (?:the )?([a-z ]+?) (?:duty )?$/.exec(
+        line,
+      );
+    if (
+      put &&
+      (dishNamed(put[2]!, match) ||
+        /(gravy|vegetables|table|sides|washing up|sauce|carving|drinks|potatoes)/.test(put[2]!)) &&
+      !/^(the|it|them|this|that|lid|water|butter|salt|foil|pan|a|some|oven|potatoes|beans)$/.test(
+        put[1]!,
+      )
+    )
+      return { intent: 'add-hands', who: put[1]! };
+    if (
+      holds(match, / (help|helper|helpers|hands|pair of hands|sous chef|volunteers?) /) &&
+      holds(match, / (have|got|there is|there are|we are|with|extra) /)
+    )
+      return { intent: 'add-hands' };
+    return undefined;
+  },
+};
+
+export const donenessFrame: Frame = {
+  name: 'doneness',
+  moods: [...telling, 'negative'],
+  build(match): Meaning | undefined {
+    const wanted = match.context.expecting === 'doneness' || match.context.stage === 'planning';
+    const wish = holds(
+      match,
+      / (like|want|prefer|love|go|have|do|make|cook|for everyone|for everybody|for all|change|please|side of|instead|medium|rare|served|serve|take|bring) /,
+    );
+    if (!wanted && !wish) return undefined;
+    if (
+      holds(
+        match,
+        / (guest|steak|burger|bird|book|heat|eggs|potatoes|it is|looks|still|too rare|gone|came out|how) /,
+      ) &&
+      !wanted
+    )
+      return undefined;
+    const said = match.line.replace(/(instead of|rather than|but not|not) .*/, '').trim();
+    const low = /\b(?:a bit|bit|slightly|little|touch) (pink)\b.*\bnot (bloody|rare|too)/.test(
+      match.line,
+    );
+    const value = low ? 'medium' : donenessOf(said === '' ? match.line : said);
+    if (!value) return undefined;
+    if (match.line.split(' ').length > 10) return undefined;
+    return { intent: 'set-doneness', doneness: value };
+  },
+};
+
+export const methodFrame: Frame = {
+  name: 'method',
+  moods: [...telling, 'negative'],
+  build(match): Meaning | undefined {
+    const hot =
+      / (sear|seared|searing|brown|browned|browning|blast|crust|high heat|hot finish|hot start|hot oven) /;
+    if (!holds(match, hot)) return undefined;
+    if (
+      holds(match, / (no|not|without|skip|never) (sear|searing|browning|the sear|bother)? ?/) &&
+      holds(match, / (steady|same|one|low|all the way|throughout|constant|even|sear|searing) /) &&
+      holds(match, / (no|not|without) /)
+    )
+      return { intent: 'set-method', method: 'steady' };
+    if (holds(match, / (end|last|finish|finishing|after|afterwards|reverse|final|later) /))
+      return { intent: 'set-method', method: 'sear-last' };
+    if (holds(match, / (first|start|starting|before|beginning|initial) /))
+      return { intent: 'set-method', method: 'sear-first' };
+    return undefined;
+  },
+};
+
+export const setupFrame: Frame = {
+  name: 'setup',
+  moods: ['statement', 'negative'],
+  build(match): Meaning | undefined {
+    if (
+      match.line.split(' ').length > 9 ||
+      match.marks('tcdn').length > 0 ||
+      holds(match, / (went|burnt|dropped|hot|hand|cut|sink|wash|need|done|ready) /)
+    )
+      return undefined;
+    const no = holds(match, / (no|not|without) /);
+    if (
+      holds(match, / (fan|convection|hot air) /) &&
+      holds(match, / (oven|has|have|is|on|with|no|assisted|using|forced) /)
+    )
+      return { intent: 'report-setup', fan: !no };
+    if (
+      holds(match, / (probe|leave-in|wired thermometer|wireless thermometer) /) &&
+      holds(match, / (have|got|using|use|in|with|no|is in|stuck) /) &&
+      !holds(match, / (out|broken|wrong|off) /)
+    )
+      return { intent: 'report-setup', probe: !no };
+    const shelf =
+      / (top|middle|bottom|lower|lowest|upper|highest|centre|center|second|third|first) (?:oven )?(?:shelf|rail|runner|rung|rack|level|position|slot)/.exec(
+        ` ${match.line}`,
+      )?.[1];
+    if (shelf) return { intent: 'report-setup', shelf };
+    if (holds(match, / rack /) && holds(match, / (on|over|using|with|have|no|without) /))
+      return { intent: 'report-setup', rack: !no };
+    const pan =
+      / (cast iron pan|cast iron skillet|cast iron|skillet|roasting tin|roasting pan|roasting tray|sheet pan|baking tray|baking sheet|half sheet|dutch oven|casserole|glass dish|roaster|tray|tin) /.exec(
+        ` ${match.line}`,
+      )?.[1];
+    if (
+      pan &&
+      holds(match, / (in|on|using|use|with|into) /) &&
+      holds(match, / (it|roast|joint|meat|beef|using|use|we are|i am) /)
+    )
+      return { intent: 'report-setup', pan };
+    if (
+      holds(match, / (foil|tent|tented|covered|uncovered) /) &&
+      holds(match, / (over|on|top|loose|loosely|under|no|not|uncovered) /)
+    )
+      return { intent: 'report-setup', tent: !no && !holds(match, / uncovered /) };
+    return undefined;
+  },
+};

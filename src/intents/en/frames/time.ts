@@ -1,0 +1,166 @@
+/** Frames of hours and minutes: when dinner is, how far it moves, timers, absences. */
+import { comingTime, mealTime, minutesUntil, timeAfter } from '../../moment.ts';
+import { type Frame, faceOf, type Match, type Meaning } from '../../recogniser.ts';
+import { after, before, callWords, guestWords, holds, mealWords, otherUnits } from './words.ts';
+
+const telling = ['statement', 'request', 'intention'] as const;
+
+/** The one mark in a clause that can be an hour: said as one, or a number led up to as one. */
+export function hourMark(match: Match): string | undefined {
+  const said = match.marks('c')[0];
+  if (said) return said;
+  return match.marks('n').find((mark) => {
+    if (otherUnits.test(after(match, mark)) || !faceOf(match.quantityOfMark(mark))) return false;
+    return / (at|by|around|about|till|before|to|is|be|eat|dinner|after) (the )?$/.test(
+      before(match, mark),
+    );
+  });
+}
+
+/** Minutes said as a duration, or as a bare number that its neighbours make minutes. */
+export function minutesIn(match: Match): number | undefined {
+  const mark = match.marks('d')[0];
+  const quantity = mark ? match.quantityOfMark(mark) : undefined;
+  return quantity?.kind === 'duration' ? quantity.minutes : undefined;
+}
+
+const otherEvents =
+  / (oven|went|came|took|pulled|probe|reads|kids|children|toddler|train|flight|bus|arrive|arrives|arriving|arrived|land|timer|alarm|remind|started|since|resting|turned|shop|match|game|film|cup|mug|last|fridge|potatoes|beans|carrots|there) /;
+
+export const servingFrame: Frame = {
+  name: 'serving',
+  moods: telling,
+  build(match) {
+    if (!holds(match, mealWords) || holds(match, otherEvents)) return undefined;
+    const date = match.dateNearby();
+    const mark = hourMark(match);
+    const face = mark ? faceOf(match.quantityOfMark(mark)) : undefined;
+    if (face)
+      return {
+        intent: 'set-serving-time',
+        time: mealTime(face, match.context),
+        ...(date ? { date } : {}),
+      };
+    const minutes = minutesIn(match);
+    if (minutes !== undefined && holds(match, / in <d\d+> | <d\d+> (from now|time) /))
+      return { intent: 'set-serving-time', time: timeAfter(minutes, match.context) };
+    return undefined;
+  },
+};
+
+const later =
+  / (later|late|delay|delayed|behind|back|postpone|push|pushed|shove|hold|stuck|held up|traffic|extra|add|longer|slower|another|away|more|out) /;
+const sooner = / (earlier|sooner|early|forward|ahead|prepone|quicker|bring|before) /;
+const notDinners =
+  / (oven|timer|alarm|resting|rest|roast|joint|reads|degrees|potatoes|beans|carrots|gravy|turned|went|out for|been|gone|in the oven|upstairs|shop|boil|last|ago|shower|pull|probe) /;
+const self = /^(i|i am|we|we are|am|got|running|have got|i have|we have) /;
+
+export const shiftFrame: Frame = {
+  name: 'shift',
+  moods: telling,
+  build(match) {
+    const minutes = minutesIn(match);
+    if (minutes === undefined || minutes === 0 || holds(match, notDinners)) return undefined;
+    const meal = holds(match, mealWords) || holds(match, / (it|that|things|everything) /);
+    if (holds(match, / (behind|off schedule|off track|late|over|slow|lost) /)) {
+      if ((self.test(match.line) && !meal) || / behind /.test(` ${match.line}`)) {
+        const others = / (they|guests|everyone|everybody|train|people|he|she) /;
+        if (!holds(match, others)) return { intent: 'running-behind', minutes };
+      }
+    }
+    const words = match.line.trim().split(' ').length;
+    if (!meal && !holds(match, guestWords) && words > 5) return undefined;
+    if (holds(match, sooner)) return { intent: 'shift-serving', minutes: -minutes };
+    if (!holds(match, later)) return undefined;
+    // "another twenty minutes" alone is of nothing in particular.
+    if (!meal && !holds(match, / (late|later|delayed|delay|behind|held up|stuck|traffic|away) /))
+      return undefined;
+    return { intent: 'shift-serving', minutes };
+  },
+};
+
+const stopWords =
+  / (cancel|stop|kill|delete|clear|off|remove|scrap|forget|drop|end|lose|bin|never mind|no need|do not need|get rid|scrub|silence|dismiss|on the head|done with) /;
+
+export const timerFrame: Frame = {
+  name: 'timer',
+  moods: [...telling, 'negative'],
+  build(match): Meaning | undefined {
+    const named = holds(match, / (timer|timers|alarm|countdown|reminder|clock) /);
+    const minutes = minutesIn(match);
+    if (holds(match, / (timer|timers|alarm|reminder|countdown) /) && holds(match, stopWords))
+      return {
+        intent: 'cancel-timer',
+        ...(minutes === undefined ? {} : { minutes }),
+        ...labelOf(match, / (?:for|on) (?:the )?([a-z]+) |(?:the|my) ([a-z]+) (?:timer|alarm) /),
+      };
+    if (match.marks('tw').length > 0 || holds(match, / (later|late|behind|ago|went|been) /))
+      return undefined;
+    const asked = holds(match, callWords) || named || holds(match, / (count|time|put me) /);
+    if (!asked) return undefined;
+    const face = match.marks('c')[0];
+    const until = face ? faceOf(match.quantityOfMark(face)) : undefined;
+    const wait =
+      minutes ??
+      (until ? minutesUntil(comingTime(until, match.context), match.context) : undefined) ??
+      bareMinutes(match);
+    if (wait === undefined || wait <= 0) return undefined;
+    return {
+      intent: 'set-timer',
+      minutes: wait,
+      ...labelOf(
+        match,
+        / (?:for|on|about|of|check) (?:the |my |those )?([a-z]+(?: [a-z]+)?) | time the ([a-z]+) /,
+      ),
+    };
+  },
+};
+
+/** "45 on the clock": with a clock or timer beside it a bare number is minutes. */
+function bareMinutes(match: Match): number | undefined {
+  const mark = match.marks('n')[0];
+  const quantity = mark ? match.quantityOfMark(mark) : undefined;
+  return quantity?.kind === 'number' && holds(match, / (timer|clock|countdown) /)
+    ? quantity.value
+    : undefined;
+}
+
+function labelOf(match: Match, shape: RegExp): { label?: string } {
+  const found = shape.exec(` ${match.line.replaceAll(/<\w+>/g, ',')}`);
+  const label = (found?.[1] ?? found?.[2])?.replace(/ (in|for|at|to|is|are|from)$/, '');
+  return label && !/^(the|a|me|it|that|in|clock|for)$/.test(label) ? { label } : {};
+}
+
+const leaving =
+  / (out|away|upstairs|downstairs|outside|shop|shops|store|supermarket|back|gone|leave|leaving|run to|popping|pop|stepping|step|nipping|nip|church|garden|shower|walk|off to|school|ducking|duck|bath|busy|post office|neighbours|next door|dash|driving|drive|pick up|phone|call) /;
+
+export const awayFrame: Frame = {
+  name: 'away',
+  moods: ['statement', 'intention', 'request', 'story'],
+  build(match) {
+    if (!holds(match, leaving)) return undefined;
+    const others =
+      / (they|guests|he|she|roast|joint|potatoes|beans|oven|beef|meat|dinner|power|you|fridge|kids|it is|it has|take|took|pull|everyone|push|move) /;
+    if (holds(match, others)) return undefined;
+    if (
+      !/^(i|i am|i will|we|back|be|away|off|out|going|need|have|got|must|popping|nipping|running|heading|stepping|leaving|gone|ducking|will be|quick|away) /.test(
+        match.line,
+      )
+    )
+      return undefined;
+    if (match.minutesAgo !== undefined || holds(match, / (last|was|were|went|yesterday) /))
+      return undefined;
+    const minutes = minutesIn(match);
+    if (minutes !== undefined) return { intent: 'cook-away', minutes };
+    const mark =
+      match.marks('c')[0] ??
+      (holds(match, / (till|at|by) <n\d+> /) ? match.marks('n')[0] : undefined);
+    const face = mark ? faceOf(match.quantityOfMark(mark)) : undefined;
+    return face && holds(match, / (till|back at|back by|back around|return) /)
+      ? {
+          intent: 'cook-away',
+          minutes: minutesUntil(comingTime(face, match.context), match.context),
+        }
+      : undefined;
+  },
+};

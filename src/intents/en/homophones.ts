@@ -1,0 +1,237 @@
+/**
+ * Words a recogniser writes for others that sound alike, put right where the words beside them say
+ * which is meant: "half passed seven", "medium wear", "were at ninety ate". Each rule names what must
+ * stand before and after; where neither does, the word is left alone.
+ */
+import type { ReadContext } from '../../kitchen/heard.ts';
+import type { Token } from '../token.ts';
+
+interface Rule {
+  /** Matched against the words before, each followed by a blank. */
+  before?: RegExp;
+  /** Matched against the words after, each followed by a blank. */
+  after?: RegExp;
+  instead: string;
+}
+
+const start = /(^|[,.?!] |\b(and|so|but|right|ok|then|well|now|yes|think) )$/;
+const tens = '(twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|hundred and|oh|\\d0)';
+const hour = '(one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\d{1,2})';
+const count = `(${hour}|\\w+teen|twenty|thirty|\\d+)`;
+const end = /^($|[,.?!]|(degrees|in|now|fahrenheit|celsius) )/;
+const heads = /^(people|of us|of them|guests|persons|more (people|guests|are)|adults) /;
+const measured = /^(bone|bones|rib|ribs|kilos|kilo|pounds|pound|lb|kg) /;
+const state =
+  /^(running|late|going to|gonna|here|all here|stuck|coming|arriving|delayed|nearly here|at the door|out|in|done|ready) ?/;
+
+const rules: Record<string, readonly Rule[]> = {
+  were: [
+    {
+      before: start,
+      after: new RegExp(
+        `^(at|on|up to|eating|having|sitting|running|expecting|cooking|doing|behind|late|ready|carving|serving|seated|out|${count}) `,
+      ),
+      instead: 'we are',
+    },
+  ],
+  there: [{ before: start, after: state, instead: 'they are' }],
+  their: [
+    { before: start, after: state, instead: 'they are' },
+    { before: start, after: /^(is|are) /, instead: 'there' },
+  ],
+  hear: [{ before: /\b(are|is|all|everyone|everybody|am|got) $/, instead: 'here' }],
+  wear: [{ before: /\bmedium $/, instead: 'rare' }],
+  ware: [{ before: /\bmedium $/, instead: 'rare' }],
+  rear: [{ before: /\bmedium $/, instead: 'rare' }],
+  where: [{ before: /\bmedium $/, after: end, instead: 'rare' }],
+  med: [{ after: /^(rare|well) /, instead: 'medium' }],
+  seer: [{ instead: 'sear' }],
+  cere: [{ instead: 'sear' }],
+  rose: [
+    {
+      before: /\b(the|a|my|our|rib|this) $/,
+      after: /^(is|hits|reads|red|reaches|went|came|has|gets|at|looks|in|out|was|goes|to) /,
+      instead: 'roast',
+    },
+    { before: /\b(rib|the|my) $/, after: /^$/, instead: 'roast' },
+  ],
+  roost: [{ instead: 'roast' }],
+  meet: [{ before: /\b(the|my|our|of) $/, instead: 'meat' }],
+  robe: [{ before: /\b(the|my|a|in) $/, instead: 'probe' }],
+  juice: [{ before: /\b(wine|pan) $/, instead: 'jus' }],
+  source: [{ before: /\b(horseradish|mint|herb|green|bread|the) $/, instead: 'sauce' }],
+  carats: [{ instead: 'carrots' }],
+  karats: [{ instead: 'carrots' }],
+  flower: [{ before: /\b(plain|some|of|much|the|use) $/, instead: 'flour' }],
+  sea: [{ before: /\bdegrees $/, instead: 'c' }],
+  see: [{ before: /\bdegrees $/, instead: 'c' }],
+  degrease: [{ instead: 'degrees' }],
+  time: [
+    {
+      before: /\b(dried|fresh|chopped|ground|lemon|rosemary and|sprigs? of|leaves of) $/,
+      instead: 'thyme',
+    },
+    { before: /\b(how much|much) $/, after: /^(goes|in the (butter|gravy|rub))/, instead: 'thyme' },
+    { before: /\b(stop|cancel|set|start) (the|a) $/, after: /^(her|are|a) /, instead: 'timer' },
+  ],
+  thyme: [
+    {
+      before: /\b(what|on|in|have|enough) $/,
+      after: /^($|[,.?!]|(is|left|do|for dinner) )/,
+      instead: 'time',
+    },
+  ],
+  passed: [
+    {
+      before: new RegExp(`\\b(half|quarter|${count}) $`),
+      after: new RegExp(`^${hour}\\b`),
+      instead: 'past',
+    },
+  ],
+  too: [
+    {
+      before: new RegExp(`\\b(half|quarter|${count}|minutes) $`),
+      after: new RegExp(`^${hour} `),
+      instead: 'to',
+    },
+    {
+      before: /\b(down|up|back|set|oven|turned it|gone|dropped it) $/,
+      after: /^(\d|one |two |three |four |a hundred)/,
+      instead: 'to',
+    },
+    {
+      before: /\b(oh|hundred and|thirty|forty|fifty|sixty|seventy|eighty|ninety) $/,
+      after: end,
+      instead: 'two',
+    },
+    { after: heads, instead: 'two' },
+  ],
+  two: [{ before: /\bquarter $/, after: new RegExp(`^${hour} `), instead: 'to' }],
+  to: [
+    { before: /(^|[,.] |\b(a|the|got|has|with|only) )$/, after: measured, instead: 'two' },
+    { before: /(^|[,.] |\b(and|so|only|just) )$/, after: heads, instead: 'two' },
+    {
+      before: /\b(oh|hundred and|thirty|forty|fifty|sixty|seventy|eighty|ninety) $/,
+      after: end,
+      instead: 'two',
+    },
+  ],
+  for: [
+    { before: /(^|[,.] |\b(a|the|got|has|with|is) )$/, after: measured, instead: 'four' },
+    {
+      before: /(^|[,.] )$/,
+      after: /^(people|of them|guests) (cancel|can|are|have|dropped)/,
+      instead: 'four',
+    },
+    {
+      before: /\bfor $/,
+      after: /^(minutes|minute|people|of us|pounds|kilos|hours) /,
+      instead: 'four',
+    },
+    { before: new RegExp(`\\b${tens} $`), after: end, instead: 'four' },
+  ],
+  fore: [{ after: measured, instead: 'four' }],
+  forth: [{ before: new RegExp(`\\b${tens} $`), instead: 'four' }],
+  ate: [
+    {
+      before: new RegExp(`\\b(at|by|around|about|half|past|till|${tens}|quarter to) $`),
+      instead: 'eight',
+    },
+    { before: /(^|[,.] |\b(for|there are|we are|of) )$/, after: heads, instead: 'eight' },
+  ],
+  won: [{ before: new RegExp(`\\b(${tens}|option|number) $`), instead: 'one' }],
+  wun: [{ instead: 'one' }],
+};
+
+/** Alone in answer to a question, these can only be the number. */
+const alone: Record<string, string> = {
+  for: 'four',
+  fore: 'four',
+  to: 'two',
+  too: 'two',
+  won: 'one',
+  ate: 'eight',
+};
+const asksANumber = /^(guests|choice|reading|serving-time|roast|doneness)$/;
+
+/** Two or three words written for one. */
+const pairs: Record<string, string> = {
+  'bone less': 'boneless',
+  'sir loin': 'sirloin',
+  'tender loin': 'tenderloin',
+  'top side': 'topside',
+  'fore rib': 'forerib',
+  'instant read': 'instant-read',
+  'instant red': 'instant-read',
+  'leave in': 'leave-in',
+  'leaving probe': 'leave-in probe',
+  'leaving thermometer': 'leave-in thermometer',
+  'p m': 'pm',
+  'a m': 'am',
+  'veg only': 'vegetarian',
+  'pure veg': 'vegetarian',
+  'pure vegetables': 'vegetarian',
+  'pre heated': 'preheated',
+  'pre heating': 'preheating',
+  'pre heat': 'preheat',
+  'with out': 'without',
+  'all ready': 'already',
+  'every one': 'everyone',
+  'every body': 'everybody',
+  'horse radish': 'horseradish',
+  'rose mary': 'rosemary',
+  'gas march': 'gas mark',
+  'yorkshire pudding': 'yorkshire puddings',
+  'pot roast': 'pot roast',
+};
+
+export function homophones(
+  tokens: readonly Token[],
+  context: Pick<ReadContext, 'expecting'>,
+): Token[] {
+  const words = tokens.filter((token) => !/^[,.?!]$/.test(token.word));
+  const only = words.length === 1 ? words[0]! : undefined;
+  if (only && alone[only.word] && asksANumber.test(context.expecting ?? ''))
+    return [{ ...only, word: alone[only.word]! }];
+  const joined = pairedUp(tokens);
+  const line = joined.map((token) => token.word);
+  return joined.flatMap((token, at) => {
+    const known = Object.hasOwn(rules, token.word) ? rules[token.word]! : [];
+    if (known.length === 0) return [token];
+    const before = line
+      .slice(Math.max(0, at - 4), at)
+      .map((word) => `${word} `)
+      .join('');
+    const after = line
+      .slice(at + 1, at + 5)
+      .map((word) => `${word} `)
+      .join('');
+    const rule = known.find(
+      (one) => (one.before?.test(before) ?? true) && (one.after?.test(after) ?? true),
+    );
+    if (!rule) return [token];
+    // Later rules see what earlier words became.
+    line[at] = rule.instead;
+    return rule.instead.split(' ').map((word) => ({ ...token, word }));
+  });
+}
+
+function pairedUp(tokens: readonly Token[]): Token[] {
+  const out: Token[] = [];
+  for (let at = 0; at < tokens.length; at++) {
+    const token = tokens[at]!;
+    const next = tokens[at + 1];
+    const pair = next ? pairs[`${token.word} ${next.word}`] : undefined;
+    if (
+      pair === undefined ||
+      next === undefined ||
+      (/^(you|to) $/.test(`${tokens[at - 1]?.word ?? ''} `) && token.word === 'leave')
+    ) {
+      out.push(token);
+      continue;
+    }
+    for (const word of pair.split(' ')) out.push({ word, from: token.from, to: next.to });
+    at += 1;
+  }
+  return out;
+}

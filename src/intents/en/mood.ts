@@ -1,0 +1,53 @@
+/**
+ * In which mood an English clause is spoken. What is asked, denied, wished, planned, told of another
+ * day or of other people is no report of what has just happened here.
+ */
+import { lineOf, type Mood } from '../clause.ts';
+import type { Token } from '../token.ts';
+
+export const questionOr = (mood: Mood): Mood =>
+  mood === 'story' || mood === 'request' ? mood : 'question';
+
+const wh =
+  /^(what|when|how|why|where|who|which|whose|any (idea|chance|news|word)|wondering|i wonder|do you know|tell me (what|how|why|when|about|where)|remind me (what|how|why|when|which)|explain|show me|run me|talk me|walk me|give me (the|a) (plan|schedule|timeline|rundown|list|status|run|overview)) /;
+const inverted =
+  /^(is|are|am|do|does|did|can|could|should|shall|will|would|has|have|was|were|must|may|might|had) (not )?(i|we|you|it|they|he|she|that|this|there|the|my|our|your|these|those|dad|mum|anyone|everyone|everything|dinner|<\w+>|rare|medium|\w+) /;
+const notQuestion =
+  /^((have|has|had|did|do|does|is|are|was|could|can|will) not (?!(i|we|you|it|they|he|she|that|this|the) )|do not|have (got|had)|will do|can do|do it|do that|is (in|out|on|off|up|down|done|resting|at|ready)|are (in|out|on|done) |has (gone|been)|have (put|taken|got|just|turned|done|made|started|finished|moved|left)|was (at|reading)|may as)/;
+const request =
+  /^((can|could|shall|should|may) (dinner|lunch|supper|tea|the meal|everything) (be|move|go|start) |(could|can|shall|should) we (do|say|have|eat|make it|aim for) [^?]*<[cn]\d+> |(can|could|would|will) (you|we) |(can|could|may) i (have|get) |shall we |let us |i want (you )?to |we want to |i would like (you )?to |we would like to |we need to |i need (you )?to |i want a |i need a |how about (we )?|what if we |why do not we |would you mind |could you |we had better |better |you can |you could |maybe we (can|could|should) |should we (push|move|delay|eat|say|make) )/;
+const story =
+  / (last (year|time|week|christmas|night|month|sunday|thanksgiving|easter|weekend|summer)|yesterday|the other (day|night)|years ago|a (week|month|year) ago|when i was|used to|remember (when|that|how)|always (cooked|did|used|said|made|does|cooks|says|has|goes)|usually|normally|(recipe|book|website|internet|magazine|show|programme|program|packet|label|box|judges?|neighbour|telly|blog|video|card|mum|mother|dad|father|gran|husband|wife|he|she|they|you|article) (says|said|told|reckons|reckoned|swears|claims|thinks|thought|recommends|suggests)|according to|on tv|supposed to|would have|could have|should have|might have|should be (at|out|in|done)|i thought|i dreamt|i heard|in the film|imagine|pretend|hypothetically|for example|once had|back in (the day|my day|those days)|next year|next time|next week|in my day) /;
+const conditional =
+  /^(if|when|once|as soon as|after|before|till|unless|by the time|in case|whenever|assuming|supposing|suppose|say|as long as|the minute|the moment|wait till) /;
+const negative = / (not|never|no longer|nor) /;
+const intention =
+  / (will|going to|about to|gonna|plan to|planning to|need to|have to|has to|intend to|want to|ready to|hoping to|try to|trying to|had better|should|must|nearly|almost) /;
+
+export function moodOf(line: string): Mood {
+  const padded = ` ${line}`;
+  if (request.test(line)) return 'request';
+  if (wh.test(line)) return 'question';
+  if (conditional.test(line)) return 'story';
+  if (story.test(padded)) return 'story';
+  if (inverted.test(line) && !notQuestion.test(line)) return 'question';
+  if (foreign.test(padded) && !emergencyWords.test(padded)) return 'story';
+  if (negative.test(padded)) return 'negative';
+  if (intention.test(padded)) return 'intention';
+  return 'statement';
+}
+
+const emergencyWords = / (fire|flames|burnt|burned|bleeding|cut|alight) /;
+
+/** What is talked of in a kitchen and is none of the helper's business. */
+const foreign =
+  / (football|match|game|games|telly|tv|television|radio|music|volume|song|playlist|car|bus|train|flight|plane|taxi|phone|wifi|internet|email|emails|laptop|computer|printer|school|homework|exam|teacher|office|boss|meeting|bin|bins|rubbish|trash|garbage|dog|cat|puppy|hamster|rabbit|movie|film|netflix|book|novel|weather|rain|raining|snow|snowing|sunny|garden|shed|lawn|bath|shower|bathroom|toilet|bedroom|upstairs|laundry|washing|dishwasher|heating|boiler|thermostat|fever|doctor|hospital|dentist|election|president|minister|government|score|goal|team|league|lottery|mortgage|rent|price|prices|dollars|quid|euros|bucks|bank|stock|stocks|crypto|bitcoin|shares|jumper|shoes|shirt|dress|trousers|jacket|coat|hair|makeup|charger|keys|window|windows|curtains|post|parcel|delivery|postman|newspaper|magazine|holiday|vacation|beach|gym|swim|swimming|marathon|bike|cycling|golf|tennis|rugby|cricket|basketball|baseball|hockey|inning|innings|quarter final|wedding|funeral|divorce|birthday|tickets|concert|theatre|museum|church|motorway|highway|speed|miles|kilometres|km|mph|petrol|gas station|pub|bar|wine|beer|gin|cocktail|cocktails|candles|candle|fireplace|hoover|vacuum|mower|drill|ladder|tax|taxes|job|salary|album|channel|episode|series|season finale|video|photo|photos|camera|selfie|instagram|facebook|twitter|app|apps|website|password|jeans|skirt|nappy|diaper|pram|stroller|lecture|university|college|granddad is hip|hip|knee|bungalow|house sold|housing|population|movie|cinema|jigsaw|puzzle|lego|chess|cards|board game|monopoly|piano|guitar|choir|band|bedtime|pool|pond|fish tank|goldfish|budgie|parrot|horse|horses|pony|cow|cows|chickens|hens) /;
+
+/** The words of a request without what makes it one. */
+export function withoutAsking(tokens: readonly Token[]): Token[] {
+  const line = lineOf(tokens);
+  const match = request.exec(line);
+  if (!match) return [...tokens];
+  const count = match[0].trim().split(' ').length;
+  return count >= tokens.length ? [...tokens] : tokens.slice(count);
+}

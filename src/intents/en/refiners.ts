@@ -1,0 +1,181 @@
+/** What is done with all that was heard in one text: merged, completed, and freed of what adds nothing. */
+import type { ReadContext } from '../../kitchen/heard.ts';
+import type { Placed, Refiner } from '../language.ts';
+import type { Meaning } from '../recogniser.ts';
+
+/** "it's on a rack, fan oven", "seven pounds, bone in", "celsius and kilos": one report in parts. */
+const mergedIntents = ['report-setup', 'describe-roast', 'set-units'] as const;
+
+function mergeParts(heard: readonly Placed[]): Placed[] {
+  return mergedIntents.reduce<Placed[]>((all, intent) => merged(all, intent), [...heard]);
+}
+
+function merged(heard: readonly Placed[], intent: Meaning['intent']): Placed[] {
+  const out: Placed[] = [];
+  for (const one of heard) {
+    const index =
+      one.meaning.intent === intent
+        ? out.findIndex((other) => other.meaning.intent === intent)
+        : -1;
+    const first = out[index];
+    if (!first) out.push(one);
+    else
+      out[index] = {
+        ...first,
+        meaning: { ...first.meaning, ...one.meaning } as Meaning,
+        tokens: [...first.tokens, ...one.tokens],
+      };
+  }
+  return out;
+}
+
+/** "lit the oven, 450": the oven and what it was set to, in two breaths. */
+function mergeOven(heard: readonly Placed[]): Placed[] {
+  const out: Placed[] = [];
+  for (const one of heard) {
+    const last = out.at(-1);
+    if (
+      one.meaning.intent === 'report-oven' &&
+      last?.meaning.intent === 'report-oven' &&
+      last.meaning.temperature === undefined &&
+      last.meaning.gasMark === undefined &&
+      last.meaning.bias === undefined &&
+      last.meaning.state !== 'off' &&
+      one.meaning.temperature !== undefined
+    ) {
+      const { state: _, ...rest } = last.meaning;
+      out[out.length - 1] = {
+        ...last,
+        meaning: { ...rest, ...one.meaning },
+        tokens: [...last.tokens, ...one.tokens],
+      };
+    } else out.push(one);
+  }
+  return out;
+}
+
+/** "it reads 125, fahrenheit I think": the unit is the reading's, not a wish. */
+function unitOfReading(heard: readonly Placed[]): Placed[] {
+  const out: Placed[] = [];
+  for (const one of heard) {
+    const last = out.at(-1);
+    if (
+      one.meaning.intent === 'set-units' &&
+      one.meaning.temperature !== undefined &&
+      one.meaning.weight === undefined &&
+      (last?.meaning.intent === 'report-reading' || last?.meaning.intent === 'report-oven') &&
+      last.meaning.temperature !== undefined &&
+      one.clause !== undefined &&
+      one.clause.tokens.length <= 3
+    )
+      out[out.length - 1] = {
+        ...last,
+        meaning: { ...last.meaning, unit: one.meaning.temperature },
+      };
+    else out.push(one);
+  }
+  return out;
+}
+
+const manners = /^(courtesy|acknowledge|affirm|pause|deny|repeat|help)$/;
+
+function withoutManners(heard: readonly Placed[], context: ReadContext): Placed[] {
+  const asked = context.expecting === 'confirmation' || context.expecting === 'choice';
+  const urgent = heard.some((one) => one.meaning.intent === 'emergency');
+  const substance = heard.some((one) => !manners.test(one.meaning.intent));
+  return heard.filter(({ meaning }, at) => {
+    const { intent } = meaning;
+    // "scalded my arm on the tin" says nothing of the pan, "help" there wishes for no list.
+    if (urgent && /^(report-setup|help|add-hands|report-trouble|report-out)$/.test(intent))
+      return (
+        intent === 'report-trouble' &&
+        meaning.intent === 'report-trouble' &&
+        meaning.trouble === 'power-out'
+      );
+    if (!manners.test(intent) || heard.length === 1) return true;
+    // A no before the right value is part of setting it right; asked for, it is an answer.
+    if (intent === 'deny' || intent === 'affirm') {
+      if (asked) return !heard.slice(0, at).some((one) => one.meaning.intent === intent);
+      return !substance && heard[at + 1] === undefined;
+    }
+    if (intent === 'pause' || intent === 'repeat' || intent === 'help')
+      return !substance && at === heard.findIndex((one) => one.meaning.intent === intent);
+    const before = heard.slice(0, at).map((one) => one.meaning.intent);
+    // Greetings and nods beside something of substance are manners.
+    return (
+      !substance &&
+      !before.some((one) => /^(courtesy|acknowledge)$/.test(one)) &&
+      !heard.some((one) => /^(affirm|deny|pause|repeat|help)$/.test(one.meaning.intent))
+    );
+  });
+}
+
+/** "I pulled it and it's resting" is one event: the rest has begun. */
+function outAndResting(heard: readonly Placed[]): Placed[] {
+  return heard.filter(({ meaning }, at) => {
+    const next = heard[at + 1]?.meaning;
+    return !(
+      meaning.intent === 'report-out' &&
+      meaning.what === undefined &&
+      next?.intent === 'report-started' &&
+      next.step === 'rest'
+    );
+  });
+}
+
+/** "Jo can do the gravy" is of Jo: the dish is on the menu already, or is not put there by this. */
+function handsNotDishes(heard: readonly Placed[]): Placed[] {
+  return heard.filter(
+    (one) =>
+      !/^(add-dish|report-started|report-done)$/.test(one.meaning.intent) ||
+      !heard.some(
+        (other) =>
+          other.meaning.intent === 'add-hands' && other.clause && other.clause === one.clause,
+      ),
+  );
+}
+
+/** What is said twice in one text is heard once; of two wishes for how done it is, the later. */
+function oncePerMeaning(heard: readonly Placed[]): Placed[] {
+  const seen = new Set<string>();
+  const out: Placed[] = [];
+  for (const one of heard) {
+    const key = JSON.stringify(one.meaning);
+    if (seen.has(key)) continue;
+    seen.add(key);
+    const last = out.at(-1);
+    if (
+      one.meaning.intent === 'set-doneness' &&
+      last?.meaning.intent === 'set-doneness' &&
+      last.clause === one.clause
+    )
+      continue;
+    if (one.meaning.intent === 'set-serving-time' && last?.meaning.intent === 'set-serving-time') {
+      out[out.length - 1] = { ...one, meaning: { ...last.meaning, ...one.meaning } };
+      continue;
+    }
+    out.push(one);
+  }
+  return out;
+}
+
+/** While paused only what is surely meant for the helper counts: a bare yes or okay means go on. */
+function pausedFirst(heard: readonly Placed[], context: ReadContext): Placed[] {
+  if (!context.paused) return [...heard];
+  return heard.map((one) =>
+    /^(affirm|acknowledge)$/.test(one.meaning.intent) && heard.length === 1
+      ? { ...one, meaning: { intent: 'resume' as const } }
+      : one,
+  );
+}
+
+export const refiners: readonly Refiner[] = [
+  mergeParts,
+  mergeOven,
+  unitOfReading,
+  outAndResting,
+  handsNotDishes,
+  pausedFirst,
+  withoutManners,
+  oncePerMeaning,
+];
