@@ -309,7 +309,11 @@ export function lexiconOf(cards: readonly Card[]): Lexicon {
       cards.flatMap((card) =>
         card.steps.map((step) => ({
           id: stepIdOf(card, step),
-          names: [step.title, ...(step.names ?? [])],
+          names: [
+            step.title,
+            ...(step.done === undefined ? [] : [step.done]),
+            ...(step.names ?? []),
+          ],
         })),
       ),
     ),

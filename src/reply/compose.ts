@@ -14,7 +14,7 @@ import { nextStepOf } from './en/standing.ts';
 import { callWords, cautionWords, forHands } from './en/steps.ts';
 import { wordsTogether } from './en/together.ts';
 import { openingWords } from './en/wording.ts';
-import { clock } from './en/words.ts';
+import { atTime } from './en/words.ts';
 import type { Scene } from './scene.ts';
 import { lower, type Spoken, say, sentences, silent } from './spoken.ts';
 
@@ -102,7 +102,7 @@ function nextWords(outcomes: readonly Outcome[], scene: Scene, asking: boolean):
   if (asking) return silent;
   if (scene.firstPlan && scene.nextStep === undefined) {
     const first = nextStepOf(scene);
-    return first ? say`First, at ${clock(first.startAt, scene.dinner)}: ${first.title}.` : silent;
+    return first ? say`First, ${atTime(first.startAt, scene)}: ${first.title}.` : silent;
   }
   if (scene.nextStep === undefined) return silent;
   const lead = scene.firstPlan || outcomes.some((outcome) => leadsOn.has(outcome.key));

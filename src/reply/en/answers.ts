@@ -16,7 +16,7 @@ import { callWords } from './steps.ts';
 import { guestsAnswer } from './table.ts';
 import { temperatureAnswer } from './temperatures.ts';
 import { whyAnswer } from './why.ts';
-import { between, clock, degrees, duration } from './words.ts';
+import { atTime, between, clock, degrees, duration } from './words.ts';
 
 export function answer(heard: Heard, scene: Scene): Spoken {
   switch (heard.intent) {
@@ -26,10 +26,7 @@ export function answer(heard: Heard, scene: Scene): Spoken {
       return statusWords(scene);
     case 'ask-plan':
       return scene.plan
-        ? sentences([
-            say`Dinner at ${clock(scene.plan.serving.likelyAt, scene.dinner)}.`,
-            wholeDay(scene),
-          ])
+        ? sentences([say`Dinner ${atTime(scene.plan.serving.likelyAt, scene)}.`, wholeDay(scene)])
         : noPlan;
     case 'ask-options':
       return scene.options && scene.options.length > 0
@@ -42,7 +39,7 @@ export function answer(heard: Heard, scene: Scene): Spoken {
     case 'ask-how':
       return howAnswer(heard.topic, scene);
     case 'ask-why':
-      return whyAnswer(heard.topic, scene);
+      return whyAnswer(heard, scene);
     case 'ask-amount':
       return heard.ingredient === 'roast'
         ? sizeAnswer(heard, scene)
@@ -73,7 +70,7 @@ function nextWords(scene: Scene): Spoken {
       : silent;
   if (minutesBetween(scene.now, next.startAt) <= 2) return sentences([callWords(next.id, scene)]);
   return sentences([
-    say`Next, at ${clock(next.startAt, dinner)}: ${next.title}.`,
+    say`Next, ${atTime(next.startAt, scene)}: ${next.title}.`,
     look,
     say`Nothing for your hands until then.`,
   ]);
@@ -88,7 +85,7 @@ function statusWords(scene: Scene): Spoken {
     case 'preheat': {
       const current = currentStepOf(scene);
       return sentences([
-        say`Roast in at ${clock(plan.roastInAt, dinner)}, dinner at ${clock(plan.serving.likelyAt, dinner)}.`,
+        say`Roast in ${atTime(plan.roastInAt, scene)}, dinner at ${clock(plan.serving.likelyAt, dinner)}.`,
         current ? say`You are to ${current.title}.` : silent,
       ]);
     }
@@ -123,13 +120,13 @@ function timeLeftWords(about: string | undefined, scene: Scene): Spoken {
     const word =
       step.state === 'active' ? say`${step.title}: done in about` : say`${step.title}: in`;
     return capital(
-      say`${word} ${duration(minutesBetween(scene.now, until))}, at ${clock(until, dinner)}.`,
+      say`${word} ${duration(minutesBetween(scene.now, until))}, ${atTime(until, scene)}.`,
     );
   }
   const roastOut =
     plan.steps.find((one) => one.id === 'pull')?.state !== 'done' && scene.stage !== 'rest';
   return sentences([
-    say`Dinner in ${duration(minutesBetween(scene.now, plan.serving.likelyAt))}, at ${clock(plan.serving.likelyAt, dinner)}.`,
+    say`Dinner in ${duration(minutesBetween(scene.now, plan.serving.likelyAt))}, ${atTime(plan.serving.likelyAt, scene)}.`,
     roastOut
       ? say`The roast likely comes out at ${clock(plan.pullAt.p50, dinner)}, between ${between(clock(plan.pullAt.p10, dinner), clock(plan.pullAt.p90, dinner))}.`
       : silent,

@@ -3,7 +3,6 @@ import { assertNever } from '../../base/assert.ts';
 import type { AnnouncementKind } from '../../kitchen/facts.ts';
 import type { Scene } from '../scene.ts';
 import { capital, lower, type Spoken, say, sentences, silent } from '../spoken.ts';
-import { carvingMap } from './carving.ts';
 import { callWords, cautionWords, fill, findStep, forHands, pullShown, titleOf } from './steps.ts';
 import { servingWords } from './table.ts';
 import { authorityDegrees, clock, degrees, duration, ovenDegrees } from './words.ts';
@@ -81,11 +80,7 @@ export function wordCall(call: CallToWord, scene: Scene): Spoken {
     case 'rest-over':
       return say`The rest is nearly over. Warm plates and the carving knife out.`;
     case 'carve':
-      return sentences([
-        callWords('carve', scene),
-        carvingMap(scene),
-        cautionWords('carve', scene),
-      ]);
+      return sentences([callWords('carve', scene), cautionWords('carve', scene)]);
     case 'serve':
       return sentences([callWords('serve', scene), servingWords(scene)]);
     case 'put-away':

@@ -4,7 +4,17 @@ import { menuOf } from '../../kitchen/dinner.ts';
 import type { Plan, PlannedStep } from '../../kitchen/plan.ts';
 import type { Scene } from '../scene.ts';
 import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
-import { between, clock, degrees, duration, ovenDegrees } from './words.ts';
+import { isLore } from './chores.ts';
+import {
+  atTime,
+  between,
+  clock,
+  dayDate,
+  degrees,
+  duration,
+  ovenDegrees,
+  weekdayName,
+} from './words.ts';
 
 interface Line {
   at: number;
@@ -32,10 +42,13 @@ export function dayLines(scene: Scene): Line[] {
   for (const step of plan.steps) {
     if (step.state === 'done' || step.state === 'skipped') continue;
     if (step.id === 'check' || step.id === 'rest' || step.id === 'put-away') continue;
+    // Called on a day gone by and never reported: nothing to plan with.
+    if (step.state === 'active' && dayDate(step.startAt, dinner) < dayDate(scene.now, dinner))
+      continue;
     lines.push({
       at: step.startAt,
       words: lineOf(step, plan, scene),
-      aloud: moments.has(step.id) || isOvenStep(scene, step),
+      aloud: moments.has(step.id) || isLore(step.id) || isOvenStep(scene, step),
     });
   }
   const stillIn = plan.steps.some((step) => step.id === 'pull' && step.state !== 'done');
@@ -89,17 +102,22 @@ export const ovenAfter = (plan: Plan, at: number): number =>
 /** The next three moves worth hearing, with their times. */
 export function nextTimes(scene: Scene): Spoken {
   const lines = dayLines(scene).filter((line) => line.aloud && line.at > scene.now - 60_000);
-  const parts = lines
-    .slice(0, 3)
-    .map((line) => say`${line.words} at ${clock(line.at, scene.dinner)}`);
+  const parts = lines.slice(0, 3).map((line) => say`${line.words} ${atTime(line.at, scene)}`);
   return parts.length === 0 ? silent : capital(say`${list(parts)}.`);
 }
 
 /** The whole day as a table for eyes; the next three times for ears. */
 export function wholeDay(scene: Scene): Spoken {
-  const rows = dayLines(scene).map(
-    (line) => `${clock(line.at, scene.dinner).text.padStart(5)}  ${line.words.text}`,
-  );
+  const { dinner } = scene;
+  const lines = dayLines(scene);
+  const days = [...new Set(lines.map((line) => dayDate(line.at, dinner)))];
+  const rows = lines.flatMap((line, index) => {
+    const row = `${clock(line.at, dinner).text.padStart(5)}  ${line.words.text}`;
+    const before = lines[index - 1];
+    const dayBegins = !before || dayDate(before.at, dinner) !== dayDate(line.at, dinner);
+    // A heading only where the list runs over more days than one.
+    return days.length > 1 && dayBegins ? [weekdayName(line.at, dinner), row] : [row];
+  });
   return { text: `\n${rows.join('\n')}\n`, speech: nextTimes(scene).speech };
 }
 
@@ -115,9 +133,13 @@ export function openingDay(scene: Scene): Spoken {
   const roastIn = plan.steps.find((step) => step.id === 'roast-in');
   const head =
     roastIn && roastIn.state === 'planned'
-      ? say`Roast in at ${clock(plan.roastInAt, dinner)}, likely out at ${clock(plan.pullAt.p50, dinner)}, dinner at ${clock(plan.serving.likelyAt, dinner)}.`
+      ? say`Roast in ${atTime(plan.roastInAt, scene)}, likely out at ${clock(plan.pullAt.p50, dinner)}, dinner at ${clock(plan.serving.likelyAt, dinner)}.`
       : say`Likely out at ${clock(plan.pullAt.p50, dinner)}, dinner at ${clock(plan.serving.likelyAt, dinner)}.`;
   const menu = menuOf(dinner).map((card) => say`${card.title}`);
+  const frozen =
+    dinner.roast.frozen === true && !plan.steps.some((step) => step.id === 'thaw')
+      ? say`There is no time left to thaw it in the fridge. Ask me how to thaw it in cold water; else it goes in frozen and takes half as long again.`
+      : silent;
   const beside = menu.length > 0 ? { text: `With it: ${list(menu).text}.`, speech: '' } : silent;
-  return sentences([late, head, wholeDay(scene), beside]);
+  return sentences([late, head, wholeDay(scene), beside, frozen]);
 }

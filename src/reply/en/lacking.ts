@@ -2,7 +2,7 @@
 import { stepIdOf } from '../../kitchen/card.ts';
 import type { OutcomeOf } from '../../kitchen/outcome.ts';
 import type { Scene } from '../scene.ts';
-import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
+import { list, lower, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { cardsOf } from './allergens.ts';
 import { ingredientFor, standInWords } from './pantry.ts';
 import { callWords, findStep, titleOf } from './steps.ts';
@@ -20,9 +20,9 @@ function otherWay(thing: string, step: string, scene: Scene): Spoken {
   const around = findStep(scene.dinner, step)?.step.without?.find((one) => one.tool === thing);
   const minutes = around?.extraMinutes ?? 0;
   const others = openStepsNeeding(thing, scene).filter((id) => id !== step);
+  const tool = thing.replace(/-/g, ' ');
   return sentences([
-    capital(say`${titleOf(scene.dinner, step)} the other way, then.`),
-    callWords(step, scene),
+    say`No ${tool}, then. The other way: ${lower(callWords(step, scene))}`,
     minutes > 0 ? say`It takes ${duration(minutes)} more, and I count on that.` : silent,
     others.length > 0
       ? say`The same goes for this: ${list(others.map((id) => say`${titleOf(scene.dinner, id)}`))}. I say how when it comes.`

@@ -4,7 +4,7 @@ import type { OutcomeOf } from '../../kitchen/outcome.ts';
 import type { Scene } from '../scene.ts';
 import { list, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { offer } from './options.ts';
-import { callWords, doneClause, pullShown } from './steps.ts';
+import { callWords, doneClause, findStep, pullShown } from './steps.ts';
 import { between, clock, degrees, degreesApart, duration } from './words.ts';
 
 /** Clauses on one subject are told together: "the potatoes are scrubbed and oiled". */
@@ -22,10 +22,17 @@ function clausesTold(clauses: readonly string[]): Spoken {
   );
 }
 
+/** That a dish went into the oven goes without saying once it is out; its knife work does not. */
+function isWorthSaying(id: string, scene: Scene): boolean {
+  const found = findStep(scene.dinner, id);
+  return found === undefined || found.card.card === 'roast' || found.step.hands === 'throughout';
+}
+
 /** "I take it that the potatoes are scrubbed and oiled." */
 export function presumedWords(presumed: readonly string[], scene: Scene): Spoken {
-  if (presumed.length === 0) return silent;
-  const latest = presumed.slice(-3).map((step) => doneClause(scene.dinner, step));
+  const worth = presumed.filter((step) => isWorthSaying(step, scene));
+  if (worth.length === 0) return silent;
+  const latest = worth.slice(-3).map((step) => doneClause(scene.dinner, step));
   return say`I take it that ${clausesTold(latest)}.`;
 }
 

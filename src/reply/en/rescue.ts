@@ -4,8 +4,9 @@ import type { OutcomeOf } from '../../kitchen/outcome.ts';
 import type { Scene } from '../scene.ts';
 import { type Spoken, say, sentences, silent } from '../spoken.ts';
 import { pullWords, tableWords } from './progress.ts';
-import { coreNow, currentStepOf, nextStepOf } from './standing.ts';
+import { coreNow } from './standing.ts';
 import { dishTitle } from './steps.ts';
+import { stressWords } from './stress.ts';
 import { degrees, duration } from './words.ts';
 
 /** The rescue for a trouble; `step` is the dish or step it was told of, if one was named. */
@@ -146,11 +147,5 @@ const rescues: Partial<Record<string, Rescue>> = {
     ]),
   'door-open': (scene) =>
     sentences([say`Door shut again: the oven needs some minutes to recover.`, pullWords(scene)]),
-  overwhelmed: (scene) => {
-    const current = currentStepOf(scene) ?? nextStepOf(scene);
-    return sentences([
-      say`One thing at a time; the roast does most of it by itself.`,
-      current ? say`Just this now: ${current.title}.` : silent,
-    ]);
-  },
+  overwhelmed: stressWords,
 };

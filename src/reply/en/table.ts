@@ -15,35 +15,37 @@ function laterWords(value: string | undefined, scene: Scene): Spoken {
   return say`${duration(Number(value))} later`;
 }
 
-/** What is noted of one guest, in a few words. */
+/** What it is that they must not have: a coeliac's is gluten. */
+function avoided(note: GuestNote): string {
+  const [guest] = avoidancesOf([note]);
+  const [only, ...more] = guest?.allergens ?? [];
+  const said = note.value ?? 'such thing';
+  return only !== undefined && more.length === 0 && /^c(o)?eliac$/.test(said) ? only : said;
+}
+
+/** What is noted of one guest, with the guest: "no nuts for Ben". */
 function noteWords(note: GuestNote, scene: Scene): Spoken {
+  const name = guestName(note.who);
+  const comes = manyGuests(note.who) ? 'come' : 'comes';
   switch (note.need) {
     case 'vulnerable':
-      return say`nothing pink`;
+      return say`nothing pink for ${name}`;
     case 'allergy':
-      return say`no ${note.value ?? 'such thing'}`;
+      return say`no ${avoided(note)} for ${name}`;
     case 'diet':
-      return say`${note.value ?? 'a diet'}`;
+      return say`${name} ${manyGuests(note.who) ? 'are' : 'is'} ${note.value ?? 'on a diet'}`;
     case 'doneness':
-      return say`${(note.value ?? 'another doneness').replace('-', ' ')}`;
+      return say`${(note.value ?? 'another doneness').replace('-', ' ')} for ${name}`;
     case 'eats-at':
-      return note.value
-        ? say`eating at ${clockOfTime(note.value, scene.dinner)}`
-        : say`eating early`;
+      return say`supper ${note.value ? say`at ${clockOfTime(note.value, scene.dinner)}` : say`early`} for ${name}`;
     case 'comes-later':
-      return say`coming ${laterWords(note.value, scene)}`;
+      return say`${name} ${comes} ${laterWords(note.value, scene)}`;
   }
 }
 
-/** Guests with their notes, one after the other. */
-export function notedGuests(scene: Scene): Spoken[] {
-  const byName = new Map<string, GuestNote[]>();
-  for (const note of scene.dinner.notes)
-    byName.set(note.who ?? '', [...(byName.get(note.who ?? '') ?? []), note]);
-  return [...byName].map(
-    ([who, notes]) => say`${guestName(who)}: ${list(notes.map((note) => noteWords(note, scene)))}`,
-  );
-}
+/** Every note, one after the other. */
+const notedGuests = (scene: Scene): Spoken[] =>
+  scene.dinner.notes.map((note) => noteWords(note, scene));
 
 export function guestsAnswer(about: 'forgotten' | undefined, scene: Scene): Spoken {
   const { dinner } = scene;
@@ -56,28 +58,29 @@ export function guestsAnswer(about: 'forgotten' | undefined, scene: Scene): Spok
 }
 
 const unasked: readonly (readonly [needs: readonly GuestNeed[], question: string])[] = [
-  [['allergy'], 'an allergy'],
-  [['diet'], 'no meat'],
-  [['vulnerable'], 'pregnant, very young, old or ill'],
-  [['doneness'], 'wanting it more done'],
-  [['eats-at', 'comes-later'], 'eating early or coming late'],
+  [['allergy'], 'who is allergic'],
+  [['diet'], 'who eats no meat'],
+  [['vulnerable'], 'who is pregnant, very young, old or ill'],
+  [['doneness'], 'who wants it more done'],
+  [['eats-at', 'comes-later'], 'who eats early or comes late'],
 ];
 
 /** "Who have I forgotten?": how many nobody spoke of, and what was not asked of anyone. */
 function forgottenWords(scene: Scene): Spoken {
   const { guests, notes } = scene.dinner;
   const noted = notedGuests(scene);
+  const named = new Set(notes.map((note) => note.who ?? '')).size;
   const open = unasked
     .filter(([needs]) => !notes.some((note) => needs.includes(note.need)))
     .map(([, question]) => say`${question}`);
+  const others =
+    guests === undefined || notes.some((note) => manyGuests(note.who)) ? 0 : guests - named;
   return sentences([
     guests === undefined ? say`You have not said how many are coming.` : silent,
     noted.length > 0 ? say`Noted so far: ${list(noted)}.` : say`Nothing is noted of anybody yet.`,
-    guests === undefined || noted.length === 0
-      ? silent
-      : say`The others of the ${count(guests)} have nothing noted.`,
+    noted.length > 0 && others > 0 ? say`Of the other ${count(others)} I know nothing.` : silent,
     open.length > 0
-      ? say`Nobody is down as ${list(open, 'or')}: ask them, and tell me.`
+      ? say`You have not told me ${list(open, 'or')}. Ask them today.`
       : say`You have thought of allergies, diets, pink meat and hours.`,
   ]);
 }
@@ -102,7 +105,7 @@ export function guestNotedWords(note: GuestNote, scene: Scene): Spoken {
 }
 
 function allergyWords(note: GuestNote, name: Spoken, scene: Scene): Spoken {
-  const head = say`Noted: no ${note.value ?? 'such thing'} for ${name}.`;
+  const head = say`Noted: no ${avoided(note)} for ${name}.`;
   const found = note.value ? holding(note, scene) : [];
   if (found.length === 0)
     return sentences([
@@ -169,7 +172,7 @@ export function servingWords(scene: Scene): Spoken {
     .flatMap((note) => {
       const dishes = [...new Set(holding(note, scene).map(({ card }) => card.title))];
       return dishes.length === 0
-        ? [say`No ${note.value ?? ''} for ${guestName(note.who)}.`]
+        ? [say`No ${avoided(note)} for ${guestName(note.who)}.`]
         : [
             say`${capital(guestName(note.who))}: not the ${list(dishes.map((title) => say`${title}`))}.`,
           ];

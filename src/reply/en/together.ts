@@ -48,7 +48,7 @@ function menuWords(changes: readonly MenuChange[], scene: Scene): Spoken {
   );
   return sentences([
     added.length > 0 ? capital(say`${list(added)}, noted.`) : silent,
-    dropped.length > 0 ? say`No ${list(dropped, 'and no')}.` : silent,
+    dropped.length > 0 ? capital(say`${list(dropped.map((title) => say`no ${title}`))}.`) : silent,
     menu.length > 0
       ? say`Beside the roast now: ${list(menu.map((card) => say`${card.title}`))}.`
       : say`Nothing beside the roast now.`,

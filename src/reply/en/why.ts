@@ -1,5 +1,6 @@
 /** Why a step stands where it stands. */
 import { assertNever } from '../../base/assert.ts';
+import type { HeardOf } from '../../kitchen/heard.ts';
 import type { PlannedStep, Reason } from '../../kitchen/plan.ts';
 import type { Scene } from '../scene.ts';
 import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
@@ -9,13 +10,13 @@ import { currentStepOf, nextStepOf, noPlan, stepAbout } from './standing.ts';
 import { dishTitle, findStep, titleOf } from './steps.ts';
 import { clock, duration, ovenDegrees } from './words.ts';
 
-export function whyAnswer(topic: string | undefined, scene: Scene): Spoken {
+export function whyAnswer({ topic, text }: HeardOf<'ask-why'>, scene: Scene): Spoken {
   const { plan } = scene;
   if (!plan) return noPlan;
   const step = topic === undefined ? undefined : stepAbout(topic, scene);
+  const known = step ? undefined : loreOf(`${text} ${topic ?? ''}`);
+  if (known) return known;
   if (!step && topic !== undefined) {
-    const known = loreOf(topic);
-    if (known) return known;
     const found = stepForTopic(topic, scene);
     if (found?.step.why) return say`${found.step.why}`;
   }

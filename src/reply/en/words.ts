@@ -1,5 +1,5 @@
 /** Numbers, temperatures, clock times and durations as English text and as English speech. */
-import { localTime } from '../../base/time.ts';
+import { addDays, localTime, weekdayOf } from '../../base/time.ts';
 import { fahrenheitDegreesOfKelvin, temperatureIn, weightIn } from '../../base/units.ts';
 import type { Dinner } from '../../kitchen/dinner.ts';
 import type { Spoken } from '../spoken.ts';
@@ -114,6 +114,37 @@ export function clockOfTime(time: string, dinner: Dinner): Spoken {
   return { text, speech: clockSpeech(twelve, minute) };
 }
 
+const weekdays = [
+  'Sunday',
+  'Monday',
+  'Tuesday',
+  'Wednesday',
+  'Thursday',
+  'Friday',
+  'Saturday',
+] as const;
+
+/** The day a moment belongs to; the small hours belong to the evening before. */
+export const dayDate = (at: number, dinner: Dinner): string =>
+  localTime(at - 4 * 3_600_000, dinner.timeZone).date;
+
+export const weekdayName = (at: number, dinner: Dinner): string =>
+  weekdays[weekdayOf(dayDate(at, dinner))] ?? '';
+
+/** "at 7:00", "tomorrow at 7:00", "on Saturday at 7:00": a time as one says it from `now`. */
+export function atTime(at: number, { dinner, now }: { dinner: Dinner; now: number }): Spoken {
+  const today = dayDate(now, dinner);
+  const day = dayDate(at, dinner);
+  const time = clock(at, dinner);
+  const lead =
+    day === today
+      ? 'at'
+      : day === addDays(today, 1)
+        ? 'tomorrow at'
+        : `on ${weekdayName(at, dinner)} at`;
+  return { text: `${lead} ${time.text}`, speech: `${lead} ${time.speech}` };
+}
+
 function clockSpeech(hour: number, minute: number): string {
   const next = (hour % 12) + 1;
   const name = (value: number): string => ones[value] ?? String(value);
@@ -129,12 +160,19 @@ function clockSpeech(hour: number, minute: number): string {
 /** "45 minutes", "an hour and 10 minutes". */
 export function duration(minutes: number): Spoken {
   const whole = Math.max(0, Math.round(minutes));
-  const hours = Math.floor(whole / 60);
-  const rest = whole % 60;
+  const days = whole >= 48 * 60 ? Math.floor(whole / 1440) : 0;
+  const hours = Math.floor((whole - days * 1440) / 60);
+  const rest = days > 0 ? 0 : whole % 60;
   const unit = (count: number, word: string): Spoken => ({
     text: `${count} ${word}${count === 1 ? '' : 's'}`,
     speech: `${count === 1 && word === 'hour' ? 'an' : numberWords(count)} ${word}${count === 1 ? '' : 's'}`,
   });
+  if (days > 0) {
+    const day = unit(days, 'day');
+    if (hours === 0) return day;
+    const more = unit(hours, 'hour');
+    return { text: `${day.text} ${more.text}`, speech: `${day.speech} and ${more.speech}` };
+  }
   if (hours === 0) return unit(rest, 'minute');
   if (rest === 0) return unit(hours, 'hour');
   const hour = unit(hours, 'hour');
