@@ -35,7 +35,6 @@ export function readingIn(
   } catch {
     return undefined;
   }
-  if (path.length === 0) return isObject(value) ? inObject(value) : undefined;
   const found = path.reduce(at, value);
   const unit = isObject(value) ? unitIn(value.unit) : undefined;
   const reading = numberIn(found) ?? (isObject(found) ? inObject(found) : undefined);
