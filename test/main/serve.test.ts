@@ -224,6 +224,73 @@ const raw = (base: string, bytes: string): Promise<string> =>
     socket.on('error', () => undefined).on('close', () => resolve(text));
   });
 
+/** Reads a dinner's stream into `seen`, from a position on, until the server goes or `signal` ends it. */
+async function follow(
+  base: string,
+  options: { seen: Map<number, string>[]; last: number; signal: AbortSignal },
+): Promise<void> {
+  const { last, signal, seen } = options;
+  const own = new Map<number, string>();
+  seen.push(own);
+  const response = await fetch(`${base}/api/dinners/2026-12-19/stream`, {
+    headers: { 'last-event-id': String(last) },
+    signal,
+  });
+  let text = '';
+  const decoder = new TextDecoder();
+  try {
+    for await (const part of response.body ?? []) {
+      text += decoder.decode(part, { stream: true });
+      for (let end = text.indexOf('\n\n'); end !== -1; end = text.indexOf('\n\n')) {
+        const [, position, name] = /^id: (\d+)\nevent: (turn|announcement)\n/.exec(text) ?? [];
+        if (position) {
+          if (own.has(Number(position))) throw new Error(`${position} came twice`);
+          own.set(Number(position), name ?? '');
+        }
+        text = text.slice(end + 2);
+      }
+    }
+  } catch (error) {
+    if (error instanceof Error && error.message.endsWith('twice')) throw error;
+  }
+}
+
+test('two tablets follow a dinner through a kill and a restart: nothing lost, nothing twice', async () => {
+  const first = await serve([]);
+  await say(first.base, { text: telling, at: noon });
+  const stop = new AbortController();
+  const [one, two]: Map<number, string>[][] = [[], []];
+  const options = { last: -1, signal: stop.signal };
+  const reading = [one, two].map((seen = []) => follow(first.base, { ...options, seen }));
+  await say(first.base, { text: 'set a timer for one minute' });
+  await say(first.base, { text: 'what is next', at: '2026-12-19T12:05:00+00:00' });
+  await stopped(first.child);
+  await Promise.all(reading);
+  const second = await serve([]);
+  const last = (seen: Map<number, string>[] = []): number =>
+    Math.max(-1, ...seen.flatMap((own) => [...own.keys()]));
+  const again = [one, two].map((seen = []) =>
+    follow(second.base, { ...options, seen, last: last(seen) }),
+  );
+  await say(second.base, { text: 'two more are coming' });
+  const log = await (await fetch(`${second.base}/api/dinners/2026-12-19/log`)).text();
+  const wanted = log
+    .trim()
+    .split('\n')
+    .map((line) => JSON.parse(line) as { position: number; type: string })
+    .filter(({ type }) => type === 'replied' || type === 'announced')
+    .map(({ position }) => position);
+  expect(wanted.length).toBeGreaterThan(4);
+  const got = (seen: Map<number, string>[] = []): number[] =>
+    seen.flatMap((own) => [...own.keys()]).sort((a, b) => a - b);
+  await expect.poll(() => [got(one), got(two)], { timeout: 5_000 }).toEqual([wanted, wanted]);
+  // An open stream does not keep the server from ending when it is asked to.
+  const ending = new Promise((resolve) => second.child.on('close', resolve));
+  second.child.kill('SIGTERM');
+  expect(await ending).toBe(0);
+  await Promise.all(again);
+});
+
 test('hostile callers are refused and nobody else notices', async () => {
   const { base } = await serve([]);
   expect(await raw(base, 'GARBAGE\r\n\r\n')).toMatch(/^HTTP\/1.1 400/);
