@@ -70,7 +70,7 @@ export const dueNow = (
   id: string,
   more: Partial<Announcement> & { liveMilliseconds?: number } = {},
 ): Announcement => {
-  const now = house.clock.now();
+  const now = house.household.now();
   const { liveMilliseconds = 60_000, ...rest } = more;
   return {
     ...call('12:00', 'step-due'),
