@@ -3,6 +3,7 @@
  * raised. A call goes by "kind:what"; the ones that must not be missed repeat until it is done.
  */
 import { addMinutes, type Instant, minutesBetween } from '../base/time.ts';
+import { choreOf } from '../kitchen/chores.ts';
 import type { Dinner } from '../kitchen/dinner.ts';
 import type { AnnouncementKind } from '../kitchen/facts.ts';
 import type { Forecast } from '../kitchen/forecast.ts';
@@ -79,22 +80,32 @@ export function callsOf(
   return wanted
     .flatMap((one) => asCall(dinner, one))
     .filter((call) => heardInQuiet(dinner, call))
+    .map((call) => afterEmergency(dinner, call))
     .sort((a, b) => a.dueAt - b.dueAt || (a.call < b.call ? -1 : 1));
 }
 
-/**
- * "quiet", "hang on" and an emergency silence all but the oven-down, the pull, safety and what the
- * cook asked for.
- */
+/** "quiet" and "hang on" silence all but the oven-down, the pull, safety and what the cook asked for. */
 function heardInQuiet(dinner: Dinner, call: Call): boolean {
-  if (!dinner.quiet && !dinner.paused && dinner.emergency === undefined) return true;
-  return (
-    call.urgency === 'high' ||
-    call.kind === 'caution' ||
-    call.kind === 'timer' ||
-    call.kind === 'watch'
-  );
+  if (!dinner.quiet && !dinner.paused) return true;
+  return !waitsForTheCook(call);
 }
+
+/** So long after an emergency of which nothing more was heard, calls go on as before. */
+const emergencyMinutes = 180;
+
+/** While an emergency keeps the cook away only what cannot wait is called; the rest waits for them. */
+function afterEmergency(dinner: Dinner, call: Call): Call {
+  const { emergency } = dinner;
+  if (!emergency || !waitsForTheCook(call)) return call;
+  const dueAt = Math.max(call.dueAt, addMinutes(emergency.at, emergencyMinutes));
+  return { ...call, dueAt, expiresAt: Math.max(call.expiresAt, dueAt) };
+}
+
+const waitsForTheCook = (call: Call): boolean =>
+  call.urgency !== 'high' &&
+  call.kind !== 'caution' &&
+  call.kind !== 'timer' &&
+  call.kind !== 'watch';
 
 function asCall(dinner: Dinner, wanted: Wanted): Call[] {
   const call = `${wanted.kind}:${wanted.what}`;
@@ -237,7 +248,9 @@ function dishCalls(dinner: Dinner, plan: Plan, step: PlannedStep, ready: Wanted)
       },
     ];
   }
-  return plan.complete ? [{ kind: 'step-due', ...one, expiryMinutes: 30 }] : [];
+  // A chore of the days before is still worth hearing some hours later.
+  const expiryMinutes = choreOf(step.id) ? 6 * 60 : 30;
+  return plan.complete ? [{ kind: 'step-due', ...one, expiryMinutes }] : [];
 }
 
 /** Moves of the oven that belong to no step: a course taken, or heat for the dishes. */

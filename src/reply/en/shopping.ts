@@ -113,12 +113,11 @@ export function shoppingWords(scene: Scene): Spoken {
   };
 }
 
-/** "I have butter": struck off, with what is left to buy. */
+/** "I have butter": struck off. */
 export function hadWords(thing: string, scene: Scene): Spoken {
   const rows = scene.days?.shopping ?? [];
   const name = `${thing.charAt(0).toUpperCase()}${thing.slice(1)}`;
   if (rows.length === 0) return say`${name}: noted.`;
-  const open = rows.filter((row) => !row.had).length;
   const struck = rows.filter(
     (row) => row.had && row.item.toLowerCase().includes(thing.toLowerCase()),
   );
@@ -126,8 +125,7 @@ export function hadWords(thing: string, scene: Scene): Spoken {
     (row) =>
       row.had && (row.item === thing || struck.includes(row) || row.part.names?.includes(thing)),
   );
-  const head = known ? say`${name}: off the list.` : say`${name} is on no list of mine; noted.`;
-  return sentences([head, known ? say`${count(open)} left to buy or look for.` : silent]);
+  return known ? say`${name}: off the list.` : say`${name} is on no list of mine; noted.`;
 }
 
 /** How big for how many, from published servings; and what this roast feeds. */

@@ -1,0 +1,146 @@
+/** Questions of the days around: how big, what to ask the butcher, who is forgotten, what is done ahead. */
+import type { Appetite } from '../../../kitchen/heard.ts';
+import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
+import { choreIn } from '../chores.ts';
+import { phrases } from '../vocabulary.ts';
+import { clauseWords } from './subjects.ts';
+
+/** Heads that a question names: "for eight", "eight people". */
+function headsIn(match: Match): number | undefined {
+  const mark =
+    /\bfor (?:about )?(<n\d+>)/.exec(match.line)?.[1] ??
+    /(<n\d+>) (?:people|guests|of us|adults|heads|persons)/.exec(match.line)?.[1];
+  const quantity = mark ? match.quantityOfMark(mark) : undefined;
+  const value = quantity && 'value' in quantity ? quantity.value : undefined;
+  return value !== undefined && Number.isInteger(value) && value > 0 ? value : undefined;
+}
+
+function appetiteIn(line: string): Appetite | undefined {
+  if (/\b(hungry|hearty|big eaters|big appetites|good eaters|teenagers|starving)\b/.test(line))
+    return 'hearty';
+  return /\b(light eaters|small appetites|small eaters|lots of sides|many sides)\b/.test(line)
+    ? 'light'
+    : undefined;
+}
+
+/** A cut named in full in the question: "how big a leg of lamb". */
+function cutIn(match: Match): string | undefined {
+  const line = ` ${match.line}`;
+  const found = match.context.lexicon.cuts
+    .flatMap((cut) => cut.names.map((name) => ({ id: cut.id, name: name.toLowerCase() })))
+    .filter(({ name }) => name.includes(' ') && line.includes(` ${name} `))
+    .sort((a, b) => b.name.length - a.name.length)[0];
+  return found?.id;
+}
+
+const sizeAsked = (match: Match): Meaning | undefined => {
+  const line = ` ${match.line}`;
+  if (/ (oven|tin|pan|board|table|fridge|slices?|pieces|chunks|tray|rack|dish|pot) /.test(line))
+    return undefined;
+  const guests = headsIn(match);
+  const appetite = appetiteIn(line);
+  const cut = cutIn(match);
+  return {
+    intent: 'ask-amount',
+    ingredient: 'roast',
+    ...(guests === undefined ? {} : { guests }),
+    ...(appetite ? { appetite } : {}),
+    ...(cut ? { cut } : {}),
+  };
+};
+
+const howTo = (match: Match): Meaning | undefined => {
+  if (/^(but |and )?why\b/.test(match.line)) return undefined;
+  const chore = choreIn(match.line.replace(/^.*?\b(?=salt|season|brine|dry brine)/, ''));
+  return { intent: 'ask-how', topic: chore ?? 'salt-ahead' };
+};
+
+const meat = '(roast|joint|meat|beef|lamb|pork|rib|ribs|rib roast|prime rib|bird|piece|cut)';
+
+export const daysAsked: Recogniser = {
+  name: 'days-asked',
+  moods: ['question'],
+  phrases: [
+    ...phrases(
+      [
+        `(how big|how large|how heavy|what size|what weight) [of] [a|an|the|should] [the|a|my] [@cut|${meat}] [*] (for|do|should|does|would|to|must|$|be)`,
+        '(how many|how much) (ribs|bones|pounds|kilos|meat|beef|lamb|pork|roast) [of] [beef|lamb|pork|meat|roast] (do|should|will|for|per|would|to buy|a head|each|$)',
+        '(is|will) (it|@it|that|{w:weight}|a {w2:weight} [*]) [be] (enough|big enough) (for|$)',
+        '(how many|how many people|how many guests) (does|will|can|would) (it|@it|a {w:weight} [*]|{w2:weight}) (feed|serve|do)',
+      ],
+      (match) =>
+        / (weighs?|left|on it|have i|has it|did i|gone) /.test(` ${match.line}`)
+          ? undefined
+          : sizeAsked(match),
+    ),
+    ...phrases(
+      [
+        '[what|anything] [do|should|shall|can|could|must|to] [i|we] (ask|tell|say to|order from|want from) [the|my|a] butcher [for|to] [*] $',
+        '(ask|tell|say to|order from|want from) [the|my|a] butcher',
+        '[what|can|should] [should|can|will] [the|my] butcher (to do|do|trim|cut|tie|french)',
+        '(which|what) (end|grade) [of] [*]',
+      ],
+      (match) =>
+        / (probe|thermometer|string|table|first|fork|marks?) /.test(` ${match.line}`)
+          ? undefined
+          : { intent: 'ask-shopping', about: 'butcher' },
+    ),
+    ...phrases(
+      [
+        '(who|whom) (have|did|else|am|has) [else] [i|we] [been] [forgotten|forget|missed|miss|left out|forgot|leaving out|overlooked|forgetting]',
+        '(have|did|am|has) (i|we) (forgotten|forget|missed|miss|left out|overlooked|forgetting|missing) (anyone|anybody|someone|somebody|a guest|any guest)',
+        '(anyone|anybody) [else] [i have|we have|i|we] (forgotten|missed|left out|forgot|overlooked)',
+      ],
+      (match) =>
+        /forg|miss|left out|leaving|overlook/.test(match.line)
+          ? { intent: 'ask-guests', about: 'forgotten' }
+          : undefined,
+    ),
+    ...phrases(
+      [
+        '(what|who) (do|have) you (noted|got|know|written|have) [down] [about|for|of|on] [the|my|our] (guests|guest|table|people|anyone)',
+        '(who|what) (can not|does not|do not|must not) [anyone|anybody] (eat|have) (what|pink|meat|it pink)',
+        '(who|what) (is|are) (allergic|the allergies|vegetarian|pregnant)',
+        '(remind me|tell me|say back) [again] (of|about|who|what) [is|you have noted about] [the|my|our] (guests|table|coming)',
+      ],
+      { intent: 'ask-guests' },
+    ),
+    ...phrases(
+      [
+        '(should|shall|can|do|must|could|may) (i|we) (salt|season|dry brine|brine) [it|@it] (ahead|overnight|the night before|today|tonight|the day before|early|in advance|now|yet) ',
+        '(when|how far ahead|how early|how long before) (do|should|can|must|shall) (i|we) (salt|season|brine) [it|@it]',
+        '(should|shall|can|do) (i|we) (dry brine|brine) [it|@it]',
+      ],
+      howTo,
+    ),
+    ...phrases(
+      [
+        '(what|which dishes|how much) (can|could|should|may) (i|we) (do|make|get|prepare) [done] (ahead|in advance|the day before|tonight|today|the night before|beforehand)',
+        '(can|could|should|may) (i|we) (make|do|prepare) [the] {thing:thing} (ahead|in advance|the day before|tonight|the night before|beforehand)',
+      ],
+      { intent: 'ask-how', topic: 'make-ahead' },
+    ),
+    ...phrases(
+      [
+        '(how long|how many days|how well) (do|does|will|can|should|would) [the|my|a] (leftovers|left overs|leftover|rest|cooked meat|cooked beef|raw roast|stock|cold roast|slices|@meat) (keep|last|stay good|be kept|stay safe|be good|be left out)',
+        'how long (can|may|could|should) (i|we|it|@it) [be] (hold|held|keep warm|kept warm|wait) [it|@it] [warm|hot] [for|$]',
+        '(should|can|must|do) (i|we) [need to] (rinse|wash) [it|@it]',
+        '[can|could|should|may|do] [i|we] [serve|sell|give|cook|hold] [it|@it|this] [rare|pink|at {x:temperature}] [degrees] [to|for] (customers|the public|paying guests|food service|a restaurant|restaurants)',
+      ],
+      (match) => ({ intent: 'ask-safety', about: clauseWords(match) }),
+    ),
+    ...phrases(
+      [
+        'what (do|can|should|could) (i|we) (do|make) with [all] [the|these|my] (bones|bone|carcass)',
+      ],
+      { intent: 'ask-how', topic: 'stock' },
+    ),
+    ...phrases(
+      [
+        'what (do|can|should|could) (i|we) do with [all] [the|these|my] (leftovers|left overs|rest of @it)',
+        'how (do|should|can) (i|we) (portion|store|keep|pack|box up) [the|all the|my] (leftovers|left overs|rest)',
+      ],
+      { intent: 'ask-how', topic: 'portion' },
+    ),
+  ],
+};

@@ -1,0 +1,82 @@
+/** What is in the house already, and need not be bought. */
+import { stemsOf } from '../../names.ts';
+import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
+import { dishIn } from '../steps.ts';
+import { phrases } from '../vocabulary.ts';
+
+/** The ingredient of the cards that words name in full, or by its last or first word. */
+function ingredientNamed(words: string, match: Match): string | undefined {
+  const wanted = stemsOf(words).join(' ');
+  if (wanted === '') return undefined;
+  const names = match.context.lexicon.ingredients.flatMap((one) =>
+    [one.id, ...one.names].map((name) => ({ id: one.id, stems: stemsOf(name).join(' ') })),
+  );
+  const exact = names.find(({ stems }) => stems === wanted);
+  const partly = names.find(
+    ({ stems }) => stems.endsWith(` ${wanted}`) || stems.startsWith(`${wanted} `),
+  );
+  return (exact ?? partly) && words;
+}
+
+const participle =
+  /^(made|done|put|got|taken|started|finished|been|left|cut|washed|scrubbed|peeled|prepared|seasoned|salted|dried|turned|checked|not|no|to|a (problem|question|feeling)|two|three)\b/;
+
+/** What is in the house; without a word that says so, only what a card asks for and no dish is. */
+const inTheHouse =
+  (surely: boolean) =>
+  (match: Match): Meaning[] | undefined => {
+    if (/<[wntdc]\d+>/.test(match.line)) return undefined;
+    const things = match
+      .words('thing')
+      .split(/ (?:and|or|,)(?: and)? /)
+      .map((part) => part.replace(/^(the|some|a|an|plenty of|enough|all the|any) /, '').trim())
+      .filter((part) => part !== '' && !participle.test(part));
+    const meant = things.filter((thing) => {
+      if (ingredientNamed(thing, match) === undefined)
+        return surely && /^(roast|joint|meat|beef)$/.test(thing);
+      return surely || dishIn(thing, match.context) === undefined;
+    });
+    return meant.length === 0 || meant.length < things.length
+      ? undefined
+      : meant.map((thing): Meaning => ({ intent: 'have', thing }));
+  };
+
+/** "I already have butter, thyme and rosemary": a list reaches over commas and "and". */
+export const haveList: Recogniser = {
+  name: 'have-list',
+  moods: ['statement'],
+  phrases: [
+    ...phrases(
+      [
+        '^ [but|and] (i|we) (already have|have already got|already got|have plenty of|have enough|have got plenty of|have got enough) {thing:rest} [already|at home|in the house|in the cupboard] $',
+        '^ (i|we) (bought|picked up|have bought|have picked up) {thing:rest} $',
+        '^ (cross|cross off|strike|strike off|take|tick|tick off) {thing:rest} (off|off the list|off my list|from the list) $',
+      ],
+      inTheHouse(true),
+    ),
+  ],
+};
+
+export const inHouse: Recogniser = {
+  name: 'in-house',
+  moods: ['statement', 'negative', 'request'],
+  phrases: [
+    ...phrases(
+      [
+        '^ [but|and] (i|we) (already have|have already got|have got|already got|have|still have) [plenty of|enough|some|lots of|a lot of|all the|the] {thing:thing} (already|at home|in the house|in the cupboard|in the pantry|in the fridge|in the freezer|in the garden|to hand|in stock) $',
+        '^ [but|and] (i|we) (already have|have already got|already got) [plenty of|enough|some|all the|the] {thing:thing} $',
+        '^ [but|and] (i|we) (have|have got|got) (plenty of|enough|lots of|loads of) {thing:thing} $',
+        '(cross|strike|take|tick|scratch) [off] [the] {thing:thing} [off] (off|off the|off my|from the|from my) list',
+        '(cross off|strike off|tick off) [the] {thing:thing} $',
+        '(do not|not) need to (buy|get) [any|more|any more|the] {thing:thing} $',
+        '^ (i|we) (bought|picked up|have bought|have picked up) [the|some] {thing:thing} $',
+        'there (is|are) (plenty of|enough|some) {thing:thing} (at home|in the house|in the cupboard|in the pantry|in the fridge|in the freezer|already) $',
+      ],
+      inTheHouse(true),
+    ),
+    ...phrases(
+      ['^ [but|and] (i|we) (have|have got) [some|the] {thing:thing} $'],
+      inTheHouse(false),
+    ),
+  ],
+};
