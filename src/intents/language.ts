@@ -24,7 +24,7 @@ export interface Language {
   /** Tried, in this order, on a clause in which no phrase was found. */
   frames: readonly Frame[];
   /** Whether what was heard in a clause can be meant for the helper, and not for others near by. */
-  isForHelper(placed: Placed, context: ReadContext): boolean;
+  isForHelper(placed: Placed, whole: string, context: ReadContext): boolean;
   /** A clause that asks for something, without "can you" or "could we". */
   withoutAsking(tokens: readonly Token[]): Token[];
   /** Merges, drops and completes what was heard, in this order. */

@@ -67,7 +67,9 @@ class Reader {
     this.whole = lineOf(tokens);
     const whole: Clause = { tokens: [...tokens], mood: 'statement' };
     const first = this.pass(this.language.across, whole, []);
-    const heard = [...first.placed];
+    const heard = first.placed.filter((one) =>
+      this.language.isForHelper(one, this.whole, this.context),
+    );
     for (const clause of this.language.clausesOf(
       first.rest,
       this.utterance.quantities,
@@ -80,7 +82,7 @@ class Reader {
   private inClause(clause: Clause, before: readonly Placed[]): Placed[] {
     return this.phrasesIn(clause, before)
       .map((one) => ({ ...one, clause }))
-      .filter((one) => this.language.isForHelper(one, this.context));
+      .filter((one) => this.language.isForHelper(one, this.whole, this.context));
   }
 
   private phrasesIn(clause: Clause, before: readonly Placed[]): Placed[] {

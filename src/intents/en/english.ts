@@ -24,6 +24,7 @@ import {
 import { ovenFrame, readingFrame, watchFrame } from './frames/heat.ts';
 import { notYetFrame, progressFrame, skipFrame } from './frames/steps.ts';
 import { awayFrame, servingFrame, shiftFrame, timerFrame } from './frames/time.ts';
+import { troubleFrame } from './frames/trouble.ts';
 import { homophones } from './homophones.ts';
 import { withoutAsking } from './mood.ts';
 import { quantified } from './quantities.ts';
@@ -35,11 +36,13 @@ import { askThings } from './recognisers/ask-things.ts';
 import { askTime } from './recognisers/ask-time.ts';
 import { behind } from './recognisers/behind.ts';
 import { correction } from './recognisers/correction.ts';
-import { daysAsked, daysTold, haveList } from './recognisers/days.ts';
+import { daysAsked } from './recognisers/days-asked.ts';
+import { daysTold, lastNight, publicTable } from './recognisers/days-told.ts';
 import { doneness } from './recognisers/doneness.ts';
 import { emergency } from './recognisers/emergency.ts';
 import { guests } from './recognisers/guests.ts';
 import { hands } from './recognisers/hands.ts';
+import { haveList, inHouse } from './recognisers/house.ts';
 import { lack } from './recognisers/lack.ts';
 import { menu } from './recognisers/menu.ts';
 import { method } from './recognisers/method.ts';
@@ -61,6 +64,7 @@ import { urgent } from './recognisers/urgent.ts';
 import { watch } from './recognisers/watch.ts';
 import { refiners } from './refiners.ts';
 import { repaired } from './repair.ts';
+import { withoutTypos } from './typos.ts';
 
 const across: readonly Recogniser[] = [
   // First of all, whatever else was said.
@@ -94,7 +98,10 @@ const within: readonly Recogniser[] = [
   timers,
   trouble,
   // "I have butter" before a dish of that name, "Ola comes an hour later" before the table moves.
+  inHouse,
   daysTold,
+  lastNight,
+  publicTable,
   // "dad wants his well done" before doneness, "the kids eat at half five" before serving.
   notes,
   // "guests are late 30 minutes" and "two more are coming" before counts and times.
@@ -123,9 +130,12 @@ const within: readonly Recogniser[] = [
 const wordsOf = (recognisers: readonly Recogniser[]): ReadonlySet<string> =>
   new Set(recognisers.flatMap((one) => one.phrases.flatMap(({ pattern }) => [...pattern.words])));
 
+const phraseWords = wordsOf([...across, ...within]);
+
 export const english: Language = {
   prepare(tokens, context) {
-    const words = withoutAbout(homophones(repaired(tokens), context));
+    const spelt = withoutTypos(tokens, (word) => phraseWords.has(word));
+    const words = withoutAbout(homophones(repaired(spelt), context));
     const { tokens: marked, quantities } = quantified(words, (plain) => datesIn(plain, context));
     return { tokens: corrected(marked, quantities), quantities };
   },
@@ -139,6 +149,7 @@ export const english: Language = {
     awayFrame,
     servingFrame,
     shiftFrame,
+    troubleFrame,
     skipFrame,
     notYetFrame,
     ovenFrame,
@@ -155,7 +166,7 @@ export const english: Language = {
     wonderingFrame,
     questionFrame,
   ],
-  isForHelper: guardOf(wordsOf([...across, ...within])),
+  isForHelper: guardOf(phraseWords),
   withoutAsking,
   refiners,
   leftOver,

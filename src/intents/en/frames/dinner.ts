@@ -48,6 +48,7 @@ export const dishFrame: Frame = {
     if (holds(match, reported) || match.line.split(' ').length > 12) return undefined;
     const dish = dishNamed(match.line, match);
     if (!dish) return undefined;
+    if (holds(match, / (like|likes|love|loves|hate|eat|eats|eating) /)) return undefined;
     if (holds(match, dropping)) return [{ intent: 'drop-dish', dish }];
     return holds(match, adding) && !holds(match, / (love|hate|smell|smells|who|passed|pass) /)
       ? [{ intent: 'add-dish', dish }]

@@ -55,6 +55,8 @@ export const ovenFrame: Frame = {
   name: 'oven',
   moods: ['statement', 'request'],
   build(match) {
+    // "lit the oven, 450": what follows is the oven's.
+    const lit = match.before.at(-1)?.intent === 'report-oven';
     const named = holds(match, ovenWords);
     const found = temperatureMark(match);
     const bias = / (runs|running|off|out|always|under|over|hotter|cooler) /;
@@ -87,7 +89,8 @@ export const ovenFrame: Frame = {
           match,
           / (set|turn|turned|bump|bumped|crank|cranked|whack|whacked|dial|dialled|dropped|knocked|lit|preheat|preheating|heating|down|up|put) /,
         ) ||
-        named
+        named ||
+        (lit && /^<[nt]\d+> $/.test(match.line))
       )
         if (
           !holds(match, coreWords) ||

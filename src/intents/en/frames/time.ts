@@ -11,9 +11,12 @@ export function hourMark(match: Match): string | undefined {
   if (said) return said;
   return match.marks('n').find((mark) => {
     if (otherUnits.test(after(match, mark)) || !faceOf(match.quantityOfMark(mark))) return false;
-    return / (at|by|around|about|till|before|to|is|be|eat|dinner|after) (the )?$/.test(
-      before(match, mark),
-    );
+    const led = before(match, mark);
+    if (/ (at|by|around|about|till|before|to|is|be|eat|dinner|after) (the )?$/.test(led))
+      return true;
+    // "eighteen hundred dinner", "around five forty five we'll eat".
+    const quantity = match.quantityOfMark(mark);
+    return led.trim() === '' && quantity?.kind === 'number' && quantity.value >= 100;
   });
 }
 
@@ -49,7 +52,7 @@ export const servingFrame: Frame = {
 };
 
 const later =
-  / (later|late|delay|delayed|behind|back|postpone|push|pushed|shove|hold|stuck|held up|traffic|extra|add|longer|slower|another|away|more|out) /;
+  / (later|late|delay|delayed|behind|back|postpone|push|pushed|shove|hold|stuck|held up|traffic|extra|add|longer|slower|another|away|more|out|tick|delay) /;
 const sooner = / (earlier|sooner|early|forward|ahead|prepone|quicker|bring|before) /;
 const notDinners =
   / (oven|timer|alarm|resting|rest|roast|joint|reads|degrees|potatoes|beans|carrots|gravy|turned|went|out for|been|gone|in the oven|upstairs|shop|boil|last|ago|shower|pull|probe) /;
@@ -69,11 +72,20 @@ export const shiftFrame: Frame = {
       }
     }
     const words = match.line.trim().split(' ').length;
-    if (!meal && !holds(match, guestWords) && words > 5) return undefined;
+    const guests =
+      holds(match, guestWords) ||
+      / (late|delayed|delay|traffic|train|prepone|postpone|push|shove|add) /.test(
+        ` ${match.whole}`,
+      );
+    if (!meal && !guests && words > 5) return undefined;
     if (holds(match, sooner)) return { intent: 'shift-serving', minutes: -minutes };
     if (!holds(match, later)) return undefined;
     // "another twenty minutes" alone is of nothing in particular.
-    if (!meal && !holds(match, / (late|later|delayed|delay|behind|held up|stuck|traffic|away) /))
+    if (
+      !meal &&
+      !holds(match, / (late|later|delayed|delay|behind|held up|stuck|traffic|away) /) &&
+      !guests
+    )
       return undefined;
     return { intent: 'shift-serving', minutes };
   },

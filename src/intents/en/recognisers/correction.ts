@@ -1,14 +1,28 @@
 /** What the cook takes back: a value said before, or the whole of it. */
+import { mealTime } from '../../moment.ts';
 import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
-import { stepIn } from '../steps.ts';
+import { dishIn, stepIn } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
 
 const relabel = (match: Match): Meaning | undefined => {
+  // "make it 8 instead", "make it seven thirty": said of nothing before, it is dinner that moves.
+  const number = match.quantity('x');
+  const hour =
+    number?.kind === 'number' && /^make (it|that) /.test(match.line) ? match.face('x') : undefined;
+  if (
+    hour &&
+    !/ (people|of us|guests|bones?|ribs?|pounds|degrees) /.test(` ${match.line}`) &&
+    (match.number('x') > 300 || match.number('x') <= 12)
+  )
+    return { intent: 'set-serving-time', time: mealTime(hour, match.context) };
   // "make it eight o'clock" takes nothing back.
   if (match.quantity('x')?.kind === 'clock' && /^make (it|that) /.test(match.line))
     return undefined;
   const quantity = match.quantity('x');
-  const clock = match.pastTime('x');
+  // A meal's hour, unless what went in or came out is spoken of.
+  const clock = / (went|came|put|took|pulled|in at|out at) /.test(` ${match.line}`)
+    ? match.pastTime('x')
+    : match.mealTime('x');
   switch (quantity?.kind) {
     case 'weight':
       return { intent: 'correct', weight: quantity.value, weightUnit: quantity.unit };
@@ -20,7 +34,7 @@ const relabel = (match: Match): Meaning | undefined => {
       return { intent: 'correct', date: quantity.date };
     default: {
       const line = ` ${match.line}`;
-      if (/ (people|of us|guests|heads|adults) /.test(line))
+      if (/ (people|of us|guests|heads|adults|we are|there are|coming) /.test(line))
         return { intent: 'correct', count: match.number('x') };
       if (/ (bone|bones|ribs) /.test(line)) return { intent: 'correct', bones: match.number('x') };
       if (
@@ -42,10 +56,51 @@ const event = (match: Match, slot: string): string | undefined => {
   return undefined;
 };
 
+/** "I meant the carrots, not the beans": the dish that was meant. */
+const dishMeant = (match: Match): Meaning | undefined => {
+  const dish = dishIn(match.words('thing'), match.context);
+  return dish && match.words('thing').split(' ').length <= 3
+    ? { intent: 'correct', dish }
+    : undefined;
+};
+
 export const correction: Recogniser = {
   name: 'correction',
   moods: ['statement'],
   phrases: [
+    ...phrases(
+      [
+        '^ [no ,|no|sorry ,|sorry|oh] (i meant|i mean|i said) the {thing} [, not the {y:thing}|not the {z:thing}] $',
+        '^ (no|no ,|sorry ,|sorry) [,] the {thing} $',
+        '^ [no ,|no] not the {y:thing} , [i meant] the {thing} $',
+      ],
+      dishMeant,
+    ),
+    ...phrases(
+      ['^ [no ,|no|sorry ,] not (today|tonight|tomorrow|{z:date}) [,] [but|it is] {y:date} $'],
+      (match) => {
+        const date = match.date('y');
+        return date ? { intent: 'correct', date } : undefined;
+      },
+    ),
+    ...phrases(
+      [
+        '^ i said {y:any} [guests|people|of us|bones|pounds] [,] [but] [honestly|really|in fact] [it is|it was|there are|we are] {x:any} ',
+        '^ {x:any} i (meant|mean) $',
+        '^ [no ,|no|sorry ,] [we are|there are] {x:any} not {y:any} $',
+      ],
+      (match) => relabel(match),
+    ),
+    ...phrases(
+      [
+        '^ (i meant|i mean|sorry ,|no ,|sorry|no) [that] {who:thing} (went in|went into the oven|came out) at {x:clock} $',
+      ],
+      (match) => {
+        const time = match.pastTime('x');
+        const step = event(match, 'who') ?? (/came out/.test(match.line) ? 'pull' : 'roast-in');
+        return time ? { intent: 'correct', step, time } : undefined;
+      },
+    ),
     ...phrases(
       [
         '[no ,|no|sorry ,|sorry|wait ,|actually ,] {who:thing} (went in|went into the oven|started|came out|went on|was in) at {x:clock} [,] not [at] {y:any}',

@@ -22,6 +22,7 @@ export const emergency: Recogniser = {
       ],
       (match) =>
         notHere.test(` ${match.line}`) ||
+        / was on fire /.test(` ${match.line}`) ||
         /^(he|she|they) (is|are) on fire /.test(match.line) ||
         /not on fire/.test(match.line)
           ? undefined
@@ -63,7 +64,7 @@ export const emergency: Recogniser = {
       ],
       (match) =>
         notHere.test(` ${match.line}`) ||
-        /behind|asleep|short|in love|for it|rain|snow|price|power|probe|thermometer|roast|tray|potatoes|meat|it has|^it |temperature|number/.test(
+        /behind|asleep|short|in love|for it|fell for|rain|snow|price|power|probe|thermometer|roast|tray|potatoes|meat|it has|^it |temperature|number/.test(
           match.line,
         )
           ? undefined

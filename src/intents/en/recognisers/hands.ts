@@ -20,7 +20,7 @@ export const hands: Recogniser = {
         const who = match.words('who');
         const line = match.line;
         if (
-          /^(it|that|this|what|he|she|they|i|we|you|dinner|roast|oven|everyone|everybody|there|potatoes|beans|everything|beef|meat|who|which|guests|fan)$/.test(
+          /^(it|that|this|what|he|she|they|i|we|you|dinner|roast|oven|food|meal|supper|lunch|foil|lid|plates|table|water|everyone|everybody|there|potatoes|beans|everything|beef|meat|who|which|guests|fan)$/.test(
             who,
           )
         )

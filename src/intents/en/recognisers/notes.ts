@@ -39,7 +39,7 @@ export const notes: Recogniser = {
         if (
           !who ||
           notAGuest.test(who) ||
-          /^(i|we|us|everyone|everybody|you|all|all of us|let us|dinner|are|is|am|be|will|will be|want to|(i|we|you) (am|are|will|will be|want to))$/.test(
+          /^(i|we|us|they|everyone|everybody|you|all|all of us|let us|dinner|are|is|am|be|will|will be|want to|(i|we|you) (am|are|will|will be|want to))$/.test(
             who,
           )
         )

@@ -55,6 +55,51 @@ const plain: readonly (readonly [readonly string[], Meaning])[] = [
     { intent: 'ask-time-left' },
   ],
   [['^ (why|how come) $'], { intent: 'ask-why' }],
+  [
+    [
+      '^ (and then|what then|then what|and after that|what after that|next what|what next i do|now what to do|what to do now|now what do i do) $',
+    ],
+    { intent: 'ask-next' },
+  ],
+  [
+    [
+      '^ [the|an|quick] (overview|rundown|run down|agenda|running order|order of the day|order of play) $',
+      '(read out|read me|tell me|list|give me) the (schedule|plan|timeline|order of things|order of play|steps|running order)',
+    ],
+    { intent: 'ask-plan' },
+  ],
+  [
+    [
+      '^ (any|other) [other] (alternatives|options|choices|ideas|suggestions) $',
+      '^ is there [any] (another|other|a different|a better) way $',
+      '(can|could) (we|i|you) (fix|save|rescue) (this|it|dinner) [somehow|still|$]',
+    ],
+    { intent: 'ask-options' },
+  ],
+  [
+    [
+      '(list|tell me) what i need to buy',
+      '(give me|what) [are] the groceries',
+      'what (groceries|ingredients|shopping) do (i|we) need',
+      'what should be on (my|the|our) [shopping] list [*] $',
+      'do (i|we) (have to|need to) (get|buy|pick up) anything [*] $',
+      '^ groceries $',
+    ],
+    { intent: 'ask-shopping' },
+  ],
+  [
+    [
+      'who (is|are) [all] (coming|eating|invited)',
+      'who (can not|does not|do not) eat {t:thing}',
+      'who has [the|an|any] (allergies|allergy)',
+      'what did i (tell you|say) about the (guests|guest|people)',
+      'who gets what',
+      'who gets the (ends|end|well done|rare) [*]',
+      'how do i carve it for (them|everyone|everybody)',
+      'how many (mouths|people|guests) [to feed|are coming|$]',
+    ],
+    { intent: 'ask-guests' },
+  ],
 ];
 
 export const shortQuestions: Recogniser = {

@@ -12,6 +12,10 @@ const place: Record<string, number> = {
 const heading =
   '(the|i will take the|go with the|let us go with the|take the|do the|i like the|i would go for the|let us do the|i will go with the|i prefer the|choose the|pick the|give me the)';
 
+/** A core is above freezing and below boiling. */
+const canBeCore = (value: number, unit: 'F' | 'C'): boolean =>
+  unit === 'F' ? value >= 33 && value <= 212 : value >= 1 && value <= 100;
+
 /** What a bare quantity means is what was asked for. */
 function answered(match: Match): Meaning | undefined {
   const quantity = match.quantity('x');
@@ -21,7 +25,7 @@ function answered(match: Match): Meaning | undefined {
   if (quantity.kind === 'temperature' && context.expecting !== 'doneness') return undefined;
   switch (context.expecting) {
     case 'reading':
-      return quantity.kind === 'number'
+      return quantity.kind === 'number' && canBeCore(value, context.units.temperature)
         ? { intent: 'report-reading', ...match.temperature('x') }
         : undefined;
     case 'serving-time': {
@@ -88,8 +92,8 @@ export const early: Recogniser = {
     ),
     ...phrases(
       [
-        '^ (be|stay|keep|go) [quiet|silent] (quiet|silent) [for a bit|for a while|now|$]',
-        '(shut up|stop talking|stop nagging|^ quiet|^ silence|^ hush|^ shush|^ mute|^ enough|pipe down|no more reminders|stop reminding me|stop interrupting|leave me alone|leave me in peace|stop bothering me|mute yourself|quiet down|zip it|give it a rest|do not talk|stop announcing|stop chattering|less talking|no more talking)',
+        '^ [do] (be|stay|keep|go) [quiet|silent] (quiet|silent) [for a bit|for a while|for a little while|now|$]',
+        '(shut up|shut the up|shut it|do hush|^ hush|hush up|stop talking|stop nagging|^ quiet|^ silence|^ hush|^ shush|^ mute|^ enough|pipe down|no more reminders|stop reminding me|stop interrupting|leave me alone|leave me in peace|stop bothering me|mute yourself|quiet down|zip it|give it a rest|do not talk|stop announcing|stop chattering|less talking|no more talking)',
       ],
       (match) =>
         /(kids|kettle|tv|boys|girls|children)/.test(match.line) ? undefined : { intent: 'quiet' },
@@ -137,9 +141,10 @@ export const early: Recogniser = {
     ),
     ...phrases(
       [
-        `^ [${heading}] (first|second|third|fourth|1st|2nd|3rd|4th) [one|{x:number}|option|choice|plan|idea|suggestion|please|way|$] $`,
+        `^ [${heading}] (first|second|third|fourth|1st|2nd|3rd|4th) [one|won|{x:number}|option|choice|plan|idea|suggestion|please|way|$] $`,
         `^ ${heading} (former|latter) [one|$] $`,
-        '^ (option|plan) (a|b|c) $',
+        '^ [option|plan] (a|b|c) $',
+        '^ [the] (first|second|third|fourth) (one|option|choice) (is|sounds|looks|works) [fine|good|best|ok|great|for me|$]',
       ],
       (match) => {
         const word = Object.keys(place).find(
@@ -163,7 +168,7 @@ export const yesAndNo: Recogniser = {
   phrases: [
     ...phrases(
       [
-        '^ [oh] (yes|sure|correct|that is right|that is correct|go ahead|do it|do that|sounds good|absolutely|right|of course|go for it|that works|that is fine|ok|all right|fine|perfect|yes do|yes it is|yes it does|i am sure|it does|it is|confirmed|exactly|definitely|good idea|why not|indeed|affirmative|by all means|great|lovely|i do|we do|quite sure|it really is|that is it|works for me|fine by me) [yes|it is|do|please|sure|do that|do it|go ahead|that is right|mate|thanks|it does|of course|correct|$] $',
+        '^ [oh] (yes|sure|sure thing|no yes|i think so|i suppose so|i would say so|sounds right|sounds about right|that is correct yes|right you are|yes chef|correct|that is right|that is correct|go ahead|do it|do that|sounds good|absolutely|right|of course|go for it|that works|that is fine|ok|all right|fine|perfect|yes do|yes it is|yes it does|i am sure|it does|it is|confirmed|exactly|definitely|good idea|why not|indeed|affirmative|by all means|great|lovely|i do|we do|quite sure|it really is|that is it|works for me|fine by me) [yes|it is|do|please|sure|do that|do it|go ahead|that is right|mate|thanks|it does|of course|correct|$] $',
       ],
       (match) => {
         const asked =
@@ -178,7 +183,7 @@ export const yesAndNo: Recogniser = {
     ),
     ...phrases(
       [
-        '^ (no|no no|not at all|not really|no that is wrong|that is wrong|wrong|incorrect|no thanks|no thank you|not really|do not|do not do that|leave it|negative|absolutely not|no way|no it is not|it is not|rather not|i would rather not|not that|no do not|that is wrong|not now thanks|certainly not|never|no need|no it does not|neither|none of (them|those|the above)|better not|i do not think so|that is not right|no it did not) [thanks|thank you|it is not|leave it|do not|do not do that|$] $',
+        '^ (no|no no|not at all|not|not really|no that is wrong|that is wrong|wrong|incorrect|no thanks|no thank you|not really|do not|do not do that|leave it|negative|absolutely not|no way|no it is not|it is not|rather not|i would rather not|not that|no do not|that is wrong|not now thanks|certainly not|never|no need|no it does not|neither|none of (them|those|the above)|better not|i do not think so|that is not right|no it did not) [thanks|thank you|it is not|leave it|do not|do not do that|$] $',
       ],
       { intent: 'deny' },
     ),

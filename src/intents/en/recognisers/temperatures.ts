@@ -17,6 +17,8 @@ export function reading(match: Match): Meaning | undefined {
   if (!Number.isFinite(said.temperature)) return undefined;
   const quantity = match.quantity('temperature');
   const line = ` ${match.line}`;
+  // Two numbers in a row are no reading.
+  if (line.includes(`${match.groups.temperature!.trim()} <n`)) return undefined;
   const after = line.slice(
     line.indexOf(match.groups.temperature!) + match.groups.temperature!.length,
   );
