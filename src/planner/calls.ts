@@ -197,6 +197,7 @@ function stepCalls(dinner: Dinner, plan: Plan, step: PlannedStep): Wanted[] {
         {
           kind: 'pull',
           ...one,
+          what: pullName(dinner, plan),
           expiryMinutes: 10,
           urgency: 'high',
           repeats: 24,
@@ -228,6 +229,25 @@ function stepCalls(dinner: Dinner, plan: Plan, step: PlannedStep): Wanted[] {
           ];
     default:
       return dishCalls(dinner, plan, step, ready(readyBeforeMinutes));
+  }
+}
+
+/** A reading so far below the pull says that its call came too soon. */
+const shortKelvin = 1;
+
+/**
+ * The pull is called by the forecast; a reading that falls short of it afterwards withdraws that call,
+ * and the next, at its new time, is a call of its own.
+ */
+function pullName(dinner: Dinner, plan: Plan): string {
+  for (let n = 1; ; n += 1) {
+    const name = n === 1 ? 'pull' : `pull-${n}`;
+    const made = dinner.calls.get(`pull:${name}`);
+    const tooSoon = dinner.readings.some(
+      ({ toldAt, celsius }) =>
+        made !== undefined && toldAt > made.firstAt && celsius < plan.pullCelsius - shortKelvin,
+    );
+    if (!tooSoon) return name;
   }
 }
 
@@ -279,7 +299,7 @@ function checkCalls(dinner: Dinner, plan: Plan): Wanted[] {
   const went = roastWentInAt(dinner);
   if (plan.checkAt === undefined || went === undefined || roastCameOutAt(dinner) !== undefined)
     return [];
-  if (dinner.calls.has('pull:pull')) return [];
+  if (dinner.calls.has(`pull:${pullName(dinner, plan)}`)) return [];
   return [
     {
       kind: 'check-due',

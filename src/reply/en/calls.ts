@@ -71,12 +71,7 @@ export function wordCall(call: CallToWord, scene: Scene): Spoken {
     case 'check-due':
       return checkWords(scene);
     case 'pull':
-      return again
-        ? say`Is it out? Pull the roast now, at ${plan ? pullShown(plan, dinner) : 'its temperature'}, and tell me when it is out.`
-        : sentences([
-            callWords('pull', scene),
-            say`Take a reading if you can; tell me when it is out.`,
-          ]);
+      return pullCall(scene, again);
     case 'rest-over':
       return say`The rest is nearly over. Warm plates and the carving knife out.`;
     case 'carve':
@@ -125,6 +120,23 @@ function checkWords(scene: Scene): Spoken {
   return sentences([
     looked ? say`Another reading, please, in the same spot.` : callWords('check', scene),
     plan ? say`The pull is at ${pullShown(plan, dinner)}.` : silent,
+  ]);
+}
+
+/** The forecast calls the pull; where there is a thermometer, it has the last word. */
+function pullCall(scene: Scene, again: boolean): Spoken {
+  const { dinner, plan } = scene;
+  const at = plan ? pullShown(plan, dinner) : 'its temperature';
+  if (dinner.lacks.includes('thermometer'))
+    return sentences([
+      again ? say`Is it out?` : silent,
+      callWords('pull', scene),
+      say`Tell me when it is out.`,
+    ]);
+  if (again) return say`Is it out? At ${at} or more it comes out now; if it reads less, tell me.`;
+  return sentences([
+    say`The pull is now, at ${at}: take a reading, and if it is there, onto the board with it.`,
+    say`Tell me when it is out, or what it reads.`,
   ]);
 }
 
