@@ -2,6 +2,7 @@
  * The household on an MQTT bus, over real sockets, against a general-purpose broker in this process.
  * Kept messages, repeated delivery, wills and sessions are as OASIS MQTT 3.1.1 has them.
  */
+import { type AddressInfo, createServer, type Socket } from 'node:net';
 import type { Client } from 'aedes';
 import { afterEach, expect, test } from 'vitest';
 import { type MqttBridge, type MqttOptions, mqttBridge } from '../../src/bridges/mqtt/bridge.ts';
@@ -251,3 +252,38 @@ test('an announcement tells all that the web tells of it', async () => {
     expiresAt: expect.stringMatching(/^2026-12-19T12:0\d:\d\d\+00:00$/),
   });
 });
+
+/** Brokers that nobody should be. Lengths and packet types as in MQTT 3.1.1, section 2.2. */
+const connack = Buffer.from([0x20, 0x02, 0x00, 0x00]);
+test.each([
+  ['says nothing', []],
+  ['speaks another protocol', [Buffer.from('HTTP/1.1 400 Bad Request\r\n\r\n')]],
+  ['sends noise', [Buffer.from(Array.from({ length: 5_000 }, (_, n) => (n * 73) % 256))]],
+  ['welcomes, then sends noise', [connack, Buffer.alloc(2_000, 0xff)]],
+  ['welcomes twice', [connack, connack]],
+  ['promises a packet without end', [connack, Buffer.from([0x30, 0xff, 0xff, 0xff, 0x7f, 0x00])]],
+  ['refuses', [Buffer.from([0x20, 0x02, 0x00, 0x05])]],
+] as const)(
+  'a broker that %s does no harm: the dinner goes on, and the bridge can be closed',
+  async (_, bytes) => {
+    const calls: Socket[] = [];
+    const server = createServer((socket) => {
+      calls.push(socket);
+      socket.on('error', () => undefined);
+      socket.on('data', () => undefined);
+      for (const piece of bytes) socket.write(piece);
+    });
+    await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+    ending.push(() => {
+      for (const one of calls) one.destroy();
+      server.close();
+    });
+    const { port } = server.address() as AddressInfo;
+    const house = await fakeHouse({ calls: [], said: [] });
+    const bridge = await bridging(house, new URL(`mqtt://127.0.0.1:${port}`));
+    await until(() => calls.length > 0);
+    await house.raise([dueNow(house, 'a')]);
+    expect((await house.household.say({ text: 'next' })).replies).toHaveLength(1);
+    await bridge.close();
+  },
+);

@@ -51,6 +51,8 @@ const firstWaitMilliseconds = 250;
 const longestWaitMilliseconds = 10_000;
 const connectMilliseconds = 10_000;
 const keepAliveSeconds = 30;
+/** Nobody speaks so long; the broker keeps the rest to itself. */
+const packetBytes = 1024 * 1024;
 /** What the broker kept for us comes at once when the line is back. */
 const resumingMilliseconds = 2_000;
 
@@ -135,13 +137,15 @@ export class Line {
 
   /** Connects and subscribes; gives what settles when the connection is over. */
   private async connect(): Promise<{ gone: Promise<void> }> {
-    const { protocol, ticks, subscriptions, will, heard } = this.options;
+    const { protocol, ticks, will, heard } = this.options;
     const fresh = this.lostAt === undefined || ticks() - this.lostAt > keptSeconds * 1000;
     if (protocol === '3.1.1' && fresh) await this.forget();
     const client = this.dial({
       clean: protocol === '5' && fresh,
       will: { ...will, payload: Buffer.from(will.payload), qos: 1, retain: true },
-      ...(protocol === '5' ? { properties: { sessionExpiryInterval: keptSeconds } } : {}),
+      ...(protocol === '5'
+        ? { properties: { sessionExpiryInterval: keptSeconds, maximumPacketSize: packetBytes } }
+        : {}),
     });
     const lostAt = this.lostAt;
     let resumedUntil = Number.NEGATIVE_INFINITY;
@@ -165,18 +169,34 @@ export class Line {
       );
     };
     const gone = new Promise<void>((resolve) => client.once('close', () => resolve()));
-    await connected(client);
+    await this.connected(client);
+    await this.subscribe(client, gone);
+    this.client = client;
+    return { gone };
+  }
+
+  private async subscribe(client: MqttClient, gone: Promise<void>): Promise<void> {
+    const { signal } = this.closed;
+    const given = (): void => void client.end(true);
+    const timer = setTimeout(given, connectMilliseconds);
+    signal.addEventListener('abort', given, { once: true });
     try {
-      if (this.closed.signal.aborted) throw new Error('the line is closed');
-      const granted = await client.subscribeAsync([...subscriptions], { qos: 1 });
+      if (signal.aborted) throw new Error('the line is closed');
+      const granted = await Promise.race([
+        client.subscribeAsync([...this.options.subscriptions], { qos: 1 }),
+        gone.then(() => {
+          throw new Error('the broker does not answer');
+        }),
+      ]);
       const refused = granted.find((one) => one.qos >= 128);
       if (refused) throw new Error(`the broker does not let us read ${refused.topic}`);
     } catch (error) {
       client.end(true);
       throw error;
+    } finally {
+      clearTimeout(timer);
+      signal.removeEventListener('abort', given);
     }
-    this.client = client;
-    return { gone };
   }
 
   private async leave(client: MqttClient): Promise<void> {
@@ -186,10 +206,31 @@ export class Line {
     if (protocol === '3.1.1') await this.forget().catch(() => undefined);
   }
 
+  private connected(client: MqttClient): Promise<void> {
+    return new Promise((resolve, reject) => {
+      let why: Error = new Error('the broker does not answer');
+      client.on('error', (error) => {
+        why = error;
+      });
+      const { signal } = this.closed;
+      const given = (): void => void client.end(true);
+      // The farewell of an open line dials once more, after the line is closed.
+      if (!signal.aborted) signal.addEventListener('abort', given, { once: true });
+      client.once('connect', () => {
+        signal.removeEventListener('abort', given);
+        resolve();
+      });
+      client.once('close', () => {
+        signal.removeEventListener('abort', given);
+        reject(why);
+      });
+    });
+  }
+
   /** Before version 5 a session ends only by a clean connection in its place. */
   private async forget(): Promise<void> {
     const client = this.dial({ clean: true });
-    await connected(client);
+    await this.connected(client);
     await client.endAsync();
   }
 
@@ -211,17 +252,6 @@ export class Line {
     client.on('error', () => undefined);
     return client;
   }
-}
-
-function connected(client: MqttClient): Promise<void> {
-  return new Promise((resolve, reject) => {
-    let why: Error = new Error('the broker does not answer');
-    client.on('error', (error) => {
-      why = error;
-    });
-    client.once('connect', () => resolve());
-    client.once('close', () => reject(why));
-  });
 }
 
 const rested = (milliseconds: number, signal: AbortSignal): Promise<void> =>

@@ -10,13 +10,15 @@ export interface SaidOnBus {
   replyTo: string;
 }
 
+/** More than this is no sentence; what is cut off is not missed. */
+const payloadBytesAtMost = 256 * 1024;
 const nameCharactersAtMost = 200;
 const topicBytesAtMost = 1_000;
 
 /** Undefined for nothing at all, which is how a kept message is cleared. */
 export function saidIn(message: Inbound, base: string): SaidOnBus | undefined {
   if (message.payload.length === 0) return undefined;
-  const payload = message.payload.toString('utf8');
+  const payload = message.payload.subarray(0, payloadBytesAtMost).toString('utf8');
   const body = objectIn(payload);
   const wished = message.responseTopic ?? body?.reply_to;
   return {

@@ -4,7 +4,7 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['test/bridges/broker/*.broker.ts'],
-    testTimeout: 60_000,
+    testTimeout: 120_000,
     reporters: ['default', './scripts/closing-line.ts'],
   },
 });
