@@ -16,7 +16,7 @@ import { wordsTogether } from './en/together.ts';
 import { openingWords } from './en/wording.ts';
 import { atTime } from './en/words.ts';
 import type { Scene } from './scene.ts';
-import { lower, type Spoken, say, sentences, silent } from './spoken.ts';
+import { forEyes, lower, type Spoken, say, sentences, silent } from './spoken.ts';
 
 export interface Composed extends Spoken {
   keys: string[];
@@ -102,13 +102,15 @@ function nextWords(outcomes: readonly Outcome[], scene: Scene, asking: boolean):
   if (asking) return silent;
   if (scene.firstPlan && scene.nextStep === undefined) {
     const first = nextStepOf(scene);
-    return first ? say`First, ${atTime(first.startAt, scene)}: ${first.title}.` : silent;
+    return first ? forEyes(say`First, ${atTime(first.startAt, scene)}: ${first.title}.`) : silent;
   }
   if (scene.nextStep === undefined) return silent;
   const lead = scene.firstPlan || outcomes.some((outcome) => leadsOn.has(outcome.key));
   if (!lead) return silent;
   const next = scene.plan?.steps.find((step) => step.id === scene.nextStep) ?? nextStepOf(scene);
   if (!next) return silent;
+  // What was still open in the kitchen is past once dinner is on the table.
+  if (scene.stage === 'served' && next.id !== 'put-away') return silent;
   const called = lower(forHands(callWords(next.id, scene), next.id, scene));
   return sentences([
     scene.firstPlan ? say`First: ${called}` : say`Next: ${called}`,

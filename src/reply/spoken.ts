@@ -29,6 +29,9 @@ export const capital = (sentence: Spoken): Spoken => ({
   speech: sentence.speech.charAt(0).toUpperCase() + sentence.speech.slice(1),
 });
 
+/** Written and not spoken: what would take an ear too long. */
+export const forEyes = (sentence: Spoken): Spoken => ({ text: sentence.text, speech: '' });
+
 const lowered = (words: string): string =>
   /^I\b|^USDA/.test(words) ? words : words.charAt(0).toLowerCase() + words.slice(1);
 

@@ -3,6 +3,7 @@ import { assertNever } from '../../base/assert.ts';
 import type { AnnouncementKind } from '../../kitchen/facts.ts';
 import type { Scene } from '../scene.ts';
 import { capital, lower, type Spoken, say, sentences, silent } from '../spoken.ts';
+import { carvingMap } from './carving.ts';
 import { callWords, cautionWords, fill, findStep, forHands, pullShown, titleOf } from './steps.ts';
 import { servingWords } from './table.ts';
 import { authorityDegrees, clock, degrees, duration, ovenDegrees } from './words.ts';
@@ -73,7 +74,10 @@ export function wordCall(call: CallToWord, scene: Scene): Spoken {
     case 'pull':
       return pullCall(scene, again);
     case 'rest-over':
-      return say`The rest is nearly over. Warm plates and the carving knife out.`;
+      return sentences([
+        say`The rest is nearly over. Warm plates and the carving knife out.`,
+        carvingMap(scene),
+      ]);
     case 'carve':
       return sentences([callWords('carve', scene), cautionWords('carve', scene)]);
     case 'serve':

@@ -3,7 +3,7 @@ import { minutesBetween } from '../../base/time.ts';
 import { menuOf } from '../../kitchen/dinner.ts';
 import type { Plan, PlannedStep } from '../../kitchen/plan.ts';
 import type { Scene } from '../scene.ts';
-import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
+import { capital, forEyes, list, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { isLore } from './chores.ts';
 import {
   atTime,
@@ -133,13 +133,13 @@ export function openingDay(scene: Scene): Spoken {
   const roastIn = plan.steps.find((step) => step.id === 'roast-in');
   const head =
     roastIn && roastIn.state === 'planned'
-      ? say`Roast in ${atTime(plan.roastInAt, scene)}, likely out at ${clock(plan.pullAt.p50, dinner)}, dinner at ${clock(plan.serving.likelyAt, dinner)}.`
+      ? say`Roast in ${atTime(plan.roastInAt, scene)}, ${forEyes(say`likely out at ${clock(plan.pullAt.p50, dinner)}, `)}dinner at ${clock(plan.serving.likelyAt, dinner)}.`
       : say`Likely out at ${clock(plan.pullAt.p50, dinner)}, dinner at ${clock(plan.serving.likelyAt, dinner)}.`;
   const menu = menuOf(dinner).map((card) => say`${card.title}`);
   const frozen =
     dinner.roast.frozen === true && !plan.steps.some((step) => step.id === 'thaw')
       ? say`There is no time left to thaw it in the fridge. Ask me how to thaw it in cold water; else it goes in frozen and takes half as long again.`
       : silent;
-  const beside = menu.length > 0 ? { text: `With it: ${list(menu).text}.`, speech: '' } : silent;
-  return sentences([late, head, wholeDay(scene), beside, frozen]);
+  const beside = menu.length > 0 ? forEyes(say`With it: ${list(menu)}.`) : silent;
+  return sentences([late, head, forEyes(wholeDay(scene)), beside, frozen]);
 }

@@ -1,4 +1,5 @@
 /** What the kitchen has not: the other way round a tool, or what stands in for an ingredient. */
+import { minutesBetween } from '../../base/time.ts';
 import { stepIdOf } from '../../kitchen/card.ts';
 import type { OutcomeOf } from '../../kitchen/outcome.ts';
 import type { Scene } from '../scene.ts';
@@ -15,18 +16,27 @@ export function lackedWords({ thing, step }: OutcomeOf<'lacked'>, scene: Scene):
   return say`No ${thing.replace(/-/g, ' ')}: noted. Nothing in this dinner needs it.`;
 }
 
+/** A step so near is told its other way aloud; a later one is called so when its time comes. */
+const nearMinutes = 15;
+
 /** The first step it touches in its other way, what that costs, and what else it touches. */
 function otherWay(thing: string, step: string, scene: Scene): Spoken {
   const around = findStep(scene.dinner, step)?.step.without?.find((one) => one.tool === thing);
   const minutes = around?.extraMinutes ?? 0;
   const others = openStepsNeeding(thing, scene).filter((id) => id !== step);
-  const tool = thing.replace(/-/g, ' ');
-  return sentences([
-    say`No ${tool}, then. The other way: ${lower(callWords(step, scene))}`,
+  const planned = scene.plan?.steps.find((one) => one.id === step);
+  const near = !planned || minutesBetween(scene.now, planned.startAt) <= nearMinutes;
+  const words = sentences([
+    say`The other way: ${lower(callWords(step, scene))}`,
     minutes > 0 ? say`It takes ${duration(minutes)} more, and I count on that.` : silent,
     others.length > 0
       ? say`The same goes for this: ${list(others.map((id) => say`${titleOf(scene.dinner, id)}`))}. I say how when it comes.`
       : silent,
+  ]);
+  const later = say`I call the other way when it comes.`;
+  return sentences([
+    say`No ${thing.replace(/-/g, ' ')}, then.`,
+    { text: words.text, speech: near ? words.speech : later.speech },
   ]);
 }
 

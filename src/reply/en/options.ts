@@ -1,4 +1,5 @@
 /** Options in words: what each does, and what it costs. */
+import { minutesBetween } from '../../base/time.ts';
 import type { Option } from '../../kitchen/facts.ts';
 import type { Scene } from '../scene.ts';
 import { type Spoken, say, sentences, silent } from '../spoken.ts';
@@ -72,13 +73,33 @@ export function optionRisk(option: OptionToWord, scene: Scene): string {
   return parts.length === 0 ? 'no cost I can see' : parts.join('; ');
 }
 
-/** The options told: the first is on already. */
+/** How far a table or a core may be off what was wanted before it is worth saying aloud. */
+const offMinutes = 5;
+const offKelvin = 1.5;
+
+/** The options told: the first is on already. Aloud, only where one differs from what was wanted. */
 export function offer(options: readonly Option[], scene: Scene): Spoken {
   const [first, ...others] = options;
   if (!first) return silent;
-  const { dinner } = scene;
-  const figures = (option: Option): Spoken =>
-    say`${aloud(option.title)}: table ${clock(option.servingAt, dinner)}, ${degrees(option.coreAtServingCelsius.p50, dinner.units)} at the knife`;
+  const { dinner, plan } = scene;
+  const figures = (option: Option): Spoken => {
+    const all = say`${aloud(option.title)}: table ${clock(option.servingAt, dinner)}, ${degrees(option.coreAtServingCelsius.p50, dinner.units)} at the knife`;
+    const wanted = dinner.servingAt ?? plan?.serving.wantedAt ?? option.servingAt;
+    const late = minutesBetween(wanted, option.servingAt) > offMinutes;
+    const target = dinner.target?.serveCelsius ?? option.coreAtServingCelsius.p50;
+    const off = option.coreAtServingCelsius.p50 - target;
+    const told = [
+      aloud(option.title).speech,
+      ...(late ? [say`dinner at ${clock(option.servingAt, dinner)}`.speech] : []),
+      ...(Math.abs(off) > offKelvin
+        ? [
+            say`${off > 0 ? 'more' : 'less'} done, ${degrees(option.coreAtServingCelsius.p50, dinner.units)}`
+              .speech,
+          ]
+        : []),
+    ];
+    return { text: all.text, speech: told.join(', ') };
+  };
   const numbers = ['One', 'Two', 'Three'];
   return sentences([
     say`I take one, ${figures(first)}.`,

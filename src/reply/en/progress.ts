@@ -2,7 +2,7 @@
 import { minutesBetween } from '../../base/time.ts';
 import type { OutcomeOf } from '../../kitchen/outcome.ts';
 import type { Scene } from '../scene.ts';
-import { list, type Spoken, say, sentences, silent } from '../spoken.ts';
+import { capital, forEyes, list, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { offer } from './options.ts';
 import { callWords, doneClause, findStep, pullShown } from './steps.ts';
 import { between, clock, degrees, degreesApart, duration } from './words.ts';
@@ -62,7 +62,9 @@ export function pullWords(scene: Scene): Spoken {
   if (until <= 1 && short > nearKelvin)
     return say`Not yet: ${degreesApart(short, dinner.units)} short of the pull at ${pullShown(plan, dinner)}. Leave it in.`;
   if (until <= 1) return say`Pull it now, at ${pullShown(plan, dinner)}.`;
-  return say`Pull at ${pullShown(plan, dinner)}, likely at ${clock(plan.pullAt.p50, dinner)}, between ${between(clock(plan.pullAt.p10, dinner), clock(plan.pullAt.p90, dinner))}.`;
+  // The span is for eyes: spoken with every reading it takes four seconds.
+  const span = say`, between ${between(clock(plan.pullAt.p10, dinner), clock(plan.pullAt.p90, dinner))}`;
+  return say`Pull at ${pullShown(plan, dinner)}, likely at ${clock(plan.pullAt.p50, dinner)}${forEyes(span)}.`;
 }
 
 export function lookWords(scene: Scene): Spoken {
@@ -98,7 +100,8 @@ export function thermometerWords(
 ): Spoken {
   const shown = degrees(offsetKelvin, dinner.units);
   const off = degreesApart(Math.abs(offsetKelvin), dinner.units);
-  if (Math.abs(offsetKelvin) <= trueKelvin) return say`${shown} in ice water: it reads true.`;
+  if (Math.abs(offsetKelvin) <= trueKelvin)
+    return capital(say`${shown} in ice water: it reads true.`);
   if (Math.abs(offsetKelvin) >= hopelessKelvin)
     return say`${shown} in ice water is ${off} off. Stir the ice, change the battery, and try again; I would not trust it so.`;
   return say`${shown} in ice water: it reads ${off} ${offsetKelvin > 0 ? 'high' : 'low'}, and I count on that.`;
@@ -108,21 +111,20 @@ export function readingWords({ celsius, again }: OutcomeOf<'reading-noted'>, sce
   const { plan, dinner, now } = scene;
   const offset = dinner.thermometerOffsetKelvin ?? 0;
   if (!plan || scene.stage === 'prep' || scene.stage === 'planning' || scene.stage === 'preheat')
-    return say`${degrees(celsius, dinner.units)} to start with, noted.`;
+    return capital(say`${degrees(celsius, dinner.units)} to start with, noted.`);
   if (scene.stage === 'rest' || scene.stage === 'hold')
-    return say`${degrees(celsius, dinner.units)} on the board. Carve at ${clock(plan.steps.find((step) => step.id === 'carve')?.startAt ?? now, dinner)}.`;
+    return say`It reads ${degrees(celsius, dinner.units)}, resting. Carve at ${clock(plan.steps.find((step) => step.id === 'carve')?.startAt ?? now, dinner)}.`;
   if (again)
     return sentences([say`${degrees(celsius, dinner.units)}, I have it.`, lookWords(scene)]);
   if (celsius - offset >= plan.pullCelsius - 0.3)
     return sentences([
-      say`${degrees(celsius, dinner.units)}.`,
+      capital(say`${degrees(celsius, dinner.units)}.`),
       callWords('pull', scene),
       say`Tell me when it is out.`,
     ]);
-  const pull = pullWords(scene);
   return sentences([
-    say`${degrees(celsius, dinner.units)}.`,
-    pull,
+    capital(say`${degrees(celsius, dinner.units)}.`),
+    pullWords(scene),
     lookWords(scene),
     tableWords(scene),
   ]);
@@ -139,7 +141,12 @@ export function stepDone({ step, presumed, again }: OutcomeOf<'step-done'>, scen
     case 'oven-on':
       return sentences([say`Oven on.`, assumed]);
     case 'oven-down':
-      return sentences([say`Down it is.`, assumed, pullWords(scene)]);
+      // With the next step called in the same breath, the pull can wait for the screen.
+      return sentences([
+        say`Down it is.`,
+        assumed,
+        scene.nextStep === undefined ? pullWords(scene) : forEyes(pullWords(scene)),
+      ]);
     case 'serve':
       return sentences([say`Enjoy it.`, assumed]);
     case 'put-away':
@@ -157,7 +164,10 @@ export function movedWords(
   const head = say`Dinner at ${clock(servingAt, dinner)}, ${duration(Math.abs(minutes))} ${minutes >= 0 ? 'later' : 'sooner'}.`;
   if (!plan) return head;
   if (scene.options && scene.options.length > 0)
-    return sentences([head, offer(scene.options, scene)]);
+    return sentences([
+      { text: head.text, speech: say`Dinner at ${clock(servingAt, dinner)}.`.speech },
+      offer(scene.options, scene),
+    ]);
   const late = minutesBetween(plan.serving.wantedAt, plan.serving.likelyAt);
   if (late > 5)
     return sentences([

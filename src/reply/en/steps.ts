@@ -7,8 +7,7 @@ import { circumstancesOf, cooksOnFor } from '../../kitchen/circumstances.ts';
 import { type Dinner, roastCardOf } from '../../kitchen/dinner.ts';
 import type { Plan } from '../../kitchen/plan.ts';
 import type { Scene } from '../scene.ts';
-import { capital, list, lower, type Spoken, say, sentences, silent } from '../spoken.ts';
-import { carvingMap } from './carving.ts';
+import { capital, list, lower, type Spoken, say, silent } from '../spoken.ts';
 import { choreStep, seasoningCall } from './chores.ts';
 import { ovenAfter } from './day.ts';
 import { guestName } from './names.ts';
@@ -100,8 +99,7 @@ export function callWords(id: string, scene: Scene): Spoken {
   const salted = id === seasoningStep ? seasoningCall(scene.dinner) : undefined;
   if (salted) return say`${salted}`;
   const around = (found.step.without ?? []).find((one) => scene.dinner.lacks.includes(one.tool));
-  const call = fill(around?.call ?? found.step.call, scene, found.step);
-  return id === 'carve' ? sentences([call, carvingMap(scene)]) : call;
+  return fill(around?.call ?? found.step.call, scene, found.step);
 }
 
 export const howWords = (step: CardStep, scene: Scene): Spoken[] =>

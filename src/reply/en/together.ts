@@ -1,4 +1,5 @@
 /** Several outcomes of one utterance told together: steps done in one sentence, dishes in one menu. */
+import type { Card } from '../../kitchen/card.ts';
 import { menuOf } from '../../kitchen/dinner.ts';
 import type { Outcome, OutcomeOf } from '../../kitchen/outcome.ts';
 import type { Scene } from '../scene.ts';
@@ -6,6 +7,7 @@ import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts
 import { doneTold, hasOwnWords, presumedWords } from './progress.ts';
 import { dishTitle } from './steps.ts';
 import { word } from './wording.ts';
+import { count } from './words.ts';
 
 /** Each outcome in words, those of one kind gathered where the first of them stands. */
 export function wordsTogether(outcomes: readonly Outcome[], scene: Scene): Spoken[] {
@@ -49,9 +51,20 @@ function menuWords(changes: readonly MenuChange[], scene: Scene): Spoken {
   return sentences([
     added.length > 0 ? capital(say`${list(added)}, noted.`) : silent,
     dropped.length > 0 ? capital(say`${list(dropped.map((title) => say`no ${title}`))}.`) : silent,
-    menu.length > 0
-      ? say`Beside the roast now: ${list(menu.map((card) => say`${card.title}`))}.`
-      : say`Nothing beside the roast now.`,
+    besideWords(menu),
     first && butters.length > 1 ? say`That makes two butters: which one goes?` : silent,
   ]);
+}
+
+/** A long menu is for eyes. */
+const menuSpoken = 4;
+
+function besideWords(menu: readonly Card[]): Spoken {
+  if (menu.length === 0) return say`Nothing beside the roast now.`;
+  const words = say`Beside the roast now: ${list(menu.map((card) => say`${card.title}`))}.`;
+  if (menu.length <= menuSpoken) return words;
+  return {
+    text: words.text,
+    speech: say`That makes ${count(menu.length)} beside the roast.`.speech,
+  };
 }

@@ -152,7 +152,7 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
     if (step === 'carve') {
       const called = scene.dinner.calls.has('carve:carve');
       const caution = called ? silent : cautionWords('carve', scene);
-      return sentences([say`Carve away.`, assumed, called ? silent : carvingMap(scene), caution]);
+      return sentences([say`Carve away.`, assumed, carvingMap(scene), caution]);
     }
     if (presumed.includes(step)) return presumedWords(presumed, scene);
     return sentences([isUnderWay(step, scene) ? doneTold([step], scene) : say`Good.`, assumed]);

@@ -1,0 +1,123 @@
+/**
+ * Reads every line aloud with espeak-ng and times it: each line of each card with its blanks filled, and
+ * every reply and call of the session scripts. A breath is twelve seconds; longer lines are named, those
+ * that were asked for as a list apart. `tsx scripts/read-aloud.ts [--cards] [FILE…]`, default all.
+ */
+import { spawnSync } from 'node:child_process';
+import { readdirSync } from 'node:fs';
+import type { Card } from '../src/kitchen/card.ts';
+import { readScript, rehearseScript } from '../src/main/commands/rehearse.ts';
+import { cardsOf } from '../src/main/household.ts';
+import { faultSentence } from '../src/rehearsal/script.ts';
+
+const breathSeconds = 12;
+
+interface Line {
+  where: string;
+  speech: string;
+  /** The cook asked for a list, which may take longer than a breath. */
+  list: boolean;
+}
+
+/** What is asked for as a list; and the first plan of a day, which answers everything told so far. */
+const listed = /^(ask-plan|ask-shopping|ask-guests|ask-options|ask-butcher)$/;
+const firstPlan = 'the-day';
+
+/** What a blank says in a usual household; the longest of its usual values. */
+const blanks: Record<string, string> = {
+  searTemperature: 'four hundred fifty degrees',
+  roastTemperature: 'three hundred twenty-five degrees',
+  pullTemperature: 'one hundred twenty-one degrees',
+  ovenTemperature: 'four hundred seventy-five degrees',
+  guests: 'twelve',
+  vulnerableGuests: 'your granny and the children',
+  consumerMinimum: 'one hundred forty-five degrees',
+};
+const filled = (text: string): string =>
+  text.replace(/\{(\w+)\}/g, (whole, name: string) => blanks[name] ?? whole);
+
+/** Every line of a card that may be said by itself; a call goes with its caution. */
+function linesOfCard(card: Card): Line[] {
+  const said = (where: string, ...parts: (string | undefined)[]): Line => ({
+    where: `${card.id} ${where}`,
+    speech: filled(parts.filter((part) => part !== undefined).join(' ')),
+    list: false,
+  });
+  return [
+    said('hold', card.hold.how),
+    ...card.ingredients.flatMap((part) => [
+      ...(part.instead === undefined ? [] : [said(`${part.item} instead`, part.instead)]),
+      ...Object.entries(part.free ?? {}).map(([key, text]) => said(`${part.item} ${key}`, text)),
+    ]),
+    ...card.steps.flatMap((step) =>
+      [step, ...(step.variants ?? [])].flatMap((words) => [
+        ...(words.call === undefined ? [] : [said(step.id, words.call, step.caution)]),
+        ...(words.how ?? []).map((text) => said(`${step.id} how`, text)),
+        ...(words.right === undefined ? [] : [said(`${step.id} right`, words.right)]),
+        ...(words.wrong === undefined ? [] : [said(`${step.id} wrong`, words.wrong)]),
+      ]),
+    ),
+    ...card.steps.flatMap((step) => [
+      ...(step.without ?? []).map((way) => said(`${step.id} ${way.tool}`, way.call, step.caution)),
+      ...(step.why === undefined ? [] : [said(`${step.id} why`, step.why)]),
+      ...(step.ready === undefined ? [] : [said(`${step.id} ready`, step.ready)]),
+    ]),
+  ];
+}
+
+/** Every reply and call of a session script. */
+async function linesOfScript(file: string, cards: readonly Card[]): Promise<Line[]> {
+  const { script, fault } = readScript(file);
+  if (!script) throw new Error(faultSentence(fault));
+  const lines: Line[] = [];
+  const where = file.replace(/^.*\//, '');
+  await rehearseScript(script, cards, {
+    audience: {
+      replied: (turn) => {
+        const list = turn.heard.some((one) => listed.test(one.intent));
+        for (const { speech, key } of turn.replies)
+          lines.push({ where, speech, list: list || key.split(' ').includes(firstPlan) });
+      },
+      announced: ({ speech, kind }) =>
+        void lines.push({ where: `${where} ${kind}`, speech, list: false }),
+    },
+  });
+  return lines;
+}
+
+/** Seconds that espeak-ng takes at its usual pace: 16-bit mono samples at 22 050 a second. */
+function secondsOf(speech: string): number {
+  const voice = spawnSync('espeak-ng', ['-v', 'en-us', '--stdout', speech], {
+    maxBuffer: 1 << 26,
+  });
+  if (voice.error) throw new Error('espeak-ng is not installed: apt-get install espeak-ng');
+  return (voice.stdout.length - 44) / (2 * 22_050);
+}
+
+const words = process.argv.slice(2);
+const named = words.filter((word) => !word.startsWith('--'));
+const folder = 'transcripts-synthetic';
+const files =
+  named.length > 0
+    ? named
+    : words.includes('--cards')
+      ? []
+      : readdirSync(folder)
+          .filter((name) => name.endsWith('.session.txt'))
+          .map((name) => `${folder}/${name}`);
+const cards = cardsOf(undefined);
+const lines = named.length > 0 ? [] : cards.flatMap(linesOfCard);
+for (const file of files) lines.push(...(await linesOfScript(file, cards)));
+
+const once = [...new Map(lines.map((line) => [line.speech, line])).values()];
+const timed = once
+  .filter((line) => line.speech !== '')
+  .map((line) => ({ ...line, seconds: secondsOf(line.speech) }))
+  .sort((a, b) => b.seconds - a.seconds);
+const long = timed.filter((line) => line.seconds > breathSeconds);
+for (const { seconds, where, speech, list } of long)
+  process.stdout.write(`${seconds.toFixed(1)} s${list ? ' (a list)' : ''}  ${where}: ${speech}\n`);
+const middle = timed[Math.floor(timed.length / 2)]?.seconds ?? 0;
+process.stdout.write(
+  `${timed.length} lines, half of them under ${middle.toFixed(1)} s; ${long.filter((line) => !line.list).length} over ${breathSeconds} s, and ${long.filter((line) => line.list).length} lists\n`,
+);
