@@ -56,6 +56,22 @@ describe.each(cards.map((card) => [card.id, card] as const))('%s', (_id, card) =
     }
   });
 
+  test('a title is an order, and each step can be told back as done', () => {
+    for (const step of card.steps) {
+      expect(step.title, step.id).not.toMatch(
+        /^[a-z' ]+ (in|out|on)$(?<!^(put|take|turn|spread) .*)/,
+      );
+      expect(step.done, step.id).toMatch(/ (is|are|has|have) [a-z]/);
+      expect(step.done, step.id).not.toMatch(/[.!?]$/);
+    }
+  });
+
+  // The first of two beats before a move of the oven: what to have at hand.
+  test('what goes into the oven is told ahead', () => {
+    for (const step of card.steps)
+      if (step.oven) expect(step.ready, `${card.id}.${step.id}`).toBeDefined();
+  });
+
   test('no two steps of a card answer to one name', () => {
     const seen = new Map<string, string>();
     for (const step of lexiconOf([card]).steps)
@@ -63,6 +79,11 @@ describe.each(cards.map((card) => [card.id, card] as const))('%s', (_id, card) =
         expect(seen.get(name) ?? step.id, `"${name}"`).toBe(step.id);
         seen.set(name, step.id);
       }
+  });
+
+  test('raw meat that waits goes back into the fridge', () => {
+    const season = card.steps.find((step) => step.id === 'season');
+    if (season) expect(season.call).toMatch(/back into the fridge/i);
   });
 
   test('every tool that is needed has a way round it', () => {

@@ -8,8 +8,11 @@ export interface SpokenLine {
 
 export function spokenLines(card: Card): SpokenLine[] {
   const lines: SpokenLine[] = [{ where: `${card.id} hold`, text: card.hold.how }];
-  for (const part of card.ingredients)
-    if (part.instead) lines.push({ where: `${card.id} ${part.item}`, text: part.instead });
+  for (const part of card.ingredients) {
+    const where = `${card.id} ${part.item}`;
+    if (part.instead) lines.push({ where, text: part.instead });
+    for (const text of Object.values(part.free ?? {})) lines.push({ where: `${where} free`, text });
+  }
   for (const step of card.steps) {
     const where = `${card.id}.${step.id}`;
     lines.push({ where: `${where} call`, text: step.call });
@@ -18,6 +21,11 @@ export function spokenLines(card: Card): SpokenLine[] {
       lines.push({ where: `${where} without ${way.tool}`, text: way.call });
     lines.push({ where: `${where} right`, text: step.right });
     lines.push({ where: `${where} wrong`, text: step.wrong });
+    if (step.ready) lines.push({ where: `${where} ready`, text: step.ready });
+    for (const variant of step.variants ?? []) {
+      if (variant.call) lines.push({ where: `${where} variant`, text: variant.call });
+      for (const text of variant.how ?? []) lines.push({ where: `${where} variant how`, text });
+    }
     if (step.why) lines.push({ where: `${where} why`, text: step.why });
     if (step.caution) lines.push({ where: `${where} caution`, text: step.caution });
   }
