@@ -15,6 +15,7 @@ import { demoCommand } from './commands/demo.ts';
 import { forecastCommand, understandCommand } from './commands/lines.ts';
 import { logCommand } from './commands/log.ts';
 import { planCommand } from './commands/plan.ts';
+import { recordCommand } from './commands/record.ts';
 import { rehearseCommand } from './commands/rehearse.ts';
 import { type ServeCommandOptions, serveCommand } from './commands/serve.ts';
 import { withBridgeOptions } from './commands/serve-bridges.ts';
@@ -93,6 +94,11 @@ function programOf(done: Done): Command {
     )
     .option(...data)
     .action(done((dinner: string, options) => logCommand(dinner, options)));
+  command('record', 'what was planned and what happened in a dinner, as a page')
+    .argument('<dinner>', 'its name')
+    .option('--to <dir>', 'write it there, as Markdown with its drawing in SVG')
+    .option(...data)
+    .action(done((dinner: string, options) => recordCommand(dinner, options)));
   command('demo', 'play a whole invented dinner in under a minute')
     .option('--fast', 'without pauses')
     .action(done(demoCommand));
