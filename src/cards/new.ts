@@ -23,6 +23,7 @@ export function newCardText(kind: CardKind, title: string): string {
     '# A card of your own. Lines that begin with # are notes and may go.',
     '# Spoken words: short, one breath each. Write no temperatures into them; in braces the household',
     '# hears its own: {searTemperature} {roastTemperature} {pullTemperature} {ovenTemperature} {guests}',
+    '# {vulnerableGuests} {consumerMinimum}',
     '',
     ...field('card', kind),
     ...field('id', idOfTitle(title)),
@@ -72,6 +73,8 @@ interface StepText {
   id: string;
   title: string;
   call: string;
+  /** Absent: a clause made of the title. */
+  done?: string;
   minutes: string;
   hands: string;
   extra?: readonly string[];
@@ -86,6 +89,7 @@ function stepLines(step: StepText, noted: boolean): string[] {
     `  - id: ${step.id}`,
     ...line('title', quoted(step.title)),
     ...line('call', quoted(step.call)),
+    ...line('done', quoted(step.done ?? `${step.title} is done`)),
     ...line('minutes', step.minutes),
     ...line('hands', step.hands),
     ...(step.extra ?? []).map((text) => `    ${text}`),
@@ -103,6 +107,7 @@ function dishLines(kind: CardKind, name: string): string[] {
       id: 'prepare',
       title: `prepare ${name}`,
       call: `Prepare ${name} now.`,
+      done: `${name} is prepared`,
       minutes: '[5, 8, 12]',
       hands: 'throughout',
     },
@@ -110,11 +115,14 @@ function dishLines(kind: CardKind, name: string): string[] {
   if (kind === 'side')
     steps.push({
       id: 'in',
-      title: `${name} in`,
+      title: `put ${name} in`,
       call: `In it goes: ${name}.`,
+      done: `${name} is in`,
       minutes: '[30, 40, 50]',
       hands: 'start',
       extra: [
+        `# ${glossary.ready}`,
+        'ready: Say here what to have at hand.',
         `# ${glossary.after}`,
         'after:',
         '  - step: prepare',
@@ -139,6 +147,7 @@ function dishLines(kind: CardKind, name: string): string[] {
     id: 'finish',
     title: `finish ${name}`,
     call: `Finish ${name} for the table.`,
+    done: `${name} is finished`,
     minutes: '[2, 3, 5]',
     hands: 'throughout',
     extra: ['ends: { anchor: table, earliestMinutes: -20, likelyMinutes: -4, latestMinutes: 0 }'],

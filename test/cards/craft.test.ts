@@ -58,9 +58,8 @@ describe.each(cards.map((card) => [card.id, card] as const))('%s', (_id, card) =
 
   test('a title is an order, and each step can be told back as done', () => {
     for (const step of card.steps) {
-      expect(step.title, step.id).not.toMatch(
-        /^[a-z' ]+ (in|out|on)$(?<!^(put|take|turn|spread) .*)/,
-      );
+      if (/ (in|out|on)$/.test(step.title))
+        expect(step.title, step.id).toMatch(/^(put|take|turn|spread) /);
       expect(step.done, step.id).toMatch(/ (is|are|has|have) [a-z]/);
       expect(step.done, step.id).not.toMatch(/[.!?]$/);
     }

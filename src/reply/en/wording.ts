@@ -1,5 +1,6 @@
 /** Each outcome in words. The first sentence carries what the cook needs. */
 import { minutesBetween } from '../../base/time.ts';
+import { roastCardOf } from '../../kitchen/dinner.ts';
 import type { Outcome, OutcomeKey, OutcomeOf } from '../../kitchen/outcome.ts';
 import type { Scene } from '../scene.ts';
 import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
@@ -48,7 +49,13 @@ function roastNoted(scene: Scene): Spoken {
     roast.kilograms !== undefined ? say`${weight(roast.kilograms, units)}, ` : silent;
   const boneless = roast.boneless && roast.bones === undefined ? say`boneless ` : silent;
   const name = dishTitle(scene.dinner, roast.cut ?? 'roast');
-  return joinNoted([say`${kilograms}${bones}${boneless}${name}`]);
+  const through = roastCardOf(scene.dinner)?.pink === false;
+  return sentences([
+    joinNoted([say`${kilograms}${bones}${boneless}${name}`]),
+    through && scene.dinner.target
+      ? say`It goes to ${degrees(scene.dinner.target.serveCelsius, units)} in the middle, not pink, and rests.`
+      : silent,
+  ]);
 }
 
 /** "The potatoes are in" is as true when a dish's step begins as when it is done. */
@@ -90,7 +97,7 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
         : say`Sear first, then a gentle oven.`,
   'dish-added': ({ dish }, scene) => capital(say`${dishTitle(scene.dinner, dish)}, noted.`),
   'dish-unknown': ({ dish }) =>
-    say`I have no card for ${dish.replace(/-/g, ' ')}, so I have not noted it.`,
+    say`I have no card for ${dish.replace(/[-.]/g, ' ')}, so I have not noted it.`,
   'dish-dropped': ({ dish }, scene) => say`No ${dishTitle(scene.dinner, dish)}.`,
   'units-set': (_, scene) =>
     scene.dinner.units.temperature === 'C'
