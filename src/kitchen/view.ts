@@ -97,6 +97,12 @@ export const viewSchema = z.object({
   options: z.array(option).optional(),
   cautions: z.array(z.object({ text: z.string(), source: z.string() })),
   timers: z.array(z.object({ id: z.string(), label: z.string().optional(), at: instant })),
+  /** What was noted of guests, as it was said. */
+  guestNotes: z.array(
+    z.object({ who: z.string().optional(), need: z.string(), value: z.string().optional() }),
+  ),
+  /** An emergency that still keeps the cook away. */
+  emergency: z.object({ kind: z.string(), at: instant }).optional(),
   paused: z.boolean(),
   position: z.int().describe('The last log position the view rests on'),
 });

@@ -140,6 +140,14 @@ export function viewOf(outlook: Outlook, facts: readonly Fact[]): View {
         ...(timer.label ? { label: timer.label } : {}),
         at: iso(timer.dueAt),
       })),
+    guestNotes: dinner.notes.map(({ who, need, value }) => ({
+      ...(who === undefined ? {} : { who }),
+      need,
+      ...(value === undefined ? {} : { value }),
+    })),
+    ...(dinner.emergency
+      ? { emergency: { kind: dinner.emergency.kind, at: iso(dinner.emergency.at) } }
+      : {}),
     paused: dinner.paused,
     position: facts.at(-1)?.position ?? -1,
   };

@@ -3,6 +3,7 @@ import { minutesBetween } from '../../base/time.ts';
 import type { OutcomeOf } from '../../kitchen/outcome.ts';
 import type { Scene } from '../scene.ts';
 import { capital, forEyes, list, type Spoken, say, sentences, silent } from '../spoken.ts';
+import { afterWords } from './after.ts';
 import { offer } from './options.ts';
 import { callWords, doneClause, findStep, pullShown } from './steps.ts';
 import { between, clock, degrees, degreesApart, duration } from './words.ts';
@@ -150,7 +151,7 @@ export function stepDone({ step, presumed, again }: OutcomeOf<'step-done'>, scen
     case 'serve':
       return sentences([say`Enjoy it.`, assumed]);
     case 'put-away':
-      return say`All put away. That was the dinner.`;
+      return afterWords(scene);
     default:
       return sentences([doneTold([step], scene), assumed]);
   }
