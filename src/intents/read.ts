@@ -80,7 +80,7 @@ class Reader {
   }
 
   private inClause(clause: Clause, before: readonly Placed[]): Placed[] {
-    return this.phrasesIn(clause, before)
+    return oneQuestion(clause, this.phrasesIn(clause, before))
       .map((one) => ({ ...one, clause }))
       .filter((one) => this.language.isForHelper(one, this.whole, this.context));
   }
@@ -177,6 +177,13 @@ class Reader {
     }
     return { placed, rest };
   }
+}
+
+/** A clause asks one thing: what was found first is it, the rest is made of its leavings. */
+function oneQuestion(clause: Clause, placed: readonly Placed[]): Placed[] {
+  if (clause.mood !== 'question' && clause.mood !== 'request') return [...placed];
+  const first = placed.find((one) => one.meaning.intent.startsWith('ask-'));
+  return placed.filter((one) => one === first || !one.meaning.intent.startsWith('ask-'));
 }
 
 /** How many words of a line come before a place in it. */

@@ -7,6 +7,7 @@ import type { Lexicon, ReadContext } from '../../kitchen/heard.ts';
 import { lineOf } from '../clause.ts';
 import type { Placed } from '../language.ts';
 import { stemOf } from '../names.ts';
+import { stemOfVerb } from './steps.ts';
 
 /** Heard, these change nothing, so nothing is guarded. */
 const harmless = /^(unrelated|unclear|courtesy|acknowledge)$/;
@@ -39,7 +40,7 @@ function isForHelper(
   if (reports.test(intent) && (ofOthers.test(line) || toYou.test(line))) return false;
   if (!clause) return true;
   const strange = strangeWords(placed, line, context, phraseWords);
-  if (talk.test(intent)) return strange < 2;
+  if (talk.test(intent)) return placed.framed ? strange === 0 : strange < 2;
   const own = kitchenWords(line, context.lexicon);
   if (
     thirdPerson.test(line) &&
@@ -88,7 +89,7 @@ function spokenToOthers(line: string, intent: string): boolean {
   )
     return true;
   if (/^(quiet|pause|resume|start-over|help|undo|repeat)$/.test(intent))
-    return / (kids|boys|girls|children|you lot|you two|listening|dog|darling|yourself|yourselves|dave|mum|dad) /.test(
+    return / (kids|boys|girls|children|you lot|you two|listening|dog|darling|yourselves|dave|mum|dad) /.test(
       line,
     );
   return / (darling|sweetheart|sweetie|honey|babe|boys|girls|kids) ,? ?(can|could|will|would|put|get|take|turn|pass) /.test(
@@ -120,6 +121,26 @@ const plain = new Set(
 const trade =
   /^(oven|cooker|roast|roasting|joint|beef|meat|lamb|pork|rib|ribs|probe|thermometer|instant-read|leave-in|core|middle|centre|center|degrees|celsius|fahrenheit|dinner|supper|lunch|guests?|carve|carving|carved|gravy|timer|rest|resting|serve|serving|temperature|sear|foil|tin|rack|baste|basting|internal|thickest|<[tgw]\d+>|rare|medium|preheat|preheated|preheating|bones?|step|power|electricity|smoke|smoking|fridge|dish|sides|vegetables|potatoes|burning|burnt|overcooked|undercooked|raw|reads|reading)$/;
 
+const verbs = new WeakMap<Lexicon, ReadonlySet<string>>();
+
+/** The words that steps go by, as stems: "scrubbed" says nothing against a clause. */
+function stepVerbs(lexicon: Lexicon): ReadonlySet<string> {
+  const known = verbs.get(lexicon);
+  if (known) return known;
+  const stems = new Set(
+    lexicon.steps.flatMap((step) =>
+      step.names.flatMap((name) =>
+        name
+          .toLowerCase()
+          .split(/[^a-z]+/)
+          .map(stemOfVerb),
+      ),
+    ),
+  );
+  verbs.set(lexicon, stems);
+  return stems;
+}
+
 /** The nouns of it: what a clause must speak of to be of this dinner. */
 const nouns =
   /^(oven|cooker|roast|joint|beef|meat|lamb|pork|rib|ribs|probe|thermometer|instant-read|leave-in|core|middle|centre|center|degrees|celsius|fahrenheit|dinner|supper|lunch|guests?|gravy|timer|temperature|foil|tin|rack|<[tg]\d+>|bones?|step|power|electricity|smoke|fridge|dish|sides|vegetables|potatoes|plates|leftovers|people|plan|schedule)$/;
@@ -149,7 +170,7 @@ function strangeWords(
     if (word === '|' || explained.has(word) || /^[,.?!]$|^<|^\d/.test(word)) continue;
     if (word.length < 3 || common.has(word) || trade.test(word) || words.has(stemOf(word)))
       continue;
-    if (phraseWords.has(word)) continue;
+    if (phraseWords.has(word) || stepVerbs(context.lexicon).has(stemOfVerb(word))) continue;
     count += 1;
   }
   return count;

@@ -13,7 +13,7 @@ const conjunctions = /^(and|but|then|so|plus|also|while|although|though|because|
 const ends = /^[.?!]$/;
 
 const opening =
-  /^(ok|so|well|right|and|but|hey|hi|hello|oh|yes|all|now|listen|also|then|look|yo|chef|mate|love|dear|like|sorry|there|listen up|what a palaver|morning|evening|plus|because|i think|i reckon|i believe|it looks like|looks like|seems like|good news|bad news|guess what|by the way|to say|so you know|for your information|fyi|quick update|update|as of now|at the moment|right now|all right|ok so|i see|i can tell you|i have to say|heads up|no worries|there we go|here we go) $/;
+  /^(ok|so|well|right|and|but|hey|hi|hello|oh|yes|all|now|listen|also|then|look|yo|chef|mate|love|dear|like|sorry|there|listen up|what a palaver|they said|they say|they called|they called to say|they rang|they rang to say|they texted|they phoned|they messaged|they reckon|they tell me|morning|evening|plus|because|i think|i reckon|i believe|it looks like|looks like|seems like|good news|bad news|guess what|by the way|to say|so you know|for your information|fyi|quick update|update|as of now|at the moment|right now|all right|ok so|i see|i can tell you|i have to say|heads up|no worries|there we go|here we go) $/;
 const closing =
   /^(now|then|mate|love|chef|dear|guys|folks|ok|yes|already|thanks|cheers|again|though|so far|right now|at the moment|just now|for you|i think|i reckon|i believe|i would say|by the way|thank you|for now|at last|already then|or so|there|too|as well|to be honest|apparently|everyone|everybody|darling|buddy|petal|pet|hen|sugar|hon|honey|sweetie|luv|pal|lads|bud|boss|dude|man|my love|my dear|today|would you|will you|could you|can you|if you can|if possible|if you would|for me) $/;
 
@@ -50,7 +50,9 @@ export function clausesOf(
   };
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at]!;
-    if (ends.test(token.word) || token.word === ',' || token.word === '|') {
+    if (token.word === ',' && runsOn(part, tokens, at)) {
+      // "they'll be late, maybe half an hour" is one breath.
+    } else if (ends.test(token.word) || token.word === ',' || token.word === '|') {
       // The mark of the sentence reaches back over its commas when nothing new began.
       close(token.word === ',' ? ',' : token.word);
     } else if (conjunctions.test(token.word) && !joinsNames(part, tokens, at, context)) close(',');
@@ -111,17 +113,44 @@ function withoutMoment(part: readonly Token[], quantities: readonly Quantity[]):
       quantity.kind === 'clock' ||
       (quantity.kind === 'number' &&
         quantity.face?.hour !== undefined &&
-        quantity.value >= 500 &&
-        part.length > 3);
+        (quantity.value >= 500 || (begun.test(lineOf(part)) && quantity.value > 212)) &&
+        part.length > 2) ||
+      (quantity.kind === 'number' &&
+        quantity.value >= 1 &&
+        quantity.value <= 12 &&
+        Number.isInteger(quantity.value) &&
+        begun.test(lineOf(part)));
     if (hour && /^(at|since|from)$/.test(before) && report.test(` ${lineOf(part)}`))
       return { tokens: [...part.slice(0, at - 1), ...part.slice(at + 1)], at: quantity };
   }
   return { tokens: [...part] };
 }
 
+/** What begins or ends at an hour, and at no temperature. */
+const begun =
+  /(went|gone|put|popped|slid|stuck|been|is|was|came|took|taken|pulled|got) (\w+ ){0,4}(in|into|out|on|oven) |started |roasting since|(in|out|on) at <|lit /;
+
 /** Words of something that has happened, where no meal or errand is spoken of. */
 const report =
   /^(?!.* (dinner|supper|lunch|tea|eat|eating|meal|kids|children|guests|they will|will|back|away|timer|alarm|remind|tomorrow|till) ).* (went|put|came|took|taken|pulled|was|were|read|reads|reading|lit|turned|set|dropped|started|been|gone|in|out|popped|switched|got|said|placed|bunged|down|power) /;
+
+/** What is late and the minutes of it belong together. */
+function runsOn(part: readonly Token[], tokens: readonly Token[], at: number): boolean {
+  const last = part.at(-1)?.word ?? '';
+  if (!/^(late|early|delayed|behind|traffic|stuck|up|later|earlier|cold|hot|delay)$/.test(last))
+    return false;
+  let next = at + 1;
+  while (
+    /^(by|maybe|about|for|some|say|another|at|least|of|back|in|gone|be|will|i)$/.test(
+      tokens[next]?.word ?? '',
+    )
+  )
+    next += 1;
+  const word = tokens[next]?.word ?? '';
+  const after = tokens[next + 1]?.word;
+  const ends = after === undefined || /^[,.?!|]$|^(or|they|i|maybe|and|degrees)$/.test(after);
+  return ends && (/^<d\d+>$/.test(word) || (/^(cold|hot)$/.test(last) && /^<[nt]\d+>$/.test(word)));
+}
 
 /** "potatoes and beans are in", "six adults and two kids", "salt and pepper": one clause. */
 function joinsNames(

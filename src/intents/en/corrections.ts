@@ -14,7 +14,7 @@ export function corrected(tokens: readonly Token[], quantities: Quantity[]): Tok
   for (let round = 0; round < 3; round++) {
     const line = lineOf(out);
     const match = taking.exec(line);
-    if (!match || match.index === 0) return out;
+    if (!match) return out;
     if (/ not $/.test(match[4]!)) return out;
     const first = quantities[Number(match[2])]!;
     const secondIndex = Number(match[6]);

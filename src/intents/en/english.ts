@@ -23,6 +23,7 @@ import {
 } from './frames/dinner.ts';
 import { ovenFrame, readingFrame, watchFrame } from './frames/heat.ts';
 import { notYetFrame, progressFrame, skipFrame } from './frames/steps.ts';
+import { dayFrame, talkFrame } from './frames/talk.ts';
 import { awayFrame, servingFrame, shiftFrame, timerFrame } from './frames/time.ts';
 import { troubleFrame } from './frames/trouble.ts';
 import { homophones } from './homophones.ts';
@@ -165,6 +166,8 @@ export const english: Language = {
     unitsFrame,
     wonderingFrame,
     questionFrame,
+    talkFrame,
+    dayFrame,
   ],
   isForHelper: guardOf(phraseWords),
   withoutAsking,

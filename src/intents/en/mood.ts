@@ -13,7 +13,7 @@ const wh =
 const inverted =
   /^(is|are|am|do|does|did|can|could|should|shall|will|would|has|have|was|were|must|may|might|had) (not )?(i|we|you|it|they|he|she|that|this|there|the|my|our|your|these|those|dad|mum|anyone|everyone|everything|dinner|<\w+>|rare|medium|\w+) /;
 const notQuestion =
-  /^((have|has|had|did|do|does|is|are|was|could|can|will) not (?!(i|we|you|it|they|he|she|that|this|the) )|do not|have (got|had)|will do|can do|do it|do that|is (in|out|on|off|up|down|done|resting|at|ready)|are (in|out|on|done) |has (gone|been)|have (put|taken|got|just|turned|done|made|started|finished|moved|left)|was (at|reading)|may as)/;
+  /^(did (it|that) (already |now |then )?$|(is|has|are|have) (at |already |now )?<[tn]\d+> (degrees )?(in the (middle|core|centre|center)|inside|now|$)|(have|has|had|did|do|does|is|are|was|could|can|will) not (?!(i|we|you|it|they|he|she|that|this|the) )|do not|have (got|had)|will do|can do|do it|do that|is (in|out|on|off|up|down|done|resting|at|ready)|are (in|out|on|done) |has (gone|been)|have (put|taken|got|just|turned|done|made|started|finished|moved|left)|was (at|reading)|may as)/;
 const request =
   /^((can|could|shall|should|may) (dinner|lunch|supper|tea|the meal|everything) (be|move|go|start) |(could|can|shall|should) we (do|say|have|eat|make it|aim for) [^?]*<[cn]\d+> |(can|could|would|will) (you|we) |(can|could|may) i (have|get) |shall we |let us |i want (you )?to |we want to |i would like (you )?to |we would like to |we need to |i need (you )?to |i want a |i need a |how about (we )?|what if we |why do not we |would you mind |could you |we had better |better |you can |you could |maybe we (can|could|should) |should we (push|move|delay|eat|say|make) )/;
 const story =
@@ -31,11 +31,15 @@ export function moodOf(line: string): Mood {
   if (conditional.test(line)) return 'story';
   if (story.test(padded)) return 'story';
   if (inverted.test(line) && !notQuestion.test(line)) return 'question';
-  if (foreign.test(padded) && !emergencyWords.test(padded)) return 'story';
+  if (foreign.test(padded) && !emergencyWords.test(padded) && !delayed.test(padded)) return 'story';
   if (negative.test(padded)) return 'negative';
   if (intention.test(padded)) return 'intention';
   return 'statement';
 }
+
+/** A train that is late brings guests. */
+const delayed =
+  / (train|flight|plane|bus|taxi|car) (is|was|has been|got)? ?(running |about |at least )?(late|delayed|stuck|cancelled|<d)/;
 
 const emergencyWords = / (fire|flames|burnt|burned|bleeding|cut|alight) /;
 

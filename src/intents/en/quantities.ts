@@ -50,6 +50,11 @@ export function quantified(tokens: readonly Token[], dates: DateReader): Quantif
   const out: Token[] = [];
   const found: CalendarFound[] = dates(words);
   for (let at = 0; at < words.length; ) {
+    if (words[at] === 'one' && isPronoun(words, at)) {
+      out.push(tokens[at]!);
+      at += 1;
+      continue;
+    }
     const date = found.find((candidate) => candidate.at === at);
     const hit: Found | undefined = date
       ? { quantity: { kind: 'date', date: date.date }, next: date.next }
@@ -69,6 +74,17 @@ export function quantified(tokens: readonly Token[], dates: DateReader): Quantif
   }
   return { tokens: out, quantities };
 }
+
+/** "that one", "the other one": no number. */
+const isPronoun = (words: readonly string[], at: number): boolean =>
+  /^(moment|sec|tick|more time|second)$/.test(words[at + 1] ?? '') ||
+  (words[at + 1] === 'more' && words[at + 2] === 'time') ||
+  (/^(that|this|other|wrong|right|quick|leave-in|wireless|wired|digital|which|last|next|big|small|old|new|only|same)$/.test(
+    words[at - 1] ?? '',
+  ) &&
+    !/^(hundred|oh|o|zero|\w+teen|\w+ty|ten|eleven|twelve|\d.*|bone|bones|rib|person|guest|minutes|hour|pounds|kilos|degrees|more|point|and|of)$/.test(
+      words[at + 1] ?? '',
+    ));
 
 function gasMarkAt(words: readonly string[], at: number): Found | undefined {
   const word = words[at];

@@ -43,7 +43,7 @@ export const dishOrAsSaid = (words: string, context: ReadContext): string =>
 export const roastStep = (verb: string): string | undefined =>
   roastVerbs.find(([shape]) => shape.test(verb.trim()))?.[1];
 
-const stemOfVerb = (verb: string): string =>
+export const stemOfVerb = (verb: string): string =>
   verb
     .trim()
     .replace(/(pp|mm|nn|tt|rr|bb)(ed|ing)$/, (double) => double[0]!)

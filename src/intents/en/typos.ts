@@ -34,6 +34,9 @@ const words =
 /** The same tokens, with slips mended where `known` has never heard of the word. */
 export function withoutTypos(tokens: readonly Token[], known: (word: string) => boolean): Token[] {
   return tokens.map((token) => {
+    // "sittin", "gettin": the g that is not said.
+    if (/[a-z]{2}in$/.test(token.word) && !known(token.word) && known(`${token.word}g`))
+      return { ...token, word: `${token.word}g` };
     const instead = byShape.get(token.word);
     if (instead === undefined || words.test(token.word) || known(token.word)) return token;
     return { ...token, word: instead };

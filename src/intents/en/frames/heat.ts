@@ -107,7 +107,12 @@ export const ovenFrame: Frame = {
       return { intent: 'report-oven', gasMark: quantity.value, ...momentOf(match) };
     if (!holds(match, / (oven|cooker|stove|range|aga) /)) return undefined;
     if (holds(match, / (off) /)) return { intent: 'report-oven', state: 'off', ...momentOf(match) };
-    if (holds(match, / (preheated|beeped|pinged|hot|up to|ready|warmed|came up|reached|heated) /))
+    if (
+      holds(
+        match,
+        / (preheated|beeped|pinged|hot|warm|up to|ready|warmed|came up|reached|heated|finished heating|done heating) /,
+      )
+    )
       return { intent: 'report-oven', state: 'preheated' };
     if (
       holds(match, / (on|lit|heating|preheating|warming|started|fired) /) &&

@@ -46,12 +46,31 @@ export const progressFrame: Frame = {
       if (dish) return { intent: 'report-not-done', step: makingStep(dish, match.context) };
       return roast ? { intent: 'report-not-done' } : undefined;
     }
-    if (!dish && !roast) return undefined;
     const verb = verbIn(match);
+    if (!dish && !roast) return ofVerb(match, verb, moment);
     if (dish) return ofDish(match, dish, verb, moment);
     return ofRoast(match, verb, moment);
   },
 };
+
+/** "frenched", "all carved": the participle alone is of the roast, or of the step it fits that is open. */
+function ofVerb(
+  match: Match,
+  verb: string | undefined,
+  moment: ReturnType<typeof momentOf>,
+): Meaning | undefined {
+  if (!verb || match.line.split(' ').length > 4 || match.marks('ntcdwg').length > 0)
+    return undefined;
+  const stem = verb.replace(/(ed|ing)$/, '');
+  const open = match.context.openSteps.find((step) =>
+    step.split('.').at(-1)!.startsWith(stem.slice(0, 4)),
+  );
+  const step = open ?? roastStep(verb);
+  if (!step) return undefined;
+  return verb.endsWith('ing')
+    ? { intent: 'report-started', step, ...moment }
+    : { intent: 'report-done', step, ...moment };
+}
 
 function ofDish(
   match: Match,

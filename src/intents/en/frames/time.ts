@@ -52,7 +52,7 @@ export const servingFrame: Frame = {
 };
 
 const later =
-  / (later|late|delay|delayed|behind|back|postpone|push|pushed|shove|hold|stuck|held up|traffic|extra|add|longer|slower|another|away|more|out|tick|delay) /;
+  / (later|late|delay|delayed|behind|back|postpone|push|pushed|shove|hold|stuck|held up|traffic|extra|add|longer|slower|another|away|more|out|tick|delay|slip|wait) /;
 const sooner = / (earlier|sooner|early|forward|ahead|prepone|quicker|bring|before) /;
 const notDinners =
   / (oven|timer|alarm|resting|rest|roast|joint|reads|degrees|potatoes|beans|carrots|gravy|turned|went|out for|been|gone|in the oven|upstairs|shop|boil|last|ago|shower|pull|probe) /;
@@ -132,7 +132,9 @@ export const timerFrame: Frame = {
 function bareMinutes(match: Match): number | undefined {
   const mark = match.marks('n')[0];
   const quantity = mark ? match.quantityOfMark(mark) : undefined;
-  return quantity?.kind === 'number' && holds(match, / (timer|clock|countdown) /)
+  return quantity?.kind === 'number' &&
+    (holds(match, / (timer|clock|countdown) /) ||
+      (holds(match, / in <n\d+> $/) && holds(match, callWords)))
     ? quantity.value
     : undefined;
 }
@@ -144,18 +146,20 @@ function labelOf(match: Match, shape: RegExp): { label?: string } {
 }
 
 const leaving =
-  / (out|away|upstairs|downstairs|outside|shop|shops|store|supermarket|back|gone|leave|leaving|run to|popping|pop|stepping|step|nipping|nip|church|garden|shower|walk|off to|school|ducking|duck|bath|busy|post office|neighbours|next door|dash|driving|drive|pick up|phone|call) /;
+  / (dog|lie down|nap|errand|bins|wine|call|mass|meeting|out|away|upstairs|downstairs|outside|shop|shops|store|supermarket|back|gone|leave|leaving|run to|popping|pop|stepping|step|nipping|nip|church|garden|shower|walk|off to|school|ducking|duck|bath|busy|post office|neighbours|next door|dash|driving|drive|pick up|phone|call) /;
 
 export const awayFrame: Frame = {
   name: 'away',
-  moods: ['statement', 'intention', 'request', 'story'],
+  moods: ['statement', 'intention', 'request', 'story', 'negative'],
   build(match) {
-    if (!holds(match, leaving)) return undefined;
+    const absent = holds(match, / not be (here|around|in the kitchen|back) /);
+    if (holds(match, / not /) && !absent) return undefined;
+    if (!holds(match, leaving) && !absent) return undefined;
     const others =
-      / (they|guests|he|she|roast|joint|potatoes|beans|oven|beef|meat|dinner|power|you|fridge|kids|it is|it has|take|took|pull|everyone|push|move) /;
+      / (they|guests|he|she|roast|joint|potatoes|beans|oven|beef|meat|dinner|power|you|fridge|it is|it has|took|pull|everyone|push|move) /;
     if (holds(match, others)) return undefined;
     if (
-      !/^(i|i am|i will|we|back|be|away|off|out|going|need|have|got|must|popping|nipping|running|heading|stepping|leaving|gone|ducking|will be|quick|away) /.test(
+      !/^(\w+ing|i|i am|i will|we|back|be|away|off|out|going|need|have|got|must|popping|nipping|running|heading|stepping|leaving|gone|ducking|will be|quick|away) /.test(
         match.line,
       )
     )

@@ -27,7 +27,7 @@ export const troubleFrame: Frame = {
         return { intent: 'report-trouble', trouble: 'oven-back' };
       const dead =
         / (dead|died|dies|broken|broke|bust|kaput|conked|carked|packed|failed|gone out|gone cold|given up|out of order|blown|not (coming|come|turn|turning|heat|heating|work|working|light|lighting|start|starting|getting hot|get hot|warm|warming)|no heat|stopped|stone cold|over|run out|ran out|error) /;
-      if (dead.test(line) && !/ (out of the oven|door) /.test(line))
+      if (dead.test(line) && !/ (out of the oven|door|out by) /.test(line))
         return { intent: 'report-trouble', trouble: 'oven-out' };
     }
     if (

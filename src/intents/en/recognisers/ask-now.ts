@@ -17,7 +17,7 @@ export const askNow: Recogniser = {
       (match) => {
         if (
           /^(where|how) /.test(match.line) ||
-          / (economy|groceries|shop|need to buy) /.test(match.line)
+          / (economy|groceries|shop|need to buy|timer|alarm|reminder|ingredients) /.test(match.line)
         )
           return undefined;
         if (

@@ -31,8 +31,9 @@ export const askThings: Recogniser = {
         'what (if|can i do if) (i|we) (do not have|have no|have not got) [any|a] {thing:thing}',
       ],
       (match) =>
-        /^(what is|how)/.test(match.line) &&
-        !/(substitute|replacement|alternative|instead)/.test(match.line)
+        /^(i|you|we|i still|you want|it|that)\b/.test(match.words('thing')) ||
+        (/^(what is|how)/.test(match.line) &&
+          !/(substitute|replacement|alternative|instead)/.test(match.line))
           ? undefined
           : { intent: 'ask-substitute', ...ingredient(match) },
     ),

@@ -5,6 +5,7 @@ import { dishIn, stepIn } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
 
 const relabel = (match: Match): Meaning | undefined => {
+  if (/^(the )?(oven|dial) /.test(match.line)) return undefined;
   // "make it 8 instead", "make it seven thirty": said of nothing before, it is dinner that moves.
   const number = match.quantity('x');
   const hour =

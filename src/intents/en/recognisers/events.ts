@@ -14,8 +14,12 @@ import { momentOf } from './moment-of.ts';
 export const lists = (words: string): string[] =>
   words.split(/ (?:and|plus) /).map((part) => part.replace(/^the /, '').trim());
 
+/** Words of a call that is wished for. */
+const errand = /(remind|timer|alarm|tell me|shout|let me know)/;
+
 /** Steps begun for each thing named: "the potatoes and the beans are in". */
 export function startedIn(match: Match): Meaning[] | undefined {
+  if (errand.test(match.line)) return undefined;
   const words = match.words('who');
   const moment = momentOf(match, { lasting: true });
   if (words === '' || meansRoast(words)) {
@@ -111,6 +115,9 @@ export function doneMeaning(match: Match): Meaning | readonly Meaning[] | undefi
   }
   const verb = match.words('verb');
   const who = match.words('who');
+  // "scrubbed the potatoes": what stands first must be a participle, or "have lunch" would do.
+  if (match.line.startsWith(`${verb} `) && !/(ed|cut|made|done|beaten)$/.test(verb))
+    return undefined;
   if (verb === 'roast' || /^(of|in|at|on|to|for)( |$)/.test(who)) return undefined;
   if (
     /^(in|out|on|off|here|late|late|early|coming|ing)$/.test(verb) ||
@@ -127,7 +134,11 @@ export function doneMeaning(match: Match): Meaning | readonly Meaning[] | undefi
         stepOfNamed(part, verb, context) ??
         (finishing.test(verb) ? makingStep(dish, context) : undefined)
       );
-    if (meansRoast(part) || /^(bones|ends|rib bones|everything|roast and bones)$/.test(part)) {
+    if (/^(it|that) (with|in|all)/.test(part) && roastStep(verb)) return roastStep(verb);
+    if (
+      meansRoast(part) ||
+      /^(fat|fat cap|sinew|bones|ends|rib bones|everything|roast and bones)$/.test(part)
+    ) {
       if (/^(done|ready|finished|made|cooked)$/.test(verb)) return undefined;
       return /(ed|en|tented|strung)$/.test(verb) ? roastStep(verb) : undefined;
     }

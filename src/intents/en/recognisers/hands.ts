@@ -67,7 +67,7 @@ export const hands: Recogniser = {
     ),
     ...phrases(
       [
-        '^ (i am|i will be|i have got to|i have to|i need to|need to|have to|must) (popping out|stepping out|heading out|going out|off to the shop|off to the shops|leaving the kitchen|pop out|step out|nip out|go out|leave the kitchen|step away|stepping away|pop to the shop|pop to the shops|nip to the shop|walk the dog|popping to the shop|popping to the shops|nipping out|away|out)',
+        '^ (i am|i will be|i have got to|i have to|i need to|need to|have to|must) (going upstairs|going up|going outside|going downstairs|popping out|stepping out|heading out|going out|off to the shop|off to the shops|leaving the kitchen|pop out|step out|nip out|go out|leave the kitchen|step away|stepping away|pop to the shop|pop to the shops|nip to the shop|walk the dog|popping to the shop|popping to the shops|nipping out|away|out) [for (a bit|a while|a minutes|a moment|a sec|a little while)] $',
       ],
       { intent: 'cook-away' },
     ),

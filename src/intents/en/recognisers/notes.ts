@@ -14,24 +14,35 @@ export const notes: Recogniser = {
     ...phrases(
       [
         `{who:thing} (wants|want|likes|like|would like|prefers|prefer|has|have|takes|needs|eats|will have|will want|will only eat|is having) (his|hers|her|their|theirs|it|his slice|her slice|meat|his meat|hers cooked|his cooked|their meat|her beef|his beef|their beef|one|his bit|her bit|theirs done|his done) [done|cooked|to be] (well done|rare|medium rare|medium well|medium|cooked through|pink|well cooked|blue|no pink)`,
-        '(well done|rare|medium rare|medium well|medium) for {who:thing} $',
+        '[a|the] (well done|rare|medium rare|medium well|medium) [slice|one|bit|piece|portion] for {who:thing} $',
+        '(make|do|cook) {who:thing} [is] (well done|rare|medium rare|medium well|medium) $',
+        '^ [and|but] {who:word} [is|portion|portions|slice|is slice|is portion] (well done|rare|medium rare) [please] $',
       ],
       (match) => {
         const who = person(match.words('who'));
         const value = /well cooked/.test(match.line)
           ? 'well-done'
-          : donenessOf(match.line.slice(match.line.indexOf(who)));
+          : (donenessOf(match.line.slice(match.line.indexOf(who))) ?? donenessOf(match.line));
         if (
           notAGuest.test(who) ||
           /^(i|we|us|everyone|everybody|all|you|it|all of us|me)?$/.test(who)
         )
           return undefined;
+        // Without a word of wishing only a person can be meant: "dad well done", not "steak rare".
+        if (
+          !/ (wants?|likes?|prefers?|takes|has|have|needs|eats?|for|make|do|will|would) /.test(
+            match.line,
+          ) &&
+          !isPerson(who)
+        )
+          return undefined;
+        if (/^(make|do|cook) /.test(match.line) && !isPerson(who)) return undefined;
         return value ? { intent: 'note-guest', who, need: 'doneness', value } : undefined;
       },
     ),
     ...phrases(
       [
-        '{who:thing} (eat|eats|eating|need to eat|needs to eat|have to eat|will eat|want to eat|are eating|is eating|have their tea|has his tea|has her tea|must eat|need feeding|want feeding|needs feeding|need their dinner|want their dinner|need their tea) [first|early|earlier|separately] [at|by|before|around] {clock}',
+        '{who:thing} (eat|eats|eating|has to eat|need to eat|needs to eat|have to eat|will eat|want to eat|are eating|is eating|have their tea|has his tea|has her tea|must eat|need feeding|want feeding|needs feeding|need their dinner|want their dinner|need their tea) [first|early|earlier|separately] [at|by|before|around] {clock}',
       ],
       (match) => {
         const who = person(match.words('who'));
@@ -52,6 +63,8 @@ export const notes: Recogniser = {
         '{who:thing} (is|are|has got|has) [a bit|very|severely|badly] (allergic to|intolerant to|intolerant of) {value:thing} $',
         '{who:thing} (has|have|has got|got) (a|an) [bad|severe|serious] {value:word} (allergy|intolerance)',
         '{who:thing} (can not|must not|does not|do not|should not) (eat|have|touch|do|tolerate|handle) [any] {value:thing} $',
+        'no (dairy|nuts|gluten|eggs|egg|shellfish|mustard|milk|garlic|peanuts|wheat|butter|cream|onions|onion|fish) for {who:thing} $',
+        '{who:thing} (is|are) allergic $',
         '{who:thing} (is|are) (coeliac|celiac|lactose intolerant|dairy free|gluten intolerant|nut free) ',
         '(nut|dairy|gluten|egg|shellfish|mustard|milk|garlic|peanut|wheat) (allergy|allergies) (at the table|for {who:thing}|tonight) $',
       ],
@@ -92,6 +105,9 @@ export const notes: Recogniser = {
       [
         '{who:thing} (is|are) [six months|heavily|very|now|a bit|quite|over] (pregnant|expecting|immunocompromised|elderly|frail|having chemo|on chemo|immunosuppressed|breastfeeding|undergoing chemo|diabetic|poorly|in her eighties|in his eighties|in her nineties|over eighty|having chemotherapy|on chemotherapy|on immunosuppressants)',
         '{who:thing} (is|are|is nearly|is about to be) {n:number} [years old|$]',
+        '{n:number} [year|years] old [guest|gran|grandmother|lady|man|dad|mum|at the table|coming|with us|$]',
+        '{who:thing} (has|has got|with) a [very|really] (weak|compromised|bad|low) immune (system|systems)',
+        '{who:thing} (makes|does|is doing|gets|is having|has) (chemo|chemotherapy)',
         '(there is|we have|i have|there will be|we will have) (a|an|one) (pregnant|toddler|baby|elderly) [woman|guest|lady|person|friend|$]',
         'one of (them|us|the guests|my guests|our guests) is (pregnant|expecting|immunocompromised)',
       ],

@@ -13,6 +13,7 @@ export const ovenTalk: Recogniser = {
         '[@oven|it|mine] [always|tends to] (runs|run|is running|running) [about|a bit] {n:any} [degrees] (hot|hotter|over|high|too hot|warm|above|cold|cool|cooler|under|low|slow|below)',
         '@oven is [off by|out by|about] {n:any} [degrees] (hot|hotter|over|too hot|cold|cool|cooler|under|too cold|hotter than it says|above|below|out|high|low)',
         '[@oven] (runs|run|running) (hot|cold|cool|high|low|over|under) by [about] {n:any}',
+        '[@oven|it] (reads|is out by|is off by|out by|off by) {n:any} [degrees] [,] (low|high|hot|cold|over|under)',
       ],
       (match) => {
         const bias = match.number('n');
@@ -56,7 +57,8 @@ export const ovenTalk: Recogniser = {
         '(turned|turn|turning|knocked|knock|dropped|drop|lowered|lower|brought|cranked|raised|set|put|bumped|upped|reduced|dialled|dialed|took|taken|eased|backed|nudged|whacked|stuck|switched|got|moved|pulled) [@oven|it|that|her|him|heat|the heat|the temperature|temperature|the dial] [back|down|up|on|over|right|way] [now|$] (to|at|on) {temperature}',
         '(turned|turn|knocked|dropped|lowered|lower|raised|reduced|dropped) [@oven|it|the heat] [down|up|back] {temperature} $',
         '(down|up|back down|back up) (to|at) {temperature} [now|$]',
-        '(preheated|preheating|heating) [@oven|it] [to|at] {temperature}',
+        '(preheated|preheating|heating|heated|heat|warmed|warming) [@oven|it] [up] [to|at] {temperature}',
+        '(it is|we are|i am) (at|on) {temperature} fan',
         '(it is|we are|i am|it) (on|set to|set at) {temperature} [fan]',
         '^ @oven {temperature} $',
       ],
@@ -66,8 +68,7 @@ export const ovenTalk: Recogniser = {
         // "the temperature's up to one nineteen" is the roast's.
         const named = /(oven|cooker|stove|turn|knock|drop|lower|rais|crank|dial|heat|set|fan)/;
         if (!looksLikeOven(match, said) && !named.test(match.line)) return undefined;
-        if (said.temperature < (unit === 'F' ? 100 : 40) && !/oven/.test(match.line))
-          return undefined;
+        if (said.temperature < (unit === 'F' ? 100 : 40)) return undefined;
         if (/(music|volume|dinner|serving|eat|guests)/.test(match.line)) return undefined;
         return oven(match);
       },
@@ -78,6 +79,7 @@ export const ovenTalk: Recogniser = {
         '@oven (beeped|pinged|has beeped|has pinged|is preheated|is hot|is ready|preheated|up to temperature|is up to temperature|is at temperature)',
         '^ (it|@oven) (is|has) (preheated|up to temperature|come up to temperature|at temperature) $',
         '^ preheated $',
+        '^ it [has|is] [just] (beeped|pinged|preheated) $',
       ],
       (match) =>
         /not/.test(match.line) ||

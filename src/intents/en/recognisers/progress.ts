@@ -44,7 +44,7 @@ export const progress: Recogniser = {
     ...phrases(
       [
         '[@it|the roast|we have it|i have it] (is|been|has been|is now|is all) [now|just|been] [a] (resting|rested|under foil|tented|covered in foil|wrapped in foil|having a rest|having its rest|at rest) [on the board|under foil|$]',
-        '(resting it|letting it rest|let it rest|i am resting it|i am letting it rest|put it to rest|set it to rest|left it to rest|started resting|resting the roast|resting now|tented it|covered it with foil|put foil over it|tented @it|resting @it|^ resting)',
+        '(resting it|letting it rest|let it rest|i am resting it|i am letting it rest|put it to rest|set it to rest|covered it [in|with] [foil] to rest|took it out to rest|left it to rest|started resting|resting the roast|resting now|tented it|covered it with foil|put foil over it|tented @it|resting @it|^ resting)',
       ],
       (match) => ({
         intent: 'report-started',
@@ -54,7 +54,7 @@ export const progress: Recogniser = {
     ),
     ...phrases(
       [
-        '(we are|i am|dad is|{p:word} is|he is|she is|starting to|started|began|just started|i have started|started to) [now|just] (carving|carve|slicing|slice) [it|@it|up|now|$]',
+        '(we are|i am|dad is|{p:word} is|he is|she is|starting to|started|began|begun|have begun|i have begun|have started|just started|i have started|started to) [now|just] (carving|carve|slicing|slice) [it|@it|up|now|$]',
         '^ carving [now|it|@it] $',
         '(carving has started|it is being carved)',
       ],
@@ -70,7 +70,7 @@ export const progress: Recogniser = {
       [
         '(dinner|supper|lunch|food|everything|it|the meal|tea) (is|has been) [now|all] (on the table|served|being served|on the plates|plated|plated up|dished up|up|going out) [now|everyone|$]',
         '(we are|i am|they are) [all|now] (eating|serving [up]|plating [up]|dishing up|tucking in|sitting down to eat)',
-        '^ (serving up|serving|plating up|dishing up|served|dinner is served|we have served|everyone is eating|everybody is eating) [now|$]',
+        '^ (started eating|we have started eating|we started eating|serving up|serving|plating up|dishing up|served|dinner is served|we have served|everyone is eating|everybody is eating) [now|$]',
       ],
       (match) =>
         /(dinner|it|food) is up $/.test(match.line) && match.line.startsWith('it is')
@@ -133,13 +133,14 @@ export const progress: Recogniser = {
         '(i have|we have|have|has|i|finished|done|just|all) [just|now|already|finished|all] {verb:word} [up|off] [the|all the|my|all] {who:thing} $',
         '(finished|done|done with|completed|finished off|through with) {step:thing} $',
         '{who:thing} {verb:word} $',
+        '^ {verb:word} [and {v2:word}] [up|off] [the|all the|my|all] {who:thing} $',
         '(i am|we are|i have started|started|starting|sam is|just started|beginning|now) [now|just] {doing:word} [the|up the|up|with the|my|our] [{who:thing}] $',
       ],
       (match) => doneMeaning(match),
     ),
     ...phrases(
       [
-        '^ [all|that is|that is all|it is|i am|we are|ok|and|yes|now|i have|that one is|this one is|everything is|job|consider it] (done|finished|sorted|complete|completed|done that|did it|did that|done it|finished it|finished that|all done|that is done|it is done|job done|done and dusted|ready|all set|tick|check|that is sorted|that is that|done and done|done now|took care of it|taken care of) [now|already] $',
+        '^ [all|that is|that is all|it is|i am|we are|ok|and|yes|now|i have|that one is|this one is|everything is|job|consider it] (done|finished|sorted|complete|completed|done with that|done with it|that step is done|step done|finished that step|finished that one|tick that off|tick it off|checked that off|ticked off|that is me done|done that|did it|did that|done it|finished it|finished that|all done|that is done|it is done|job done|done and dusted|ready|all set|tick|check|that is sorted|that is that|done and done|done now|took care of it|taken care of) [now|already] $',
       ],
       (match) => {
         if (/(looks|nearly|almost|half)/.test(match.line)) return undefined;

@@ -8,6 +8,9 @@ const tell = ['statement', 'request', 'intention'] as const;
 
 const shift = (match: Match, sign: number): Meaning | undefined => {
   const minutes = match.minutes('minutes');
+  // "the oven I put on 230": a bare number beside the oven, or so large a one, is no delay.
+  const bare = match.quantity('minutes')?.kind === 'number';
+  if (bare && (minutes > 120 || /(oven|heat|gas|degrees)/.test(match.line))) return undefined;
   return Number.isFinite(minutes) && minutes !== 0
     ? { intent: 'shift-serving', minutes: sign * minutes }
     : undefined;
@@ -128,7 +131,7 @@ function timeMeaning(match: Match): Meaning | undefined {
       !/ at $/.test(before)
     )
       return undefined;
-    if (/(oven|turned|degrees|down) /.test(line) && !/(dinner|eat|serv)/.test(before))
+    if (/(oven|turned|degrees|down|heat|fan) /.test(line) && !/(dinner|eat|serv)/.test(before))
       return undefined;
   } else if (
     /(went|put|came|started|since|been|ago|took|turned|resting|arriv|kids|in at|leav|out at)/.test(

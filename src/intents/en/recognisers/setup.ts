@@ -54,7 +54,7 @@ export const setup: Recogniser = {
     }),
     ...phrases(
       [
-        '(probe is in|probe in|leave-in probe|leave-in thermometer|using a probe|probe is in the (roast|middle|thickest part)|have got a probe|have a probe|put the probe in|stuck the probe in|wireless probe|i have the probe in|got a probe)',
+        '(probe is in|probe in|[the|a|my] leave-in (probe|thermometer) [is|goes] [in]|using a probe|probe is in the (roast|middle|thickest part)|have got a probe|have a probe|put the probe in|stuck the probe in|wireless probe|i have the probe in|got a probe)',
       ],
       { intent: 'report-setup', probe: true },
     ),

@@ -8,11 +8,12 @@ export const timers: Recogniser = {
   phrases: [
     ...phrases(
       [
-        '(cancel|bin|never mind|forget about|silence|stop|kill|delete|clear|turn off|switch off|remove|scrap|forget|drop|end|lose|get rid of|do not need) [the|that|my] [{m:duration}] [{label:thing}] (timer|alarm|timers|reminder)',
+        '(cancel|bin|never mind|forget about|silence|stop|kill|delete|clear|turn off|switch off|remove|scrap|forget|drop|end|lose|get rid of|do not need) [the|that|my] [{m:duration}] [{label:thing}] (timer|alarm|timers|reminder) [for [the] {l2:thing} $]',
+        '^ no timer $',
         '(timer|alarm) off $',
       ],
       (match) => {
-        const label = match.words('label').replace(/^(for )?(the )?/, '');
+        const label = (match.words('label') || match.words('l2')).replace(/^(for )?(the )?/, '');
         const minutes = match.has('m') ? match.minutes('m') : undefined;
         return {
           intent: 'cancel-timer',

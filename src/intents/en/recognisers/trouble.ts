@@ -43,7 +43,14 @@ export const trouble: Recogniser = {
         '@oven (has|is|just|will not|would not|does not|did not|can not) [just|not] (died|broken|dead|gone|gone out|gone off|conked out|packed up|stopped|stopped working|broke|light|turn on|working|not working|come on|heat|heat up|heating|heating up|cut out|failed|tripped|gone cold|out|switched itself off|given up|start|stay lit|on the blink|bust|lit)',
         '(gas|pilot|pilot light|element|gas bottle) (has|is|just|went|ran) [just] (gone|out|run out|gone out|died|blown|went out)',
       ],
-      { intent: 'report-trouble', trouble: 'oven-out' },
+      (match) =>
+        / out by | gone (up|down|to|back) | (has|is) (lit|working|on) $/.test(` ${match.line}`) ||
+        (/(lit|light|turn on|come on|heat|heat up|heating|heating up|start|stay lit|working) $/.test(
+          match.line,
+        ) &&
+          !/ (not|stopped) /.test(match.line))
+          ? undefined
+          : { intent: 'report-trouble', trouble: 'oven-out' },
     ),
     ...phrases(
       [
