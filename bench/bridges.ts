@@ -9,7 +9,7 @@ import { wyomingServer } from '../src/bridges/wyoming/server.ts';
 import { builtInCardsFolder, loadCards } from '../src/cards/load.ts';
 import { Household } from '../src/household/household.ts';
 import { openMemoryJournal } from '../src/journal/memory.ts';
-import { inThisThread } from '../src/session/compute.ts';
+import { computePool } from '../src/main/compute-pool.ts';
 import { openSession } from '../src/session/session.ts';
 
 const told: [string, string][] = [
@@ -47,6 +47,7 @@ function ask(port: number, frame: Buffer): Promise<number> {
   });
 }
 
+const compute = computePool();
 const { cards } = loadCards([builtInCardsFolder()]);
 const describe = Buffer.from('{"type":"describe"}\n');
 const rounds = Number(process.argv[2] ?? 8);
@@ -62,8 +63,7 @@ for (let round = 0; round < rounds; round += 1) {
       seed: round + 1,
       language: 'en',
     }),
-    open: (dinner, opening) =>
-      openSession({ dinner, journal, compute: inThisThread, cards, opening }),
+    open: (dinner, opening) => openSession({ dinner, journal, compute, cards, opening }),
   });
   const server = wyomingServer({ household, version: '0' });
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
@@ -89,6 +89,7 @@ function quantile(name: string, share: number): number {
   const sorted = [...(times.get(name) ?? [])].sort((a, b) => a - b);
   return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0;
 }
+await compute.close();
 console.log('wyoming               p50 ms    p99 ms   p50 / calibration');
 for (const name of times.keys()) {
   const [p50, p99] = [quantile(name, 0.5), quantile(name, 0.99)];

@@ -2,7 +2,6 @@
  * Announcements on their way out, each through every sink. That one arrived is a fact of its dinner,
  * so a restart neither loses nor repeats it. A sink that is down delays no other and never the cook.
  */
-import { createHash } from 'node:crypto';
 import type { Announcement } from '../session/ports.ts';
 import type { Household, Kept } from './household.ts';
 import { Outbox } from './outbox.ts';
@@ -41,12 +40,6 @@ export interface Delivery {
 
 const usualPatienceMilliseconds = 10_000;
 const graceMilliseconds = 2_000;
-
-/** A sink's name from what tells it from its like; the secret parts of an address stay out of the log. */
-export function sinkName(kind: string, host: string, ...rest: readonly string[]): string {
-  const hash = createHash('sha256').update(JSON.stringify([host, ...rest]));
-  return `${kind}:${host}#${hash.digest('hex').slice(0, 8)}`;
-}
 
 /** Feeds a sink from a household until it is closed. */
 export async function deliverTo(sink: Sink, options: Delivering): Promise<Delivery> {

@@ -2,9 +2,10 @@
  * Announcements spoken by a home server: each is one call of a service of its REST interface, with a
  * bearer token. Knows how such a server speaks; nothing of dinners.
  */
-import { type Sink, sinkName } from '../../household/deliver.ts';
+import type { Sink } from '../../household/deliver.ts';
 import { NotNow } from '../../household/outbox.ts';
 import type { Announcement } from '../../session/ports.ts';
+import { sinkName } from '../sink-name.ts';
 import { idempotencyKey } from '../wire.ts';
 
 export interface HouseOptions {

@@ -3,10 +3,11 @@
  * day's figures kept on `state`, a leave-in thermometer in on `reading`. It holds nothing of a dinner;
  * what it shows is read from the household each time.
  */
-import { type Delivering, type Delivery, deliverTo, sinkName } from '../../household/deliver.ts';
+import { type Delivering, type Delivery, deliverTo } from '../../household/deliver.ts';
 import { unnamed } from '../../household/echo.ts';
 import type { Household } from '../../household/household.ts';
 import { Outbox } from '../../household/outbox.ts';
+import { sinkName } from '../sink-name.ts';
 import { speechOf, spokenFailure, spokenSilence } from '../spoken.ts';
 import { announcementOnWire } from '../wire.ts';
 import { discoveryOf } from './discovery.ts';

@@ -1,5 +1,6 @@
 /** Announcements out to a URL, each as one POST of JSON. Anything but a 2xx is tried again. */
-import { type Sink, sinkName } from '../../household/deliver.ts';
+import type { Sink } from '../../household/deliver.ts';
+import { sinkName } from '../sink-name.ts';
 import { announcementOnWire, idempotencyKey } from '../wire.ts';
 
 export function webhookSink(url: URL): Sink {

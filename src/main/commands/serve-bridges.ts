@@ -14,6 +14,7 @@ import { instanceOf } from '../instance.ts';
 import { Refusal } from '../refusal.ts';
 
 export interface BridgeOptions {
+  bridgeHousehold: string;
   wyoming?: string;
   wyomingHost: string;
   wyomingAllow?: string[];
@@ -34,6 +35,7 @@ export interface BridgeOptions {
 
 export function withBridgeOptions(command: Command): Command {
   return command
+    .option('--bridge-household <name>', 'the household that the bridges belong to', 'home')
     .option('--wyoming <port>', 'a Wyoming handle service on this port')
     .option('--wyoming-host <host>', 'its address', '127.0.0.1')
     .option('--wyoming-allow <address...>', 'who may speak to it from beyond: 192.168.1.0/24')

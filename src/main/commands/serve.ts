@@ -11,7 +11,7 @@ import type { Household } from '../../household/household.ts';
 import { pause, systemClock } from '../clock.ts';
 import { computePool } from '../compute-pool.ts';
 import { dataFolder } from '../household.ts';
-import { Houses, home } from '../houses.ts';
+import { Houses, home, houseNames } from '../houses.ts';
 import { invitation } from '../invitation.ts';
 import { Refusal } from '../refusal.ts';
 import { type BridgeOptions, bridgesOf, isLoopback, portOf } from './serve-bridges.ts';
@@ -38,6 +38,12 @@ export async function serveCommand(options: ServeCommandOptions, version: string
   const port = portOf(options.port, '--port');
   const data = dataFolder(options.data);
   const bridges = bridgesOf(options, version, data);
+  const names = houseNames(data);
+  if (!names.includes(options.bridgeHousehold))
+    throw new Refusal(
+      `--bridge-household wants one of ${names.join(', ')}, not "${options.bridgeHousehold}".`,
+      2,
+    );
   const tokens = new Tokens(data);
   const loopbackOnly = isLoopback(options.host);
   const token = options.token ?? process.env.ROASTCALL_TOKEN;
@@ -45,6 +51,7 @@ export async function serveCommand(options: ServeCommandOptions, version: string
   const compute = computePool();
   const houses = new Houses({ data, clock: options.clock, compute, cards: options.cards });
   const household = (await houses.of(home)) as Household;
+  const bridged = (await houses.of(options.bridgeHousehold)) as Household;
   const tls = options.https ? await certificateOf(options.host, data) : undefined;
   const pairing = new Pairing(data, tokens);
   const pair = async (code: string, label: string): Promise<string | undefined> =>
@@ -62,7 +69,7 @@ export async function serveCommand(options: ServeCommandOptions, version: string
   let open: string[];
   try {
     await app.listen({ host: options.host, port });
-    open = await bridges.open(household);
+    open = await bridges.open(bridged);
   } catch (error) {
     await app.close();
     await compute.close();
