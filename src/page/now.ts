@@ -36,7 +36,7 @@ export function sentenceNow(state: KitchenState, at: number, manner: Manner): Se
       ? { ...words.first, answers: [] }
       : { ...words.waiting, answers: [] };
   if (view.paused)
-    return { main: words.paused, rest: '', answers: [{ label: 'Resume', says: 'resume' }] };
+    return { main: words.paused, rest: '', answers: [{ label: words.resume, says: 'resume' }] };
   if (view.asking?.kind === 'choice' && view.options?.length)
     return {
       main: words.choose(clock(view.serving.wanted ?? view.at, manner)),
@@ -53,10 +53,16 @@ export function sentenceNow(state: KitchenState, at: number, manner: Manner): Se
   return quiet(view, at, manner);
 }
 
+/** What may still be called once the dinner is on the table. */
+const afterTable = ['put-away', 'timer', 'caution'];
+
 /** A call stands until what it asks for is done, put off or overtaken by the next. */
 function standing(state: KitchenState, at: number): Called | undefined {
   const { view, called, notYetAt } = state;
-  const last = called.findLast((one) => one.kind !== 'get-ready' || Date.parse(one.expiresAt) > at);
+  const over = view?.stage === 'served' || view?.stage === 'put-away';
+  const last = called
+    .filter((one) => !over || afterTable.includes(one.kind))
+    .findLast((one) => one.kind !== 'get-ready' || Date.parse(one.expiresAt) > at);
   if (!view || !last) return undefined;
   if (last.position < notYetAt) return undefined;
   const step = view.steps.find((one) => one.id === last.step);

@@ -14,8 +14,9 @@ const shellList: Plugin = {
     const list = files.map((name) => (name.startsWith('/') ? name : `/${name}`)).sort();
     const mark = createHash('sha256').update(list.join()).digest('hex').slice(0, 12);
     const source = readFileSync(here('worker.js'), 'utf8')
-      .replace('"shell-files"', JSON.stringify(list))
+      .replace(/(['"])shell-files\1/, JSON.stringify(list))
       .replace('shell-mark', mark);
+    if (/shell-(files|mark)/.test(source)) throw new Error('the worker has no place for its list');
     this.emitFile({ type: 'asset', fileName: 'worker.js', source });
   },
 };

@@ -52,6 +52,7 @@ export const words = {
     link: 'Pair this tablet',
   },
   paused: 'Paused: nothing is called until you say “resume”.',
+  resume: 'Resume',
   choose: (table: string) => `Dinner at ${table}. Which way?`,
   chooseRest: 'Touch one, or say its number. The first is taken unless you say otherwise.',
   nothingTill: (title: string, time: string) => `Next: ${title} at ${time}.`,

@@ -25,9 +25,9 @@ export interface House {
   close(): Promise<void>;
 }
 
-export async function openHouse(): Promise<House> {
+export async function openHouse(more: readonly string[] = []): Promise<House> {
   const data = mkdtempSync(join(tmpdir(), 'roastcall-page-'));
-  let running = await started(data, 0);
+  let running = await started(data, 0, more);
   const { base, port } = running;
   const call = async <T>(path: string, body: object): Promise<T> => {
     const response = await fetch(base + path, {
@@ -57,7 +57,7 @@ export async function openHouse(): Promise<House> {
     },
     kill: () => ended(running.child, 'SIGKILL'),
     async restart() {
-      running = await started(data, port);
+      running = await started(data, port, more);
     },
     async close() {
       await ended(running.child, 'SIGTERM');
@@ -70,8 +70,9 @@ export async function openHouse(): Promise<House> {
 async function started(
   data: string,
   port: number,
+  more: readonly string[],
 ): Promise<{ child: ChildProcess; base: string; port: number }> {
-  const args = ['serve', '--port', String(port), '--clock', 'simulated', '--data', data];
+  const args = ['serve', '--port', String(port), '--clock', 'simulated', '--data', data, ...more];
   const child = spawn(process.execPath, [program, ...args], {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
@@ -80,7 +81,7 @@ async function started(
     child.stdout.on('data', (chunk: Buffer) => {
       out += chunk;
       const address = /http:\/\/[\d.]+:\d+/.exec(out)?.[0];
-      if (address) resolve(address);
+      if (address) resolve(address.replace('//0.0.0.0', '//127.0.0.1'));
     });
     child.once('exit', (code) => reject(new Error(`the program ended with ${code}`)));
   });

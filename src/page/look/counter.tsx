@@ -36,7 +36,6 @@ export function Counter(props: {
         onPointerUp={(event) => {
           if ((from.current ?? event.clientY) - event.clientY > swipePixels) openTalk();
         }}
-        aria-label={words.allTalk}
       >
         {hearing ? (
           <span class="cook">{words.hearing(hearing)}</span>
@@ -50,6 +49,7 @@ export function Counter(props: {
           )
         )}
         {reply && <span class="reply">{reply}</span>}
+        <span class="unseen">{words.allTalk}</span>
         {!cook && !reply && !hearing && !waiting && <span class="reply">{words.nothingSaid}</span>}
       </button>
       <form onSubmit={send}>

@@ -35,7 +35,7 @@ export function DayPicture(props: DayProps) {
     ref.current?.scrollTo({ left: picture.nowX - width / 4 });
   });
   return (
-    <div class="day" ref={ref}>
+    <div class="day" ref={ref} {...(picture && picture.width > width ? { tabIndex: 0 } : {})}>
       {picture && (
         <div class="layers">
           <Ground picture={picture} />

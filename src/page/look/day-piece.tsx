@@ -1,6 +1,6 @@
 /** One piece of paper on the day: a step, to be touched for its reason. */
 import type { Mark } from '../pack.ts';
-import { clock, type Manner } from '../show.ts';
+import { capital, clock, type Manner } from '../show.ts';
 import { words } from '../words.ts';
 
 export function Piece(props: {
@@ -25,9 +25,9 @@ export function Piece(props: {
     // biome-ignore lint/a11y/useSemanticElements: there is no button element inside an SVG
     <g
       role="button"
-      tabIndex={focusable ? 0 : -1}
+      tabindex={focusable ? 0 : -1}
       data-step={step.id}
-      aria-label={`${step.title}, ${times}, ${words.stepState[state]}`}
+      aria-label={`${label ?? capital(step.title)}, ${times}, ${words.stepState[state]}`}
       class={`piece in-${mark.lane} is-${state}${inside ? ' has-inside' : ''}${chosen ? ' is-chosen' : ''}`}
       onClick={choose}
       onKeyDown={press}
