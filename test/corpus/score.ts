@@ -65,7 +65,8 @@ function withoutManners<T extends { intent: string }>(list: readonly T[]): reado
   return rest.length === 0 ? list.slice(0, 1) : rest;
 }
 
-function meets({ intent, ...slots }: Label, heard: Heard): boolean {
+/** Whether one intent is what one label asks for. */
+export function meets({ intent, ...slots }: Label, heard: Heard): boolean {
   const said = heard as unknown as Record<string, unknown>;
   if (intent === 'report-out' && slots.what === undefined) {
     // "It's out and resting" is the roast out or the rest begun, alike.
