@@ -7,6 +7,7 @@ import type { Lexicon, ReadContext } from '../../kitchen/heard.ts';
 import { lineOf } from '../clause.ts';
 import type { Placed } from '../language.ts';
 import { stemOf } from '../names.ts';
+import { commonWords } from './common-words.ts';
 import { stemOfVerb } from './steps.ts';
 
 /** Heard, these change nothing, so nothing is guarded. */
@@ -39,7 +40,7 @@ function isForHelper(
   if (elsewhere.test(whole) && !aboutPeople.test(intent) && !ahead) return false;
   if (reports.test(intent) && (ofOthers.test(line) || toYou.test(line))) return false;
   if (!clause) return true;
-  const strange = strangeWords(placed, line, context, phraseWords);
+  const strange = strangeWords(line, context, phraseWords);
   if (talk.test(intent)) return placed.framed ? strange === 0 : strange < 2;
   const own = kitchenWords(line, context.lexicon);
   if (
@@ -78,7 +79,7 @@ const toYou =
 const bodies =
   / (fever|baby|baby is|forehead|doctor|patient|blood pressure|hospital|sick|poorly|outside|shade|summer|holiday) /;
 const elsewhere =
-  / (last (year|week|night|month|time|winter|summer|spring|autumn|christmas|easter|sunday|saturday|friday|weekend|thanksgiving)|years ago|yesterday|the other (day|night)|when i was|back then|that year|remember (when|that|thanksgiving|christmas)?|in the film|on tv|their house|at work|at school|at the (pub|office|station|shops|market|wedding|restaurant)|once upon|that time|at easter|(people|they|folk|folks|judges|experts|critics) say|(chef|judges?|presenter|host|telly|the box) (says|said|reckons)|breaking|road is|counties) /;
+  / (this morning|never again|for new year|dreamt|last (year|week|night|month|time|winter|summer|spring|autumn|christmas|easter|sunday|saturday|friday|weekend|thanksgiving)|years ago|yesterday|the other (day|night)|when i was|back then|that year|remember (when|that|thanksgiving|christmas)?|in the film|on tv|their house|at work|at school|at the (pub|office|station|shops|market|wedding|restaurant)|once upon|that time|at easter|(people|they|folk|folks|judges|experts|critics) say|(chef|judges?|presenter|host|telly|the box) (says|said|reckons)|breaking|road is|counties) /;
 
 /** Called by a name or told what only a person can do. */
 function spokenToOthers(line: string, intent: string): boolean {
@@ -153,50 +154,20 @@ function kitchenWords(line: string, lexicon: Lexicon): number {
   return count;
 }
 
-/**
- * Content words of the clause that neither the phrase, nor the kitchen, nor any phrase of this
- * language accounts for.
- */
+/** Content words of the clause that neither the kitchen nor any phrase of this language knows. */
 function strangeWords(
-  placed: Placed,
   line: string,
   context: ReadContext,
   phraseWords: ReadonlySet<string>,
 ): number {
-  const explained = new Set(placed.framed ? [] : placed.tokens.map((token) => token.word));
   const words = wordsOf(context.lexicon);
   let count = 0;
   for (const word of line.trim().split(' ')) {
-    if (word === '|' || explained.has(word) || /^[,.?!]$|^<|^\d/.test(word)) continue;
-    if (word.length < 3 || common.has(word) || trade.test(word) || words.has(stemOf(word)))
+    if (word === '|' || /^[,.?!]$|^<|^\d/.test(word)) continue;
+    if (word.length < 3 || commonWords.has(word) || trade.test(word) || words.has(stemOf(word)))
       continue;
     if (phraseWords.has(word) || stepVerbs(context.lexicon).has(stemOfVerb(word))) continue;
     count += 1;
   }
   return count;
 }
-
-/** Words that say nothing of what a clause is about, or belong to the talk of any kitchen. */
-const common = new Set(
-  `about above across actually after again ahead almost along alongside already alright also altogether always
-  another anyone anything anyway apparently around asks awful away back bang because been before being below
-  better between both bring brought bump bumped call called came centigrade cheers chef close coming completely
-  could course crispy crunchy currently definitely diner dining does doing done down during each early else
-  enough even ever every everybody everyone everything exactly extra fairly fast fetch fine finally finish first
-  found from front full further getting give given goes going gone golden good great half hand handle hands happening
-  have having hello here high hits hitting hold home hour hours idea inside instead into just keep kept kind
-  kindly know known last late later least leave left less lets like likely little long longer look looking looks
-  loose lower lowest made make makes making many marks maybe mean means mention might mine minute minutes
-  moment more morning most mouths much must near nearly need needle needs never next nice nothing notice nought
-  okay once only onto other otherwise ought outside over part past people perhaps place placed plan please point pretty
-  probably proper properly quick quickly quite rail rather reached reaching ready really remember right roughly
-  round runs said salted same saying says schedule searing second seems sending serve setting several shall sharp
-  shelf should show shows side simmering since sits sitting slightly slow slowly some somehow someone something
-  somewhere soon sooner sorry sort spot started starting steady steep still stood stuck such sure take taken takes
-  taking tell tells tender than thank thanks that their them then there these they thick thickest thin thing
-  things think this those though through time times today together told tonight took toward towards tried trying
-  turn turned turning twice under until upon used using usual very waiting want wanted wanting wants warning
-  well went were what when where whether which while whole will with within without work working works worth
-  would yeah yesterday yet your bothered frenching baste basting tenderised mechanically package groceries
-  remind overview pending remaining prep prepping`.split(/\s+/),
-);

@@ -142,5 +142,25 @@ export const daysAsked: Recogniser = {
       ],
       { intent: 'ask-how', topic: 'portion' },
     ),
+    ...phrases(
+      [
+        '(how|when) (do|should|can|would|long do|must) (i|we|you) [start to|begin to] (thaw|defrost|thawing|defrosting) [it|@it] [in (cold water|water|the sink|the fridge)]',
+        'how (do|should|can|would) (i|we|you) (reheat|warm up|heat up) [it|@it|the rest|the slices|the leftovers|what is left] [again|tomorrow|$]',
+        'how (do|should|can|would) (i|we|you) (make|boil) [a|the|some] [bone] (stock|broth) [from|out of|with] [the|these] [bones]',
+      ],
+      (match) =>
+        /^when/.test(match.line)
+          ? { intent: 'ask-time-left', about: 'thaw' }
+          : {
+              intent: 'ask-how',
+              topic: /stock|broth/.test(match.line)
+                ? 'stock'
+                : /reheat|warm|heat/.test(match.line)
+                  ? 'reheat'
+                  : /water|sink/.test(match.line)
+                    ? 'thaw-water'
+                    : 'thaw',
+            },
+    ),
   ],
 };

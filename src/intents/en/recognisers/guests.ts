@@ -34,7 +34,7 @@ export const guests: Recogniser = {
         '[@guests|they|everyone|everybody|people|we] (is|are|is all|are all|have|has) [just|all|now|already] (sitting down|seated|sat down|at the table|sitting|sat|sat at the table|taking their seats|round the table|around the table|settled at the table|in their seats|at the dinner table)',
       ],
       (match) =>
-        / (sitting|sat|settled) (at|on) [^ ]*<[nt]/.test(` ${match.line}`)
+        / (were|when) | (sitting|sat|settled) (at|on) [^ ]*<[nt]/.test(` ${match.line}`)
           ? undefined
           : { intent: 'report-guests', state: 'seated' },
     ),
