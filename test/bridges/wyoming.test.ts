@@ -90,6 +90,21 @@ test('fifty at once are all answered', async () => {
   expect(answers.map(([one]) => one?.type)).toEqual(Array(50).fill('handled'));
 });
 
+test('a question to a satellite says that it can wait, and is answered whenever it is', async () => {
+  const text = 'three bone rib roast, seven pounds, dinner at seven, medium rare';
+  const from = (say: string): Promise<WyomingEvent[]> => ask([transcript(say)]);
+  const [asked] = await from(text);
+  expect(asked?.data.text).toMatch(/How many are coming\? Tell me when you can\.$/);
+  // The house closed the microphone; other words come first.
+  await from('how do I french the bones');
+  await from('six');
+  const kept = (await house.household.current())!;
+  expect((await house.household.view(kept)).guests).toBe(6);
+  // Whoever can answer at once is only asked.
+  const typed = await house.household.say({ text: 'start over' });
+  expect(typed.replies[0]?.speech).not.toMatch(/when you can/);
+});
+
 test('any cutting gives the same events', () => {
   const frame = Buffer.concat([transcript('é½'), transcript('b')]);
   for (let cut = 0; cut <= frame.length; cut += 1) {
