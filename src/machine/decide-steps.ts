@@ -60,7 +60,7 @@ export function stepMeant(
   if (wanted === undefined) return undefined;
   const chore = roast && choreMeant(wanted, context);
   if (chore) return { card: roast, id: chore };
-  const exact = all.find((one) => one.id === wanted);
+  const exact = all.find((one) => one.id === wanted) ?? twinOf(wanted, all, context);
   if (exact) return exact;
   const ofDish = all.filter((one) => one.card.id === wanted && one.card.card !== 'roast');
   const record = (id: string) => context.dinner.steps.get(id);
@@ -69,6 +69,18 @@ export function stepMeant(
   );
   if (doing === 'start') return open.find((one) => one.one.oven) ?? open[0];
   return open.find((one) => context.expected.open.includes(one.id)) ?? open.at(-1) ?? ofDish.at(-1);
+}
+
+/** Cards share steps by their words: the butter taken out is the one that is on the menu. */
+function twinOf<Of extends { one: Card['steps'][number] }>(
+  id: string,
+  menu: readonly Of[],
+  context: Context,
+): Of | undefined {
+  const meant = context.library
+    .flatMap((card) => card.steps.map((one) => ({ id: stepIdOf(card, one), one })))
+    .find((one) => one.id === id)?.one;
+  return meant && menu.find(({ one }) => one.title === meant.title);
 }
 
 /** The step that was called last and is not finished, or the first open one. */

@@ -197,7 +197,10 @@ export function lack(heard: HeardOf<'lack'>, context: Context): Decision {
 function toolNamed(name: string, context: Context): string | undefined {
   const wanted = name.toLowerCase();
   const tools = context.dinner.cards.flatMap((card) => card.tools ?? []);
-  return tools.find((tool) => tool.id === wanted || tool.names.includes(wanted))?.id;
+  const exact = tools.find((tool) => tool.id === wanted || tool.names.includes(wanted));
+  // "Stand mixer either", "processor in this house": the name with words about it.
+  const within = (name: string): boolean => ` ${wanted} `.includes(` ${name} `);
+  return (exact ?? tools.find((tool) => tool.names.some(within)))?.id;
 }
 
 export function reportSetup(heard: HeardOf<'report-setup'>): Decision {

@@ -131,7 +131,7 @@ function checkWords(scene: Scene): Spoken {
 function pullCall(scene: Scene, again: boolean): Spoken {
   const { dinner, plan } = scene;
   const at = plan ? pullShown(plan, dinner) : 'its temperature';
-  if (dinner.lacks.includes('thermometer'))
+  if (dinner.lacks.some((one) => one.includes('thermometer')))
     return sentences([
       again ? say`Is it out?` : silent,
       callWords('pull', scene),
@@ -139,8 +139,8 @@ function pullCall(scene: Scene, again: boolean): Spoken {
     ]);
   if (again) return say`Is it out? At ${at} or more it comes out now; if it reads less, tell me.`;
   return sentences([
-    say`The pull is now, at ${at}: take a reading, and if it is there, onto the board with it.`,
-    say`Tell me when it is out, or what it reads.`,
+    say`It should be at the pull now, ${at}. Take a reading; if it is there, out with it, onto the board.`,
+    say`Tell me what it reads, or that it is out.`,
   ]);
 }
 

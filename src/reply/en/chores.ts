@@ -4,7 +4,13 @@
  * the rest is common practice, no source.
  */
 import type { CardStep } from '../../kitchen/card.ts';
-import { aheadDishesOf, type ChoreId, choreOf, numberOf } from '../../kitchen/chores.ts';
+import {
+  aheadDishesOf,
+  type ChoreId,
+  choreOf,
+  numberOf,
+  seasoningStep,
+} from '../../kitchen/chores.ts';
 import type { Dinner } from '../../kitchen/dinner.ts';
 import { list, say } from '../spoken.ts';
 import { guestName, manyGuests } from './names.ts';
@@ -223,13 +229,22 @@ function forThisDinner(kind: ChoreId, id: string, dinner: Dinner): Partial<Words
   }
 }
 
-/** The roast's seasoning once it was salted the evening before: never both. */
-export function seasoningCall(dinner: Dinner): string | undefined {
+/** The roast's seasoning in other words once it was salted the evening before: never both. */
+export function seasonedOnce(step: CardStep, dinner: Dinner): CardStep {
   const record = dinner.steps.get('salt-ahead');
-  if (record?.skipped) return undefined;
+  if (step.id !== seasoningStep || record?.skipped) return step;
   if (record?.doneAt !== undefined)
-    return 'Pepper the roast all over. No more salt: it has had its own since last night.';
+    return {
+      ...step,
+      title: 'pepper the roast all over',
+      call: 'Pepper the roast all over. No more salt: it has had its own since last night.',
+      how: [
+        'Pat it dry if it is wet; leave what salt there is.',
+        'Pepper on every side and both ends, pressed on with flat hands. No more salt.',
+      ],
+      right: 'You see pepper everywhere and a dry, dark face.',
+    };
   return dinner.calls.has('step-due:salt-ahead')
-    ? 'Pepper the roast all over. Salt it only if it was not salted last night.'
-    : undefined;
+    ? { ...step, call: 'Pepper the roast all over. Salt it only if it was not salted last night.' }
+    : step;
 }

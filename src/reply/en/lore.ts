@@ -7,6 +7,10 @@ const lore: readonly [RegExp, Spoken][] = [
     say`A fresh cut can look grey and redden over some minutes, as air reaches it. Go by the thermometer, not the colour.`,
   ],
   [
+    /\b(oven|heat)\b.*\b(low|cool|gentle)\b|\b(low|cool|gentle) (oven|heat)\b/,
+    say`A gentle oven keeps the meat even from the edge to the middle. The crust is made by the hot one, before it or after it.`,
+  ],
+  [
     /\b(climb|carry|rise|rises|keeps? (cooking|rising)|goes on|still going up)\w*/,
     say`The outside is far hotter than the middle, and its heat goes on moving inward after the pull. So it comes out early.`,
   ],

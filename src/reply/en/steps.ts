@@ -2,13 +2,12 @@
 
 import { celsiusOfFahrenheit } from '../../base/units.ts';
 import { type Card, type CardStep, stepIdOf, stepIn } from '../../kitchen/card.ts';
-import { seasoningStep } from '../../kitchen/chores.ts';
 import { circumstancesOf, cooksOnFor } from '../../kitchen/circumstances.ts';
 import { type Dinner, roastCardOf } from '../../kitchen/dinner.ts';
 import type { Plan } from '../../kitchen/plan.ts';
 import type { Scene } from '../scene.ts';
 import { capital, list, lower, type Spoken, say, silent } from '../spoken.ts';
-import { choreStep, seasoningCall } from './chores.ts';
+import { choreStep, seasonedOnce } from './chores.ts';
 import { ovenAfter } from './day.ts';
 import { guestName } from './names.ts';
 import { authorityDegrees, count, degrees, ovenDegrees } from './words.ts';
@@ -17,7 +16,8 @@ import { authorityDegrees, count, degrees, ovenDegrees } from './words.ts';
 export function findStep(dinner: Dinner, id: string): { card: Card; step: CardStep } | undefined {
   for (const card of dinner.cards)
     for (const step of card.steps)
-      if (stepIdOf(card, step) === id) return { card, step: stepIn(step, circumstancesOf(dinner)) };
+      if (stepIdOf(card, step) === id)
+        return { card, step: seasonedOnce(stepIn(step, circumstancesOf(dinner)), dinner) };
   const card = roastCardOf(dinner);
   const chore = card && choreStep(id, dinner);
   return chore && { card, step: chore };
@@ -96,8 +96,6 @@ const startOf = (plan: Plan, id: string): number =>
 export function callWords(id: string, scene: Scene): Spoken {
   const found = findStep(scene.dinner, id);
   if (!found) return say`${titleOf(scene.dinner, id)}.`;
-  const salted = id === seasoningStep ? seasoningCall(scene.dinner) : undefined;
-  if (salted) return say`${salted}`;
   const around = (found.step.without ?? []).find((one) => scene.dinner.lacks.includes(one.tool));
   return fill(around?.call ?? found.step.call, scene, found.step);
 }
