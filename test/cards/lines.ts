@@ -8,6 +8,8 @@ export interface SpokenLine {
 
 export function spokenLines(card: Card): SpokenLine[] {
   const lines: SpokenLine[] = [{ where: `${card.id} hold`, text: card.hold.how }];
+  if (card.card === 'roast')
+    for (const text of card.butcher ?? []) lines.push({ where: `${card.id} butcher`, text });
   for (const part of card.ingredients) {
     const where = `${card.id} ${part.item}`;
     if (part.instead) lines.push({ where, text: part.instead });
