@@ -55,32 +55,58 @@ export function heatsOf(problem: Problem, solution: Solution, oven: number): Hea
       spells: [spell],
     });
   }
-  return groups.map((group, index) => heatOf(group, groups[index - 1], problem));
+  return heatsOfGroups(groups, problem);
 }
 
-function heatOf(group: Group, before: Group | undefined, problem: Problem): Heat {
-  const celsius = celsiusOf(group);
-  const first = group.spells[0];
-  const from = Math.min(...group.spells.map((one) => one.from));
-  const task = first?.stay.task ?? '';
+/**
+ * What all like best within what all bear, drawn toward the next heat where there is not the time to
+ * get there otherwise; a change is begun when the last who would not bear it is out.
+ */
+function heatsOfGroups(groups: readonly Group[], problem: Problem): Heat[] {
   const oven = problem.ovens[0];
-  if (!before || !oven) return { minute: from, celsius, task };
-  const flat = (value: number): { lowCelsius: number; highCelsius: number } => ({
-    lowCelsius: value,
-    highCelsius: value,
+  const liked = groups.map((group) => likedCelsius(group));
+  for (let index = groups.length - 2; index >= 0; index -= 1) {
+    const group = groups[index];
+    const next = groups[index + 1];
+    if (!group || !next || !oven) continue;
+    const minutes = Math.max(0, startOf(next) - leftAt(group, next.low, next.high));
+    const low = next.low - minutes * oven.heatingKelvinPerMinute;
+    const high = next.high + minutes * oven.coolingKelvinPerMinute;
+    liked[index] = clamp(clamp(liked[index] ?? 0, low, high), group.low, group.high);
+  }
+  return groups.map((group, index): Heat => {
+    const celsius = liked[index] ?? 0;
+    const task = group.spells[0]?.stay.task ?? '';
+    const before = groups[index - 1];
+    if (!before || !oven) return { minute: startOf(group), celsius, task };
+    const ramp = changeMinutes(flat(liked[index - 1] ?? 0), flat(celsius), oven);
+    const free = leftAt(before, celsius, celsius);
+    return {
+      minute: Math.min(startOf(group), Math.max(free, startOf(group) - ramp)),
+      celsius,
+      task,
+    };
   });
-  const ramp = changeMinutes(flat(celsiusOf(before)), flat(celsius), oven);
-  const leftAt = Math.max(
-    ...before.spells
-      .filter((one) => celsius < one.stay.lowCelsius || celsius > one.stay.highCelsius)
-      .map((one) => one.to),
-    from - ramp,
-  );
-  return { minute: Math.min(from, leftAt), celsius, task };
 }
 
-/** The middle of what all like best, within what all bear; a dial has marks of five. */
-function celsiusOf(group: Group): number {
+const startOf = (group: Group): number => Math.min(...group.spells.map((one) => one.from));
+
+const flat = (celsius: number): { lowCelsius: number; highCelsius: number } => ({
+  lowCelsius: celsius,
+  highCelsius: celsius,
+});
+
+/** When the last of a group that does not bear the heats between is out. */
+const leftAt = (group: Group, low: number, high: number): number =>
+  Math.max(
+    Number.NEGATIVE_INFINITY,
+    ...group.spells
+      .filter(({ stay }) => low > stay.highCelsius || high < stay.lowCelsius)
+      .map((one) => one.to),
+  );
+
+/** The middle of what all like best, within what all bear. */
+function likedCelsius(group: Group): number {
   const likes = group.spells.map((one) => one.stay.likelyCelsius);
   const mean = likes.reduce((sum, one) => sum + one, 0) / Math.max(1, likes.length);
   return clamp(mean, group.low, group.high);

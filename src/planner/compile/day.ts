@@ -50,7 +50,11 @@ const hardlyAnyRestMinutes = 5;
 const wantedOf = (dinner: Dinner, now: Instant): Instant =>
   dinner.servingAt ?? addMinutes(now, 6 * 60);
 
-export function dayOf(dinner: Dinner, forecast: Forecast, now: Instant): Day | undefined {
+export function dayOf(
+  dinner: Dinner,
+  forecast: Pick<Forecast, 'pullMinute'>,
+  now: Instant,
+): Day | undefined {
   const roast = roastOf(dinner);
   if (!roast) return undefined;
   const { card, program, kilograms, rest } = roast;

@@ -180,7 +180,9 @@ function clash(
   for (const other of inside) {
     const theirs = stays[other];
     const span = times[other];
-    if (!theirs || !span || (mine.fixed && theirs.fixed)) continue;
+    // A roast follows its own program from heat to heat.
+    const same = theirs?.stay.task === mine.stay.task;
+    if (!theirs || !span || same || (mine.fixed && theirs.fixed)) continue;
     const key = keyOf([mine, theirs]);
     if (look.left.has(key)) continue;
     const after = change[other]?.[index] ?? 0;

@@ -1,9 +1,12 @@
 /**
- * The best plan of a problem, or the best found within a bounded amount of work: branch and bound
- * over the orders of what shares hands, tools and ovens. Its bound is the exact optimum of all lags
- * without the sharing (timing.ts); its branches are the ways out of one conflict, cheapest first, so
- * the first dive is a list heuristic and the rest a proof. Deterministic; work is counted, not timed.
+ * The best plan of a problem, or the best found within a bounded amount of work. First a dive: resolve
+ * one conflict after another by its cheapest way out, as a list heuristic would. Then branch and bound
+ * over the same choices, whose bound is the exact optimum of all lags without what is shared
+ * (timing.ts); most dinners are proved best here. What is not is then mended by large-neighbourhood
+ * search: a few tasks that press on each other are let go and placed anew, as well as can be.
+ * Deterministic; work is counted, not timed.
  */
+import { type Random, seeded } from '../../base/random.ts';
 import { origin, type Problem, weights } from '../problem.ts';
 import {
   type Conflict,
@@ -13,6 +16,8 @@ import {
   sharedOf,
   type WayOut,
 } from './conflicts.ts';
+import { ordersOf } from './orders.ts';
+import { type Packing, Repacker } from './repack.ts';
 import { Timing, type TimingState } from './timing.ts';
 
 export interface SolveOptions {
@@ -49,10 +54,41 @@ export interface Solution {
 }
 
 /** Enough to prove most dinners; a replan stays well under fifty milliseconds. */
-const usualWork = 1_500;
+const usualWork = 4_000;
 
+/** Of all work, what goes into the proof before mending begins. */
+const proofShare = 0.3;
+
+/** How many tasks are taken out in one mending, and how many places are tried for them. */
+const letGoLow = 2;
+const letGoHigh = 5;
+const placementsAtMost = 400;
+/** A placement tried is so much lighter than a path search. */
+const placementsPerSearch = 8;
+/** How often one task loses its turn. */
+const reorderShare = 0.4;
+/** How often a whole dish is taken out, and how much of it. */
+const chainShare = 0.5;
+const chainAtMost = 5;
+/** How often tasks are shaken, and how much worse than the best a plan may be to be followed. */
+const shakeShare = 0.15;
+const followShare = 1.3;
+const polishShare = 1.1;
+const followAtLeast = 8;
+const backEvery = 25;
+/** How late a table is tried on purpose. */
+const tableTries = [0, 1, 2, 3, 5, 8, 13, 20, 30, 45];
+/** Of the plans built, so many are timed exactly. */
+const polishedAtMost = 4;
+/** Mending that found nothing so many times in a row has found what it can. */
+const idleLow = 40;
+const idlePerTask = 12;
+
+/** A point of the search: what was decided so far, and the least that it can cost. */
 interface Node {
+  /** The starts before the last decision; `way` is still to be added to them. */
   state: TimingState;
+  way?: Extract<WayOut, { what: 'lag' }> | undefined;
   ovenOf: Int8Array;
   left: ReadonlySet<string>;
   bound: number;
@@ -60,8 +96,7 @@ interface Node {
 }
 
 export function solve(problem: Problem, { work = usualWork }: SolveOptions = {}): Solution {
-  const search = new Search(problem);
-  return search.run(work);
+  return new Search(problem).run(work);
 }
 
 class Search {
@@ -71,8 +106,9 @@ class Search {
   private readonly timing: Timing;
   private readonly shared: Shared;
   private readonly lagOf: number[] = [];
+  private readonly root: Node;
+  private readonly ordered = new Map<number, readonly number[]>();
   private best: Node | undefined;
-  private open: Node[] = [];
 
   constructor(problem: Problem) {
     this.problem = problem;
@@ -85,6 +121,14 @@ class Search {
     this.shared = sharedOf(problem, this.nodeOf);
     this.addLags();
     this.timing.settle();
+    this.timing.work = 0;
+    this.root = {
+      state: this.timing.save(),
+      ovenOf: Int8Array.from(problem.stays.map((stay) => stay.oven ?? -1)),
+      left: new Set(),
+      bound: this.timing.cost(),
+      depth: 0,
+    };
   }
 
   /** Rules first: they carry the starts far, and the wishes then find them nearly right. */
@@ -113,62 +157,59 @@ class Search {
   }
 
   run(work: number): Solution {
-    const ovenOf = Int8Array.from(this.problem.stays.map((stay) => stay.oven ?? -1));
-    this.timing.work = 0;
-    this.open = [
-      {
-        state: this.timing.save(),
-        ovenOf,
-        left: new Set(),
-        bound: this.timing.cost(),
-        depth: 0,
-      },
-    ];
-    let bound = this.open[0]?.bound ?? 0;
-    while (this.open.length > 0) {
-      const node = this.take();
-      bound = node.bound;
-      if (this.best && node.bound >= this.best.bound) break;
-      if (this.best && this.timing.work >= work) break;
-      this.dive(node, work);
+    let bound = this.explore(this.root, work * proofShare);
+    if (this.best && bound < this.best.bound) {
+      const repacker = new Repacker(this.problem, this.nodeOf);
+      this.buildSome(repacker);
+      this.mend(repacker, work);
     }
     const best = this.best;
     if (!best) throw new Error('a search ends with a plan');
-    return this.solutionOf(best, Math.min(bound, best.bound));
+    bound = Math.min(bound, best.bound);
+    return this.solutionOf(best, bound);
   }
 
-  /** The open node that promises most; the deepest of equals, so that plans come soon. */
-  private take(): Node {
-    let index = 0;
-    for (let one = 1; one < this.open.length; one += 1) {
-      const a = this.open[one];
-      const b = this.open[index];
-      if (a && b && (a.bound < b.bound || (a.bound === b.bound && a.depth > b.depth))) index = one;
+  /** Branch and bound below a node until `work` is spent; returns what no plan below it undercuts. */
+  private explore(from: Node, work: number): number {
+    const open: Node[] = [from];
+    for (;;) {
+      const node = takeBest(open);
+      if (!node) return Infinity;
+      if (this.best && (node.bound >= this.best.bound || this.timing.work >= work))
+        return node.bound;
+      this.dive(node, open, work);
     }
-    const [node] = this.open.splice(index, 1);
-    if (!node) throw new Error('no node is open');
-    return node;
   }
 
-  private dive(from: Node, work: number): void {
+  private dive(from: Node, open: Node[], work: number): void {
     let node: Node | undefined = from;
     while (node) {
       if (this.best && node.bound >= this.best.bound) return;
-      this.timing.restore(node.state);
-      const conflicts = conflictsOf(this.shared, {
-        start: this.timing.start,
-        ovenOf: node.ovenOf,
-        left: node.left,
-      });
+      const state = this.enter(node);
+      const { ovenOf, left }: Node = node;
+      const conflicts = conflictsOf(this.shared, { start: this.timing.start, ovenOf, left });
+      const here: Node = { ...node, state, way: undefined };
       if (conflicts.length === 0) {
-        this.best = node;
+        this.best = here;
         return;
       }
-      const children = this.branch(node, conflicts, work);
+      const children = this.branch(here, conflicts, work);
       node = children[0];
       for (const other of children.slice(1))
-        if (!this.best || other.bound < this.best.bound) this.open.push(other);
+        if (!this.best || other.bound < this.best.bound) open.push(other);
     }
+  }
+
+  /** The starts at a node, and the state that holds them. */
+  private enter(node: Node): TimingState {
+    this.timing.restore(node.state);
+    if (!node.way) return node.state;
+    this.addWay(node.way);
+    return this.timing.save();
+  }
+
+  private addWay({ from, to, minutes }: Extract<WayOut, { what: 'lag' }>): void {
+    this.timing.add(from.node, to.node, minutes + from.plus - to.plus, weights.hard);
   }
 
   /** The conflict whose cheapest way out costs most tells most; its ways out, cheapest first. */
@@ -203,15 +244,254 @@ class Search {
       return { ...node, ovenOf, depth };
     }
     this.timing.restore(node.state);
-    this.timing.add(
-      way.from.node,
-      way.to.node,
-      way.minutes + way.from.plus - way.to.plus,
-      weights.hard,
-    );
+    this.addWay(way);
     // What was left at odds keeps its price.
     const bound = this.timing.cost() + weights.hard * node.left.size;
-    return { ...node, state: this.timing.save(), bound, depth };
+    return { ...node, way, bound, depth };
+  }
+
+  /**
+   * Plans built as cooks build them: the table at one instant or another, the roast before it, then
+   * each step where it costs least, from the table back, from now on, or what matters most first.
+   */
+  private buildSome(repacker: Repacker): void {
+    const { tasks, lags } = this.problem;
+    const table = lags.find((lag) => lag.kind === 'table' && lag.from.task === origin);
+    const serve = this.nodeOf.get(table?.to.task ?? '') ?? 0;
+    this.timing.restore(this.root.state);
+    const relaxed = this.timing.start.map((one) => one - (this.timing.start[0] ?? 0));
+    const movable = tasks
+      .map((task, index) => ({ task, node: index + 1 }))
+      .filter(({ task, node }) => task.fixedStart === undefined && repacker.leaderOf[node] === node)
+      .map(({ node }) => node);
+    const first = repacker.leaderOf[serve] ?? 0;
+    const rigid = movable.filter((node) => repacker.crewSize(node) > 1 && node !== first);
+    const others = movable.filter((node) => node !== first && !rigid.includes(node));
+    const start = (node: number): number => relaxed[node] ?? 0;
+    const weight = (node: number): number => this.weightOf(node);
+    const ways: ((a: number, b: number) => number)[] = [
+      (a, b) => start(b) - start(a) || a - b,
+      (a, b) => start(a) - start(b) || a - b,
+      (a, b) => weight(b) - weight(a) || start(b) - start(a) || a - b,
+    ];
+    const built: { packing: Packing; cost: number }[] = [];
+    for (const late of serve > 0 ? tableTries : [0]) {
+      const held = relaxed.slice();
+      for (const node of repacker.crewOf(first)) held[node] = (held[node] ?? 0) + late;
+      for (const way of ways) {
+        const ovenOf = Int8Array.from(this.problem.stays.map((stay) => stay.oven ?? 0));
+        const order = [...rigid, ...[...others].sort(way)];
+        const packing = repacker.build({ start: held, ovenOf }, order);
+        if (packing) built.push({ packing, cost: this.costOf(packing.start) });
+      }
+    }
+    built.sort((a, b) => a.cost - b.cost);
+    for (const { packing } of built.slice(0, polishedAtMost)) this.polish(packing);
+  }
+
+  private weightOf(node: number): number {
+    const name = this.names[node];
+    return this.problem.lags.reduce(
+      (most, lag) =>
+        (lag.from.task === name || lag.to.task === name) && lag.weight < weights.hard
+          ? Math.max(most, lag.weight)
+          : most,
+      0,
+    );
+  }
+
+  private costOf(start: Float64Array): number {
+    let cost = 0;
+    for (const lag of this.problem.lags) {
+      const from = (start[this.nodeOf.get(lag.from.task) ?? 0] ?? 0) + lag.from.plus;
+      const to = (start[this.nodeOf.get(lag.to.task) ?? 0] ?? 0) + lag.to.plus;
+      cost += Math.max(0, from + lag.minutes - to) * lag.weight;
+    }
+    return cost;
+  }
+
+  /**
+   * Takes a few tasks out and puts them back better, or at random and then better: a plan somewhat
+   * worse than the best is followed for a while, since the way to a better one may lead over it.
+   */
+  private mend(repacker: Repacker, work: number): void {
+    const dice = seeded(this.problem.tasks.length * 31 + this.problem.lags.length);
+    const enough = idleLow + idlePerTask * this.problem.tasks.length;
+    const spent = (): number => this.timing.work + repacker.tried / placementsPerSearch;
+    let packing = this.packed();
+    let cost = this.costOf(packing.start);
+    const polish = (): void => {
+      const before = this.best?.bound ?? Infinity;
+      this.polish(packing);
+      const after = this.best?.bound ?? Infinity;
+      if (after < before) {
+        packing = this.packed();
+        cost = this.costOf(packing.start);
+      }
+    };
+    for (let idle = 0; idle < enough && spent() < work; idle += 1) {
+      const known = this.best?.bound ?? Infinity;
+      if (dice.uniform() < reorderShare) {
+        this.reorder(dice);
+        if ((this.best?.bound ?? Infinity) >= known) continue;
+        packing = this.packed();
+        cost = this.costOf(packing.start);
+        idle = 0;
+        continue;
+      }
+      const shaken = dice.uniform() < shakeShare ? this.shake(repacker, packing, dice) : undefined;
+      const next = shaken ?? repacker.improve(packing, this.letGo(packing, dice), placementsAtMost);
+      if (!next) continue;
+      const nextCost = this.costOf(next.start);
+      if (nextCost > known * followShare + followAtLeast) continue;
+      packing = next;
+      cost = nextCost;
+      if (cost < known * polishShare + followAtLeast) polish();
+      if ((this.best?.bound ?? Infinity) < known) idle = 0;
+      else if (idle % backEvery === backEvery - 1) packing = this.packed();
+    }
+    this.timing.work = Math.round(spent());
+  }
+
+  /** A task whose turn presses on others loses it; all others keep theirs, and all move as is best. */
+  private reorder(dice: Random): void {
+    const best = this.best;
+    if (!best) return;
+    const packing = this.packed();
+    const pressing: { node: number; flow: number }[] = [];
+    let sum = 0;
+    for (let arc = this.lagOf.length; arc < this.timing.count; arc += 1) {
+      const flow = Math.sqrt(this.timing.flow[arc] ?? 0);
+      if (flow <= 0) continue;
+      sum += flow;
+      pressing.push({ node: arc, flow });
+    }
+    let throwAt = dice.uniform() * sum;
+    const arc = pressing.find((one) => {
+      throwAt -= one.flow;
+      return throwAt <= 0;
+    })?.node;
+    if (arc === undefined) return;
+    const ends = [this.timing.from[arc] ?? 0, this.timing.to[arc] ?? 0];
+    const which = dice.uniform();
+    const without = new Set(which < 0.4 ? [ends[0]] : which < 0.8 ? [ends[1]] : ends);
+    const free = new Set(
+      [...without].filter((node): node is number => node !== undefined && node > 0),
+    );
+    this.timing.restore(this.root.state);
+    for (const order of ordersOf(this.shared, packing, free)) this.addWay(order);
+    this.timing.work += 1;
+    const bound = this.timing.cost() + weights.hard * best.left.size;
+    if (bound >= best.bound) return;
+    const ovenOf = packing.ovenOf.slice();
+    this.problem.stays.forEach((stay, index) => {
+      if (free.has(this.nodeOf.get(stay.task) ?? 0)) ovenOf[index] = stay.oven ?? -1;
+    });
+    const state = this.timing.save();
+    const open: Node[] = [];
+    this.dive({ state, ovenOf, left: best.left, bound, depth: 0 }, open, 0);
+  }
+
+  /** Some tasks taken out and put back one after another, in an order that dice give. */
+  private shake(repacker: Repacker, packing: Packing, dice: Random): Packing | undefined {
+    const free = [
+      ...new Set(
+        [...this.letGo(packing, dice), ...this.letGo(packing, dice)].map(
+          (node) => repacker.leaderOf[node] ?? node,
+        ),
+      ),
+    ];
+    for (let index = free.length - 1; index > 0; index -= 1) {
+      const other = Math.floor(dice.uniform() * (index + 1));
+      const here = free[index] ?? 0;
+      free[index] = free[other] ?? 0;
+      free[other] = here;
+    }
+    return repacker.build(packing, free);
+  }
+
+  private packed(): Packing {
+    const best = this.best;
+    if (!best) throw new Error('a plan is mended once there is one');
+    this.timing.restore(best.state);
+    const start = this.timing.start.map((one) => one - (this.timing.start[0] ?? 0));
+    const look = { start, ovenOf: best.ovenOf, left: best.left };
+    return { start, ovenOf: Int8Array.from(ovensOf(this.shared, look)) };
+  }
+
+  /** The best starts for the orders of a packing; they are never worse than the packing's own. */
+  private polish(packing: Packing): void {
+    const { ovenOf } = packing;
+    this.timing.restore(this.root.state);
+    for (const order of ordersOf(this.shared, packing)) this.addWay(order);
+    const left = this.best?.left ?? this.root.left;
+    const bound = this.timing.cost() + weights.hard * left.size;
+    if (this.best && bound >= this.best.bound) return;
+    this.best = { state: this.timing.save(), ovenOf, left, bound, depth: 0 };
+  }
+
+  /** A task that pays, and some that stand near it in time or wait for it. */
+  private letGo({ start }: Packing, dice: Random): number[] {
+    const { tasks } = this.problem;
+    const paying = this.problem.lags
+      .map((lag) => ({
+        from: this.nodeOf.get(lag.from.task) ?? 0,
+        to: this.nodeOf.get(lag.to.task) ?? 0,
+        lag,
+      }))
+      .filter(
+        ({ from, to, lag }) =>
+          (start[from] ?? 0) + lag.from.plus + lag.minutes > (start[to] ?? 0) + lag.to.plus,
+      )
+      .flatMap(({ from, to }) => [from, to])
+      .filter((node) => node > 0 && tasks[node - 1]?.fixedStart === undefined);
+    const pick = <T>(list: readonly T[]): T | undefined =>
+      list[Math.floor(dice.uniform() * list.length)];
+    const movable = tasks
+      .map((task, index) => ({ task, node: index + 1 }))
+      .filter(({ task }) => task.fixedStart === undefined)
+      .map(({ node }) => node);
+    const seed = pick(paying) ?? pick(movable) ?? 1;
+    const size = letGoLow + Math.floor(dice.uniform() * (letGoHigh - letGoLow + 1));
+    const at = start[seed] ?? 0;
+    const near = movable
+      .filter((node) => node !== seed)
+      .sort((a, b) => Math.abs((start[a] ?? 0) - at) - Math.abs((start[b] ?? 0) - at) || a - b);
+    const free = new Set([seed]);
+    if (dice.uniform() < chainShare) for (const node of this.chainOf(seed)) free.add(node);
+    const full = Math.max(size, free.size + 1 + Math.floor(dice.uniform() * 2));
+    for (let tries = 0; free.size < full && tries < 4 * full; tries += 1) {
+      const other =
+        dice.uniform() < 0.2
+          ? pick(paying)
+          : near[Math.floor(dice.uniform() * Math.min(near.length, 2 * size))];
+      if (other !== undefined) free.add(other);
+    }
+    return [...free];
+  }
+
+  /** The steps before and after a task that only make sense together: a dish, most often. */
+  private chainOf(node: number): number[] {
+    const chain = [node];
+    for (let index = 0; index < chain.length && chain.length < chainAtMost; index += 1)
+      for (const other of this.orderedWith(chain[index] ?? 0))
+        if (!chain.includes(other)) chain.push(other);
+    return chain.slice(0, chainAtMost);
+  }
+
+  private orderedWith(node: number): readonly number[] {
+    const known = this.ordered.get(node);
+    if (known) return known;
+    const name = this.names[node];
+    const others = this.problem.lags.flatMap((lag) => {
+      if (lag.kind !== 'order') return [];
+      const other =
+        lag.from.task === name ? lag.to.task : lag.to.task === name ? lag.from.task : undefined;
+      const index = other === undefined ? 0 : (this.nodeOf.get(other) ?? 0);
+      return index > 0 && this.problem.tasks[index - 1]?.fixedStart === undefined ? [index] : [];
+    });
+    this.ordered.set(node, others);
+    return others;
   }
 
   private solutionOf(best: Node, bound: number): Solution {
@@ -219,22 +499,23 @@ class Search {
     const { timing, names } = this;
     const arcs: BindingArc[] = [];
     for (let arc = 0; arc < timing.count; arc += 1) {
-      const lag = this.lagOf[arc] ?? -1;
       const added = arc >= this.lagOf.length;
-      if (lag < 0 && !added) continue;
+      const lag = added ? undefined : this.lagOf[arc];
+      if (lag === -1) continue;
       arcs.push({
         from: names[timing.from[arc] ?? 0] ?? origin,
         to: names[timing.to[arc] ?? 0] ?? origin,
         minutes: timing.length[arc] ?? 0,
         flow: timing.flow[arc] ?? 0,
         weight: timing.weight[arc] ?? 0,
-        lag: added ? undefined : lag,
+        lag,
         missedMinutes: Math.max(0, timing.missed(arc)),
       });
     }
+    const look = { start: timing.start, ovenOf: best.ovenOf, left: best.left };
     return {
       starts: new Map(this.problem.tasks.map((task, index) => [task.id, timing.at(index + 1)])),
-      ovens: ovensOf(this.shared, { start: timing.start, ovenOf: best.ovenOf, left: best.left }),
+      ovens: ovensOf(this.shared, look),
       clashes: best.left.size,
       cost: best.bound,
       bound,
@@ -243,4 +524,18 @@ class Search {
       work: timing.work,
     };
   }
+}
+
+/** The open node that promises most; the deepest of equals, so that plans come soon. */
+function takeBest(open: Node[]): Node | undefined {
+  let index = 0;
+  for (let one = 1; one < open.length; one += 1) {
+    const a = open[one];
+    const b = open[index];
+    if (a && b && (a.bound < b.bound || (a.bound === b.bound && a.depth > b.depth))) index = one;
+  }
+  const node = open[index];
+  const last = open.pop();
+  if (last && node && last !== node) open[index] = last;
+  return node;
 }
