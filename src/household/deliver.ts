@@ -72,10 +72,9 @@ export async function deliverTo(sink: Sink, options: Delivering): Promise<Delive
       else add(dinner, one);
     }
   });
-  const open = await household.current();
-  if (open) {
-    const left = await open.session.undelivered(sink.name, household.now());
-    for (const one of left) add(open, one);
+  for (const kept of await household.open()) {
+    const left = await kept.session.undelivered(sink.name, household.now());
+    for (const one of left) add(kept, one);
   }
   reading = false;
   for (const take of fresh) take();

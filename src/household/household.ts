@@ -103,12 +103,21 @@ export class Household {
   /** Takes up every dinner still open, so that what fell due while nobody was here is announced. */
   async start(): Promise<void> {
     if (this.clock === 'simulated') return;
+    for (const kept of await this.open()) await this.refresh(kept).catch(() => undefined);
+    await this.ring();
+  }
+
+  /** Every dinner still open; where time moves by hand, the newest alone. */
+  async open(): Promise<Kept[]> {
+    if (this.clock === 'simulated')
+      return [await this.current()].filter((one) => one !== undefined);
+    const open: Kept[] = [];
     for (const { id, lastAt } of await this.options.journal.dinners()) {
       if (!(await this.isOpen(id, lastAt))) continue;
       const kept = await this.dinner(id).catch(() => undefined);
-      if (kept) await this.refresh(kept).catch(() => undefined);
+      if (kept) open.push(kept);
     }
-    await this.ring();
+    return open;
   }
 
   close(): void {

@@ -88,6 +88,15 @@ test('each run sends what no earlier one brought to this sink, in order; other s
   expect((await run(journal, { name: 'bus' }, 3)).arrived).toEqual(['a', 'b', 'c']);
 });
 
+test('a dinner left open beside the newest one is not forgotten', async () => {
+  const journal = await journalWith(announced('a'));
+  const [opened] = await journal.read('supper');
+  const { dinner: _, position: __, at: ___, v: ____, ...first } = opened!;
+  await journal.append('late supper', 0, now + 1, [first as NewFact, announced('b')]);
+  const { arrived } = await run(journal, { name: 'hook' }, 2);
+  expect(arrived.sort()).toEqual(['a', 'b']);
+});
+
 test('what has expired is not sent after a restart', async () => {
   const journal = await journalWith(announced('old', now - 1), announced('new'));
   expect((await run(journal, { name: 'hook' }, 1)).arrived).toEqual(['new']);
