@@ -92,7 +92,7 @@ function slotHolds(name: string, wanted: unknown, said: unknown): boolean {
 
 /** Whether the line asks for nothing to be done, and something was heard that would be. */
 export const actsFalsely = (row: Row, heard: readonly Heard[]): boolean =>
-  isPassive(row) && heard.some((one) => !passive.has(one.intent));
+  isPassive(row) && !right(row, heard) && heard.some((one) => !passive.has(one.intent));
 
 export const isPassive = (row: Row): boolean => row.heard.every((one) => passive.has(one.intent));
 
