@@ -1,7 +1,7 @@
 /**
  * How long a house waits for the Wyoming service: a connection, a transcript, the answer, as a house
  * does it, through a whole dinner; and how long for `describe`, alone and while such answers are
- * being worked out. p50 and p99 in milliseconds, beside a fixed loop timed in the same run.
+ * being worked out. Milliseconds, beside a fixed loop timed in the same run.
  */
 import { type AddressInfo, connect } from 'node:net';
 import { frameOf } from '../src/bridges/wyoming/frame.ts';
@@ -90,9 +90,9 @@ function quantile(name: string, share: number): number {
   return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0;
 }
 await compute.close();
-console.log('wyoming               p50 ms    p99 ms   p50 / calibration');
+console.log('wyoming               p10 ms    p50 ms    p99 ms   p50 / calibration');
 for (const name of times.keys()) {
-  const [p50, p99] = [quantile(name, 0.5), quantile(name, 0.99)];
-  const figures = [p50.toFixed(2).padStart(8), p99.toFixed(2).padStart(10)].join('');
-  console.log(`${name.padEnd(20)}${figures}${(p50 / base).toFixed(2).padStart(12)}`);
+  const [p10 = 0, p50 = 0, p99 = 0] = [0.1, 0.5, 0.99].map((share) => quantile(name, share));
+  const figures = [p10, p50, p99].map((one) => one.toFixed(2).padStart(10)).join('');
+  console.log(`${name.padEnd(18)}${figures}${(p50 / base).toFixed(2).padStart(12)}`);
 }

@@ -70,6 +70,20 @@ test('plain words and JSON are heard; the answer goes where it is awaited, with 
   ]);
 });
 
+test('numbered words act once and get the same answer; other words under the number are other words', async () => {
+  const { other, texts } = await onBus();
+  const send = async (...messages: object[]): Promise<void> => {
+    for (const one of messages) await other.say('roastcall/say', one);
+  };
+  await send({ id: '1', text: 'done' }, { id: '1', text: 'done' }, { id: '1', text: 'next' });
+  await send({ id: '1', text: 'done', device: 'hall' }, { id: '2', text: 'done', device: 'hall' });
+  await until(() => other.on('roastcall/reply').length === 5);
+  // Without a name for the first device the hall is not known to be another one, so it is heard.
+  expect(texts()).toEqual(['done', 'next', 'done', 'done']);
+  const [first, again] = other.on('roastcall/reply');
+  expect(again).toBe(first);
+});
+
 test('the status, the state and the way to be found are kept by the broker', async () => {
   const { bus, bridge } = await onBus();
   const late = await peer(bus.url);

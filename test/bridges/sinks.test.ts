@@ -2,6 +2,8 @@
  * Announcements out to sinks over real sockets: a webhook, and the REST call of a home server as its
  * published developer documentation describes it (bearer token, POST /api/services/<domain>/<service>).
  */
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
 import { afterEach, expect, test } from 'vitest';
 import { houseSink } from '../../src/bridges/house/sink.ts';
 import { webhookSink } from '../../src/bridges/webhook/sink.ts';
@@ -202,4 +204,29 @@ test('401, 500, no answer for long and no server at all: nothing is lost, order 
   }
   const messages = spoken(server.received).map((one) => one.body.message);
   expect(messages).toEqual(['a spoken', 'a spoken', 'a spoken', 'b spoken', 'b spoken']);
+});
+
+test('a server whose answers never end, or are no states, is still asked to speak, once', async () => {
+  for (const state of ['{"state":', '[]', 'null', 'endless'] as const) {
+    const spoken: string[] = [];
+    const server = createServer((request, response) => {
+      request.resume();
+      if (request.method === 'POST') spoken.push(request.url ?? '');
+      response.writeHead(200, { 'content-type': 'application/json' });
+      if (request.method === 'GET' && state !== 'endless') return response.end(state);
+      const more = setInterval(() => response.write('x'.repeat(65_536)), 1);
+      response.on('close', () => clearInterval(more));
+    });
+    await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+    ending.push(() => {
+      server.close();
+      server.closeAllConnections();
+    });
+    const { port } = server.address() as AddressInfo;
+    const house = await fakeHouse();
+    await delivering(house, announcing(new URL(`http://127.0.0.1:${port}/`)));
+    await house.raise([dueNow(house, 'a'), dueNow(house, 'b')]);
+    await until(() => spoken.length === 2);
+    expect(new Set(spoken)).toEqual(new Set(['/house/api/services/assist_satellite/announce']));
+  }
 });

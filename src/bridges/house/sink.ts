@@ -22,6 +22,7 @@ export interface HouseOptions {
 const patienceMilliseconds = 20_000;
 const askAgainMilliseconds = 1_000;
 const stateMilliseconds = 2_000;
+const stateBytesAtMost = 256 * 1024;
 
 /** Satellites in these states are with the cook; a call would cut the cook off. */
 const withTheCook = new Set(['listening', 'processing', 'responding']);
@@ -68,10 +69,22 @@ async function leaveAlone(
   try {
     const patience = AbortSignal.timeout(stateMilliseconds);
     const response = await fetch(url, { headers, signal: AbortSignal.any([signal, patience]) });
-    state = ((await response.json()) as { state?: unknown } | null)?.state;
+    state = (JSON.parse(await beginningOf(response)) as { state?: unknown } | null)?.state;
   } catch {
     return;
   }
   if (typeof state === 'string' && withTheCook.has(state))
     throw new NotNow(`the satellite is ${state}`, askAgainMilliseconds);
+}
+
+/** A state is short; a server that goes on and on is not heard out. */
+async function beginningOf(response: Response): Promise<string> {
+  const chunks: Uint8Array[] = [];
+  let bytes = 0;
+  for await (const chunk of response.body ?? []) {
+    chunks.push(chunk);
+    bytes += chunk.length;
+    if (bytes > stateBytesAtMost) throw new Error('too long for a state');
+  }
+  return Buffer.concat(chunks).toString('utf8');
 }

@@ -3,6 +3,7 @@
  * day's figures kept on `state`, a leave-in thermometer in on `reading`. It holds nothing of a dinner;
  * what it shows is read from the household each time.
  */
+import { createHash } from 'node:crypto';
 import { type Delivering, type Delivery, deliverTo } from '../../household/deliver.ts';
 import { unnamed } from '../../household/echo.ts';
 import type { Household } from '../../household/household.ts';
@@ -188,7 +189,7 @@ class Bridge implements MqttBridge {
       const turn = await this.household.say({
         text,
         source: device === undefined ? 'mqtt' : `mqtt ${device}`,
-        key: id === undefined ? undefined : `mqtt:${JSON.stringify([device ?? '', id])}`,
+        key: id === undefined ? undefined : keyOf(device, id, text),
         device: device === undefined ? unnamed : `mqtt:${device}`,
         microphone: 'closes',
       });
@@ -241,4 +242,10 @@ class Bridge implements MqttBridge {
     });
     return this.showing;
   }
+}
+
+/** A sender whose numbers begin anew has new words under an old number; they are not swallowed. */
+function keyOf(device: string | undefined, id: string, text: string): string {
+  const words = createHash('sha256').update(text).digest('hex').slice(0, 8);
+  return `mqtt:${JSON.stringify([device ?? '', id])}:${words}`;
 }
