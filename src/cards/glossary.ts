@@ -41,7 +41,6 @@ export const glossary: Readonly<Record<string, string>> = {
   restMinutes: 'How long it rests, from light roasts to heavy ones.',
   toKilograms: 'The row is for roasts up to this weight.',
   'restMinutes.minutes': 'Low, likely and high minutes of rest.',
-  butcher: 'What to ask the butcher for, one spoken sentence at a time.',
   pink: 'true: may be served pink by custom; false: cooked to the consumer minimum.',
   carve: 'How long carving takes.',
   fixedMinutes: 'Minutes for strings and bones.',

@@ -163,6 +163,9 @@ const slots = {
     about: z.string().optional(),
     temperature: z.number().optional(),
     unit: temperatureUnit.optional(),
+    /** Where water boils: at so many feet or metres. */
+    altitude: z.number().optional(),
+    altitudeUnit: z.enum(['ft', 'm']).optional(),
   },
   'ask-safety': {
     about: z.string().optional(),
@@ -274,7 +277,13 @@ export const stages = [
 export type Stage = (typeof stages)[number];
 
 /** What the reader of a text may know of the dinner; everything is optional in practice but named here. */
+/** Languages a cook may speak; each is a folder of src/intents. */
+export const languages = ['en', 'de'] as const;
+export type SpokenLanguage = (typeof languages)[number];
+
 export interface ReadContext {
+  /** English where nothing is said. */
+  language?: SpokenLanguage | undefined;
   /** Milliseconds since the epoch. */
   now: number;
   timeZone: string;

@@ -38,6 +38,7 @@ export const viewAt = (now: number, change: Partial<View> = {}): View => ({
   steps: [],
   cautions: [],
   timers: [],
+  guestNotes: [],
   paused: false,
   position: 0,
   ...change,

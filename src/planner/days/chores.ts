@@ -9,9 +9,10 @@ import {
   seasoningStep,
   thermometerStep,
 } from '../../kitchen/chores.ts';
-import type { Dinner, StepRecord } from '../../kitchen/dinner.ts';
+import { type Dinner, roastCardOf, type StepRecord } from '../../kitchen/dinner.ts';
 import type { Band } from '../../kitchen/forecast.ts';
 import type { Plan, PlannedStep, Reason, StepState } from '../../kitchen/plan.ts';
+import { figureOf } from '../../kitchen/safety.ts';
 import { calledAt } from '../items.ts';
 import { roastWentInAt } from '../roast-day.ts';
 import { thawBeganAt, thawOf } from './thaw.ts';
@@ -19,7 +20,7 @@ import { thawBeganAt, thawOf } from './thaw.ts';
 /** Clock times of the day before. Common practice, no source. */
 const shoppingTime = '10:00';
 const aheadTime = '18:30';
-const thermometerTime = '19:30';
+const thermometerTime = '19:00';
 const saltingTime = '20:00';
 /** On the day itself, to feel whether the heart has thawed. */
 const feelingTime = '08:00';
@@ -28,6 +29,8 @@ const feelingTime = '08:00';
 const overnightMinutes = 8 * 60;
 /** A supper of their own is put on so long before they eat. */
 const supperMinutes = 15;
+/** Those who came later have eaten after so long. */
+const lateMealMinutes = 30;
 /** A chore that was called and of which nothing was heard is taken to be over after this. */
 const unansweredMinutes = 12 * 60;
 
@@ -51,12 +54,16 @@ export interface DaysQuestion {
 export function withChores({ dinner, plan, now }: DaysQuestion): Plan {
   if (!plan.complete) return plan;
   const chores = [...daysBefore({ dinner, plan, now }), ...otherHours(dinner, plan)];
-  const steps = plan.steps.map((step) => testedTheEveningBefore(step, dinner, plan, now));
+  const salting = chores.find((chore) => chore.kind === 'salt-ahead');
+  const tested = plan.steps.map((step) => testedTheEveningBefore(step, dinner, plan, now));
+  const steps = salting ? cutBeforeSalting(tested, salting.startAt, dinner, now) : tested;
+  const laterAt = chores.filter((chore) => chore.kind === 'carve-later').map((one) => one.startAt);
   return {
     ...plan,
-    steps: [...steps, ...chores.map((chore) => plannedOf(chore, dinner, now))].sort(
-      (a, b) => a.startAt - b.startAt || (a.id < b.id ? -1 : 1),
-    ),
+    steps: [
+      ...withPutAwayAfter(steps, Math.max(...laterAt), plan),
+      ...chores.map((chore) => plannedOf(chore, dinner, now)),
+    ].sort((a, b) => a.startAt - b.startAt || (a.id < b.id ? -1 : 1)),
   };
 }
 
@@ -130,37 +137,44 @@ function daysBefore({ dinner, plan, now }: DaysQuestion): Chore[] {
 /** Into the fridge, and felt on the morning of the day. */
 function thawing(dinner: Dinner, plan: Plan, now: Instant): Chore[] {
   const { roastInAt } = plan;
-  const byMorning = Math.min(
-    clockAt(dinner, roastInAt, 0, feelingTime),
-    addMinutes(roastInAt, -240),
-  );
-  const inGoodTime = thawOf(dinner, now, byMorning);
-  // What cannot thaw in the fridge by then is thawed in water or roasted frozen; the words say so.
-  if (!inGoodTime || thawOf(dinner, now, roastInAt)?.fits === 'not') return [];
-  const startAt = thawBeganAt(dinner) ?? Math.max(now, eveningBefore(dinner, inGoodTime.startAt));
-  const chores: Chore[] = [
-    {
-      id: 'thaw',
-      kind: 'thaw',
-      startAt,
-      minutes: { p10: 2, p50: 5, p90: 10 },
-      handsOn: 'start',
-      latestAt: roastInAt,
-      why: [{ key: 'before-step', step: 'roast-in', minutes: (roastInAt - startAt) / 60_000 }],
-    },
-  ];
   const feelAt = clockAt(dinner, roastInAt, 0, feelingTime);
-  if (feelAt > startAt && roastWentInAt(dinner) === undefined)
-    chores.push({
-      id: 'thaw-check',
-      kind: 'thaw-check',
-      startAt: feelAt,
-      minutes: { p10: 1, p50: 2, p90: 5 },
-      handsOn: 'start',
-      latestAt: roastInAt,
-      why: [{ key: 'before-step', step: 'roast-in', minutes: (roastInAt - feelAt) / 60_000 }],
-    });
-  return chores;
+  const thaw = thawOf(dinner, now, Math.min(feelAt, addMinutes(roastInAt, -240)));
+  // What cannot thaw in the fridge by then is thawed in water or roasted frozen; the words say so.
+  const hopeless = thawOf(dinner, now, roastInAt)?.fits === 'not';
+  const felt = isUnder(dinner, 'thaw-check');
+  const startAt =
+    thawBeganAt(dinner) ??
+    (thaw && !hopeless ? Math.max(now, eveningBefore(dinner, thaw.startAt)) : undefined);
+  const chore = (kind: 'thaw' | 'thaw-check', at: Instant, minutes: Band): Chore => ({
+    id: kind,
+    kind,
+    startAt: at,
+    minutes,
+    handsOn: 'start',
+    latestAt: roastInAt,
+    why: [{ key: 'before-step', step: 'roast-in', minutes: (roastInAt - at) / 60_000 }],
+  });
+  if (startAt === undefined) return [];
+  const open = feelAt > startAt && roastWentInAt(dinner) === undefined;
+  return [
+    chore('thaw', startAt, { p10: 2, p50: 5, p90: 10 }),
+    ...(open || felt ? [chore('thaw-check', feelAt, { p10: 1, p50: 2, p90: 5 })] : []),
+  ];
+}
+
+/** The rest is put away once the last have eaten, and within two hours of the table all the same. */
+function withPutAwayAfter(
+  steps: readonly PlannedStep[],
+  laterAt: Instant,
+  plan: Plan,
+): PlannedStep[] {
+  if (!Number.isFinite(laterAt)) return [...steps];
+  const latest = addMinutes(plan.serving.likelyAt, figureOf('leftovers', 'out').value - 10);
+  return steps.map((step) => {
+    if (step.id !== 'put-away' || (step.state !== 'planned' && step.state !== 'due')) return step;
+    const startAt = Math.max(step.startAt, Math.min(addMinutes(laterAt, lateMealMinutes), latest));
+    return { ...step, startAt, endAt: startAt + (step.endAt - step.startAt) };
+  });
 }
 
 /** A person's hour not after an instant: eight in the evening or nine in the morning. */
@@ -218,6 +232,46 @@ function laterAt(value: string, dinner: Dinner, table: Instant): Instant | undef
   if (/^\d\d:\d\d$/.test(value)) return clockAt(dinner, table, 0, value);
   const minutes = Number(value);
   return Number.isFinite(minutes) ? addMinutes(table, minutes) : undefined;
+}
+
+/**
+ * What the card does to the roast before it is salted is done the evening before as well, one after
+ * the other: a salted roast is not trimmed and tied. What was begun or skipped stays where it was.
+ */
+function cutBeforeSalting(
+  steps: readonly PlannedStep[],
+  saltAt: Instant,
+  dinner: Dinner,
+  now: Instant,
+): PlannedStep[] {
+  const salted = dinner.steps.get('salt-ahead');
+  if (salted?.skipped || (salted?.doneAt ?? salted?.startedAt) !== undefined) return [...steps];
+  const before = beforeSeasoning(dinner);
+  let endAt = saltAt;
+  const moved = new Map<string, PlannedStep>();
+  for (const step of [...steps].reverse()) {
+    const untouched = step.state === 'planned' || step.state === 'due';
+    if (!before.has(step.id) || !untouched || step.startAt <= saltAt) continue;
+    const startAt = addMinutes(endAt, -step.minutes.p50);
+    moved.set(step.id, { ...step, startAt, endAt, state: startAt <= now ? 'due' : 'planned' });
+    endAt = startAt;
+  }
+  return steps.map((step) => moved.get(step.id) ?? step);
+}
+
+/** The steps of the roast's card that its seasoning waits for, directly or not. */
+function beforeSeasoning(dinner: Dinner): ReadonlySet<string> {
+  const steps = roastCardOf(dinner)?.steps ?? [];
+  const before = new Set<string>();
+  const visit = (id: string): void => {
+    for (const { step } of steps.find((one) => one.id === id)?.after ?? [])
+      if (!before.has(step) && !step.includes('.')) {
+        before.add(step);
+        visit(step);
+      }
+  };
+  visit(seasoningStep);
+  return before;
 }
 
 /** Told a day ahead, the thermometer is tested while a new one can still be bought. */

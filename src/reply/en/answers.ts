@@ -4,6 +4,7 @@ import { minutesBetween } from '../../base/time.ts';
 import type { Heard } from '../../kitchen/heard.ts';
 import type { Scene } from '../scene.ts';
 import { capital, type Spoken, say, sentences, silent } from '../spoken.ts';
+import { boilingAnswer } from './boiling.ts';
 import { wholeDay } from './day.ts';
 import { howAnswer, walkOf, walkWords } from './how.ts';
 import { offer } from './options.ts';
@@ -47,7 +48,9 @@ export function answer(heard: Heard, scene: Scene): Spoken {
     case 'ask-substitute':
       return substituteAnswer(heard.ingredient, scene);
     case 'ask-temperature':
-      return temperatureAnswer(heard, scene);
+      return heard.about === 'boiling'
+        ? boilingAnswer(heard, scene)
+        : temperatureAnswer(heard, scene);
     case 'ask-safety':
       return safetyAnswer(heard.about, scene);
     case 'ask-guests':

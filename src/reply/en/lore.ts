@@ -1,14 +1,17 @@
 /** What a cook asks of the trade itself, beyond the steps of a card. */
 import { type Spoken, say } from '../spoken.ts';
 
-const lore: readonly [RegExp, Spoken][] = [
+/** `always`: whatever step the words may name beside, this is what is asked. */
+const lore: readonly [RegExp, Spoken, 'always'?][] = [
   [
     /\b(gr[ea]y|redd?en\w*|redder|turns? (red|pink)|colou?r|bloom)\b/,
     say`A fresh cut can look grey and redden over some minutes, as air reaches it. Go by the thermometer, not the colour.`,
+    'always',
   ],
   [
     /\b(oven|heat)\b.*\b(low|cool|gentle)\b|\b(low|cool|gentle) (oven|heat)\b/,
     say`A gentle oven keeps the meat even from the edge to the middle. The crust is made by the hot one, before it or after it.`,
+    'always',
   ],
   [
     /\b(climb|carry|rise|rises|keeps? (cooking|rising)|goes on|still going up)\w*/,
@@ -24,5 +27,6 @@ const lore: readonly [RegExp, Spoken][] = [
   ],
 ];
 
-export const loreOf = (topic: string): Spoken | undefined =>
-  lore.find(([shape]) => shape.test(topic.toLowerCase()))?.[1];
+/** What is known of such words; `beside`, where they name a step as well. */
+export const loreOf = (words: string, beside: boolean): Spoken | undefined =>
+  lore.find(([shape, , always]) => shape.test(words.toLowerCase()) && (!beside || always))?.[1];

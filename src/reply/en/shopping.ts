@@ -61,7 +61,7 @@ function figureAloud(value: number): string {
 export function bought({ amount, unit }: Pick<Bought, 'amount' | 'unit'>): Spoken {
   const [short, one, many] = unitWords[unit];
   const word = amount > 1 ? many : one;
-  const shown = short === '' ? word : short;
+  const shown = short === '' || unit === 'cup' ? word : short;
   return {
     text: shown === '' ? figure(amount) : `${figure(amount)} ${shown}`,
     speech: word === '' ? figureAloud(amount) : `${figureAloud(amount)} ${word}`,

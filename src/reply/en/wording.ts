@@ -58,6 +58,13 @@ function roastNoted(scene: Scene): Spoken {
   ]);
 }
 
+/** Until when it rests, and where its middle stands by then: higher, or after a long rest lower again. */
+function restWords(carveAt: number, { plan, dinner }: Scene): Spoken {
+  const core = plan?.coreAtServingCelsius.p50 ?? 0;
+  const verb = core >= (plan?.pullCelsius ?? 0) ? 'climbs to' : 'will be back at';
+  return say`Tent it loosely and let it rest till ${clock(carveAt, dinner)}; it ${verb} about ${degrees(core, dinner.units)}.`;
+}
+
 /** "The potatoes are in" is as true when a dish's step begins as when it is done. */
 function isUnderWay(id: string, scene: Scene): boolean {
   const found = findStep(scene.dinner, id);
@@ -184,9 +191,7 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
     return sentences([
       say`Out it is.`,
       presumedWords(presumed, scene),
-      plan && carveAt !== undefined
-        ? say`Tent it loosely and let it rest till ${clock(carveAt, dinner)}; it climbs to about ${degrees(plan.coreAtServingCelsius.p50, dinner.units)}.`
-        : silent,
+      plan && carveAt !== undefined ? restWords(carveAt, scene) : silent,
       scene.options && scene.options.length > 0 ? offer(scene.options, scene) : silent,
     ]);
   },

@@ -144,6 +144,24 @@ export const daysAsked: Recogniser = {
     ),
     ...phrases(
       [
+        '[what|at] [temperature|what temperature] [is|does|do|should|will] [the|my] (water boil|boiling point|water be boiling) [of water] [at|be|here|read|up here] [*]',
+        '(where|when) does water boil [at|up] [here|{n:number}] [feet|metres|meters|$]',
+      ],
+      (match) => {
+        const mark = /(<[nw]\d+>) ?(feet|foot|ft|metres|meters|m)?\b/.exec(match.line);
+        const quantity = mark ? match.quantityOfMark(mark[1] ?? '') : undefined;
+        const altitude = quantity && 'value' in quantity ? quantity.value : undefined;
+        const unit = mark?.[2] === undefined ? undefined : /^f/.test(mark[2]) ? 'ft' : 'm';
+        return {
+          intent: 'ask-temperature',
+          about: 'boiling',
+          ...(altitude === undefined ? {} : { altitude }),
+          ...(unit ? { altitudeUnit: unit } : {}),
+        };
+      },
+    ),
+    ...phrases(
+      [
         '(how|when) (do|should|can|would|long do|must) (i|we|you) [start to|begin to] (thaw|defrost|thawing|defrosting) [it|@it] [in (cold water|water|the sink|the fridge)]',
         'how (do|should|can|would) (i|we|you) (reheat|warm up|heat up) [it|@it|the rest|the slices|the leftovers|what is left] [again|tomorrow|$]',
         'how (do|should|can|would) (i|we|you) (make|boil) [a|the|some] [bone] (stock|broth) [from|out of|with] [the|these] [bones]',

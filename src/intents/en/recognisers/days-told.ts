@@ -101,6 +101,14 @@ export const daysTold: Recogniser = {
       { intent: 'report-done', step: 'thaw-check' },
     ),
     ...phrases(
+      [
+        '[the] (supper|tea|early supper|food) is on [for [the] (kids|children|little ones|early ones|{who:word})]',
+        '[the|my] (kids|children|little ones|boys|girls|twins) (are|have) [all|now|already|just] (fed|eaten|been fed|eating|had (supper|tea|their supper|their tea))',
+        '(fed|have fed) [the|my] (kids|children|little ones)',
+      ],
+      { intent: 'report-done', step: 'feed-early' },
+    ),
+    ...phrases(
       ['(shopping) (is|has been) (done|finished)', '(did|done|finished) [all] the shopping'],
       { intent: 'report-done', step: 'shop' },
     ),
