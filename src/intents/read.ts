@@ -3,8 +3,14 @@
  * one Heard and nothing is thrown. Knows no plan, no stage machine and no wording of replies.
  */
 import { limits } from '../base/limits.ts';
-import { type Heard, heardSchema, type ReadContext } from '../kitchen/heard.ts';
+import {
+  type Heard,
+  heardSchema,
+  type ReadContext,
+  type SpokenLanguage,
+} from '../kitchen/heard.ts';
 import { type Clause, lineOf, type Utterance } from './clause.ts';
+import { german } from './de/german.ts';
 import { english } from './en/english.ts';
 import type { Language, Placed } from './language.ts';
 import { mayMatch, wordsOfLine } from './phrase.ts';
@@ -16,9 +22,11 @@ const tokensHigh = 100;
 /** What one text may be taken to mean at most; more is noise. */
 const heardHigh = 12;
 
+const languages: Record<SpokenLanguage, Language> = { en: english, de: german };
+
 /** What `text` is taken to mean, in the order of speech. Never empty, never throws. */
 export function read(text: string, context: ReadContext): Heard[] {
-  return readIn(english, text, context);
+  return readIn(languages[context.language ?? 'en'], text, context);
 }
 
 function readIn(language: Language, text: string, context: ReadContext): Heard[] {

@@ -44,6 +44,7 @@ export const contextOf = (row: Row): ReadContext => ({
   paused: row.paused ?? false,
   dishes: row.dishes ?? [],
   openSteps: [],
+  language: row.language,
   lexicon,
 });
 

@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { isTimeZone } from '../../base/time.ts';
 import { read } from '../../intents/read.ts';
-import { expectations, type Lexicon, stages } from '../../kitchen/heard.ts';
+import { expectations, type Lexicon, languages, stages } from '../../kitchen/heard.ts';
 
 const request = z.strictObject({
   text: z.string(),
@@ -18,6 +18,7 @@ const request = z.strictObject({
     .optional(),
   paused: z.boolean().optional(),
   dishes: z.array(z.string()).optional(),
+  language: z.enum(languages).optional(),
 });
 
 /** Where a line names no instant: an evening, so that "at three" is the afternoon that has been. */
@@ -43,11 +44,12 @@ export function understandLine(line: string, lexicon: Lexicon): string {
       issue.code === 'unrecognized_keys' ? 'is not a field of this question' : issue.message;
     return failure(field === '' ? what : `${field}: ${what}`, field === '' ? undefined : field);
   }
-  const { text, now, timeZone, stage, expecting, units, paused, dishes } = parsed.data;
+  const { text, now, timeZone, stage, expecting, units, paused, dishes, language } = parsed.data;
   const offset = now === undefined ? undefined : fixedZone(now);
   const heard = read(text, {
     now: now === undefined ? usualNow : Date.parse(now),
     timeZone: timeZone ?? offset ?? 'UTC',
+    language,
     stage,
     expecting,
     units: { temperature: units?.temperature ?? 'F', weight: units?.weight ?? 'lb' },
