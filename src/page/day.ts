@@ -3,9 +3,18 @@
  * the drawing is in look/. What is long past is folded away to the left, so that what is left has room.
  */
 import { type Instant, localTime, minuteMilliseconds } from '../base/time.ts';
-import { type Lane, lanes, type Mark, packed, rowsGiven } from './pack.ts';
+import {
+  drawnElsewhere,
+  type Lane,
+  lanes,
+  type Mark,
+  type MarkState,
+  packed,
+  rowsGiven,
+  stateOf,
+} from './pack.ts';
 import { clock, degreesNumber, type Manner } from './show.ts';
-import type { View } from './wire.ts';
+import type { Step, View } from './wire.ts';
 
 export interface Ticket {
   x: number;
@@ -17,6 +26,14 @@ export interface Ticket {
 export interface Place {
   y: number;
   height: number;
+}
+
+/** A step that is drawn as something else than a piece, where it can be touched all the same. */
+export interface Spot extends Place {
+  step: Step;
+  state: MarkState;
+  x: number;
+  width: number;
 }
 
 export interface Picture {
@@ -32,6 +49,7 @@ export interface Picture {
   fold?: { x: number; width: number };
   hours: { x: number; label: string }[];
   marks: Mark[];
+  spots: Spot[];
   oven: { x: number; width: number; value: string; fahrenheit: number }[];
   busy: { who: string; x: number; width: number; row: number }[];
   people: string[];
@@ -94,6 +112,7 @@ export function pictureOf(
     nowX: x(at),
     hours: hoursOf({ from: start, to: spans.to }, { x, manner, width }),
     marks: packed(view, { at, x, start, right: width - 4, rows }),
+    spots: spotsOf(view, { at, start, x, oven: places.oven, roast: places.roast }),
     oven: ovenOf(view, { start, to: spans.to, x, manner }),
     busy: busyOf(view, { x, start, people }),
     people,
@@ -216,6 +235,27 @@ function bracketOf(
   const early = clock(pull.p10, manner);
   const late = clock(pull.p90, manner);
   return { pull: { x10: x10 ?? 0, x50: x50 ?? 0, x90: x90 ?? 0, early, late } };
+}
+
+const touchWidth = 44;
+
+/** The pull is touched on its bracket, a move of the oven where its new height begins. */
+function spotsOf(
+  view: View,
+  options: { at: Instant; start: Instant; x(at: Instant): number; oven: Place; roast: Place },
+): Spot[] {
+  const { at, start, x, oven, roast } = options;
+  return view.steps.flatMap((step) => {
+    const from = Date.parse(step.start);
+    if (!drawnElsewhere(step) || from < start) return [];
+    const state = stateOf(step, at);
+    if (step.id !== 'pull') return [{ step, state, x: x(from), width: touchWidth, ...oven }];
+    const { p10, p90 } = view.forecast?.pull ?? { p10: step.start, p90: step.start };
+    const [left, right] = [x(Date.parse(p10)), x(Date.parse(p90))];
+    const width = Math.max(touchWidth, right - left);
+    const y = stringY - 14;
+    return [{ step, state, x: (left + right - width) / 2, width, y, height: roast.y - y - 8 }];
+  });
 }
 
 function tableOf(view: View, x: (at: Instant) => number): Pick<Picture, 'tableX'> {

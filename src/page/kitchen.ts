@@ -40,6 +40,8 @@ export interface KitchenState {
   /** Positions of turns in which the cook said "not yet", and of those with a reading. */
   notYetAt: number;
   readingAt: number;
+  /** What was answered when the cook last told of an emergency. */
+  emergencyWords?: string;
   outbox: Outgoing[];
   /** One sentence about the last words that the kitchen would not take. */
   refusal?: string;
@@ -153,6 +155,8 @@ export class Kitchen {
     const heard = turn.heard.map((one) => one.intent);
     if (heard.includes('report-not-done')) this.state.notYetAt = position;
     if (heard.includes('report-reading')) this.state.readingAt = position;
+    if (heard.includes('emergency'))
+      this.state.emergencyWords = turn.replies.map((reply) => reply.text).join(' ');
     if (turn.text) this.tell(position, 'cook', turn.text);
     for (const reply of turn.replies) this.tell(position, 'reply', reply.text);
     for (const listener of this.replyListeners) listener(turn);

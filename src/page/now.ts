@@ -35,6 +35,11 @@ export function sentenceNow(state: KitchenState, at: number, manner: Manner): Se
     return state.link === 'live' && state.dinner === undefined
       ? { ...words.first, answers: [] }
       : { ...words.waiting, answers: [] };
+  if (view.emergency)
+    return {
+      ...split(state.emergencyWords ?? words.emergency),
+      answers: [{ label: words.backAtStove, says: 'resume' }],
+    };
   if (view.paused)
     return { main: words.paused, rest: '', answers: [{ label: words.resume, says: 'resume' }] };
   if (view.asking?.kind === 'choice' && view.options?.length)
@@ -142,13 +147,28 @@ const cautionOf = (view: View): string => tidy(view.cautions.at(-1)?.text ?? '')
 /** A number and its unit stay on one line. */
 const tidy = (text: string): string => text.replace(/(\d) (?=°|min\b|lb\b|kg\b)/g, '$1\u00a0');
 
-/** A short question before the matter ("Have you?") stays with the sentence after it. */
-export function split(text: string): { main: string; rest: string } {
-  const sentences = tidy(text)
-    .match(/[^.!?]+[.!?]+(?=\s|$)|[^.!?]+$/g)
-    ?.map((one) => one.trim()) ?? [text];
-  const lead = sentences.length > 1 && sentences[0]!.length <= 12 ? 2 : 1;
-  return { main: sentences.slice(0, lead).join(' '), rest: sentences.slice(lead).join(' ') };
+/** Longer than this the eye does not take it in from two metres; the first clause must do. */
+const charactersAtAGlance = 56;
+/** A clause that only says when or whether is nothing to act on. */
+const dependent = /^(if|when|while|once|before|after|as|unless|until|till|since|for)\b/i;
+
+/**
+ * The part to read from afar, and the rest. A short question before the matter ("Have you?") stays with
+ * the sentence after it; of a long sentence the first clause is taken where it stands by itself.
+ */
+export function split(
+  text: string,
+  atAGlance: number = charactersAtAGlance,
+): { main: string; rest: string } {
+  const clean = tidy(text);
+  const [first = clean, ...others] = clean.split(/(?<=[.!?])\s+/);
+  const asks = first.length <= 12 && others.length > 0;
+  const main = asks ? `${first} ${others[0]}` : first;
+  const after = (asks ? others.slice(1) : others).join(' ');
+  const [, clause, more] = /^(.{18,}?)[,:;] (.+)$/s.exec(main) ?? [];
+  if (main.length <= atAGlance || !clause || !more || dependent.test(clause))
+    return { main, rest: after };
+  return { main: `${clause}.`, rest: [capital(more), after].filter(Boolean).join(' ') };
 }
 
 /**

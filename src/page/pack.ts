@@ -41,7 +41,8 @@ const narrowest = 8;
 const mostRows = 5;
 
 /** The pull is the bracket, and the oven's moves are its own lane. */
-const drawnElsewhere = (step: Step): boolean => step.id === 'pull' || step.id.startsWith('oven-');
+export const drawnElsewhere = (step: Step): boolean =>
+  step.id === 'pull' || step.id.startsWith('oven-');
 
 export function laneOf(step: Step, view: View): PackedLane {
   const dish = view.sides.find((one) => one.id === step.card);

@@ -53,6 +53,8 @@ export const words = {
   },
   paused: 'Paused: nothing is called until you say “resume”.',
   resume: 'Resume',
+  emergency: 'See to it first; everything waits.',
+  backAtStove: 'Back at the stove',
   choose: (table: string) => `Dinner at ${table}. Which way?`,
   chooseRest: 'Touch one, or say its number. The first is taken unless you say otherwise.',
   nothingTill: (title: string, time: string) => `Next: ${title} at ${time}.`,
@@ -124,8 +126,7 @@ export const words = {
   sliceAs: 'as planned',
   sliceNow: 'if pulled now',
   sliceTold: (brown: number, pink: number, core: string) =>
-    `Brown and grey ${brown} mm in, pink ${pink} mm across, ${core} in the middle.`,
-  slicePart: { brown: 'brown', grey: 'grey', pink: 'pink', rare: 'red' },
+    `Brown and grey for ${brown} mm, then pink for ${pink} mm, ${core} in the middle.`,
   millimetres: 'mm',
 
   pad: 'What does it read?',

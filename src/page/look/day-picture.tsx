@@ -1,12 +1,12 @@
 /** The day drawn: time from left to right, a lane each, the string of now, readings as tickets. */
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Instant } from '../../base/time.ts';
-import { type Picture, pictureOf } from '../day.ts';
+import { type Picture, pictureOf, type Spot } from '../day.ts';
 import type { Mark } from '../pack.ts';
-import { clock, type Manner } from '../show.ts';
-import type { View } from '../wire.ts';
+import { capital, clock, type Manner } from '../show.ts';
+import type { Step, View } from '../wire.ts';
 import { words } from '../words.ts';
-import { Piece } from './day-piece.tsx';
+import { Piece, Touch } from './day-piece.tsx';
 import { Ground, Overlay } from './day-string.tsx';
 import { useSize } from './use-size.ts';
 
@@ -58,15 +58,15 @@ export function DayPicture(props: DayProps) {
   );
 }
 
-const inTime = (marks: readonly Mark[]): Mark[] =>
-  [...marks].sort((a, b) => a.step.start.localeCompare(b.step.start) || a.row - b.row);
+const inTime = <S extends { step: Step }>(marks: readonly S[]): S[] =>
+  [...marks].sort((a, b) => a.step.start.localeCompare(b.step.start));
 
 const arrows: Record<string, number> = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 };
 
 /** One stop for the tab key; the arrows go from piece to piece in the order of time. */
 function Pieces(props: DayProps & { picture: Picture }) {
   const { picture, manner, selected, select } = props;
-  const order = inTime(picture.marks);
+  const order = inTime<Mark | Spot>([...picture.marks, ...picture.spots]);
   const [wanted, setWanted] = useState<string>();
   const open = order.find((mark) => mark.state === 'planned') ?? order[0];
   const focus = order.find((mark) => mark.step.id === wanted) ?? open;
@@ -80,6 +80,10 @@ function Pieces(props: DayProps & { picture: Picture }) {
     setWanted(next.step.id);
     const svg = event.currentTarget as Element;
     svg.querySelector<SVGElement>(`[data-step="${CSS.escape(next.step.id)}"]`)?.focus();
+  };
+  const choose = (step: string) => (): void => {
+    setWanted(step);
+    select(step);
   };
   return (
     // biome-ignore lint/a11y/useSemanticElements: a group of SVG buttons is no fieldset
@@ -100,11 +104,21 @@ function Pieces(props: DayProps & { picture: Picture }) {
           height={picture.rowHeight - 5}
           chosen={mark.step.id === selected}
           focusable={mark === focus}
-          choose={() => {
-            setWanted(mark.step.id);
-            select(mark.step.id);
-          }}
+          choose={choose(mark.step.id)}
         />
+      ))}
+      {picture.spots.map((spot) => (
+        <Touch
+          key={spot.step.id}
+          {...{ manner, ...spot }}
+          look="spot"
+          name={capital(spot.step.title)}
+          chosen={spot.step.id === selected}
+          focusable={spot === focus}
+          choose={choose(spot.step.id)}
+        >
+          <rect class="paper" x={spot.x} y={spot.y} width={spot.width} height={spot.height} />
+        </Touch>
       ))}
     </svg>
   );

@@ -1,21 +1,25 @@
-/** One piece of paper on the day: a step, to be touched for its reason. */
-import type { Mark } from '../pack.ts';
+/** A step on the day, to be touched for its reason: a piece of paper, or a spot on what is drawn already. */
+import type { ComponentChildren } from 'preact';
+import type { Mark, MarkState } from '../pack.ts';
 import { capital, clock, type Manner } from '../show.ts';
+import type { Step } from '../wire.ts';
 import { words } from '../words.ts';
 
-export function Piece(props: {
-  mark: Mark;
+interface TouchProps {
+  step: Step;
+  state: MarkState;
   manner: Manner;
-  y: number;
-  height: number;
+  /** What it is called aloud; begins with the words that are seen on it. */
+  name: string;
+  look: string;
   chosen: boolean;
   focusable: boolean;
   choose(): void;
-}) {
-  const { mark, manner, y, height, chosen, focusable, choose } = props;
-  const { step, x, width, state, label, inside } = mark;
+}
+
+export function Touch(props: TouchProps & { children: ComponentChildren }) {
+  const { step, state, manner, name, look, chosen, focusable, choose, children } = props;
   const times = words.stepTimes(clock(step.start, manner), clock(step.end, manner));
-  const middle = y + height / 2;
   const press = (event: KeyboardEvent): void => {
     if (event.key !== 'Enter' && event.key !== ' ') return;
     event.preventDefault();
@@ -27,10 +31,31 @@ export function Piece(props: {
       role="button"
       tabindex={focusable ? 0 : -1}
       data-step={step.id}
-      aria-label={`${label ?? capital(step.title)}, ${times}, ${words.stepState[state]}`}
-      class={`piece in-${mark.lane} is-${state}${inside ? ' has-inside' : ''}${chosen ? ' is-chosen' : ''}`}
+      aria-label={`${name}, ${times}, ${words.stepState[state]}`}
+      class={`${look} is-${state}${chosen ? ' is-chosen' : ''}`}
       onClick={choose}
       onKeyDown={press}
+    >
+      {children}
+    </g>
+  );
+}
+
+export function Piece(
+  props: Omit<TouchProps, 'step' | 'state' | 'name' | 'look'> & {
+    mark: Mark;
+    y: number;
+    height: number;
+  },
+) {
+  const { mark, y, height, ...rest } = props;
+  const { step, x, width, state, label, inside } = mark;
+  const middle = y + height / 2;
+  return (
+    <Touch
+      {...{ step, state, ...rest }}
+      name={label ?? capital(step.title)}
+      look={`piece in-${mark.lane}${inside ? ' has-inside' : ''}`}
     >
       <rect
         class="reach"
@@ -48,6 +73,6 @@ export function Piece(props: {
       {(state === 'done' || state === 'taken') && (
         <line class="struck" x1={x - 3} x2={x + width + 3} y1={middle + 2} y2={middle - 2} />
       )}
-    </g>
+    </Touch>
   );
 }

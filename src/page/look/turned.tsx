@@ -4,6 +4,9 @@ import { split } from '../now.ts';
 import { clock, type Manner, wallClock } from '../show.ts';
 import { words } from '../words.ts';
 
+/** The back of the page speaks larger still. */
+const atAGlance = 40;
+
 export function Turned(props: {
   pull: Called;
   state: KitchenState;
@@ -17,7 +20,7 @@ export function Turned(props: {
     (one) => one.kind === 'pull' && one.position > Math.max(state.notYetAt, -1),
   );
   // The words of the first call: a repeat begins with "Is it out?".
-  const { main, rest } = split((first ?? pull).text);
+  const { main, rest } = split((first ?? pull).text, atAGlance);
   return (
     <section class="turned" role="alertdialog" aria-label={main} aria-live="assertive">
       <time class="clock">{wallClock(at, manner)}</time>

@@ -1,0 +1,89 @@
+/**
+ * The cut face from the forecast: which zones lie how far in, in millimetres. A zone goes by the
+ * hottest the meat has been there, since what has turned grey does not turn pink again.
+ */
+import type { View } from './wire.ts';
+
+interface Band {
+  p10: number;
+  p50: number;
+  p90: number;
+}
+
+/** What the forecast tells of a slice; the view of an older kitchen lacks the profile. */
+export interface SliceForecast {
+  radiusMillimetres?: number;
+  profile?: { outward: number; fahrenheit: Band; hottestFahrenheit?: Band }[];
+}
+
+export type Zone = 'red' | 'pink' | 'grey' | 'brown';
+
+export interface SliceFace {
+  radiusMillimetres: number;
+  /** From the rim inwards; each zone reaches from its own radius to the next one's. */
+  zones: { zone: Zone; radiusMillimetres: number }[];
+  /** How deep the rim is brown or grey; and how far the pink reaches across. */
+  rimMillimetres: number;
+  pinkMillimetres: number;
+  coreFahrenheit: number;
+}
+
+/**
+ * Above these the next zone begins: the cores at which this program serves rare, medium and well
+ * done. The colours' names for them are common practice, no source.
+ */
+const limits: readonly [Zone, number][] = [
+  ['red', 125],
+  ['pink', 140],
+  ['grey', 160],
+  ['brown', Number.POSITIVE_INFINITY],
+];
+
+export function faceOf(slice: SliceForecast | undefined): SliceFace | undefined {
+  const { radiusMillimetres, profile } = slice ?? {};
+  if (!radiusMillimetres || !profile || profile.length < 2) return undefined;
+  const rows = [...profile].sort((a, b) => a.outward - b.outward);
+  let hottest = Number.NEGATIVE_INFINITY;
+  // Towards the rim it has never been less hot than further in.
+  const reached = rows.map((row) => {
+    hottest = Math.max(hottest, (row.hottestFahrenheit ?? row.fahrenheit).p50);
+    return { outward: row.outward, fahrenheit: hottest };
+  });
+  const ends = limits.map(([zone, limit]) => ({ zone, outward: outwardAt(reached, limit) }));
+  const zones = ends
+    .filter(({ outward }, index) => outward > (ends[index - 1]?.outward ?? 0))
+    .map(({ zone, outward }) => ({ zone, radiusMillimetres: outward * radiusMillimetres }))
+    .reverse();
+  const pink = ends[1]!.outward * radiusMillimetres;
+  return {
+    radiusMillimetres,
+    zones,
+    rimMillimetres: radiusMillimetres - pink,
+    pinkMillimetres: 2 * pink,
+    coreFahrenheit: rows[0]!.fahrenheit.p50,
+  };
+}
+
+/** How far out a temperature is first passed, as a share of the radius; 1 when it never is. */
+function outwardAt(
+  rows: readonly { outward: number; fahrenheit: number }[],
+  limit: number,
+): number {
+  const after = rows.findIndex((row) => row.fahrenheit > limit);
+  if (after === -1) return 1;
+  const outer = rows[after]!;
+  const inner = rows[after - 1];
+  if (!inner) return 0;
+  const share = (limit - inner.fahrenheit) / (outer.fahrenheit - inner.fahrenheit);
+  return inner.outward + share * (outer.outward - inner.outward);
+}
+
+/** As planned, and as if it came out now where the forecast has that. */
+export function facesOf(view: View): { planned?: SliceFace; now?: SliceFace } {
+  const told = view.forecast as
+    | { slice?: SliceForecast; sliceIfPulledNow?: SliceForecast }
+    | undefined;
+  const planned = faceOf(told?.slice);
+  const now = faceOf(told?.sliceIfPulledNow);
+  return { ...(planned ? { planned } : {}), ...(now ? { now } : {}) };
+}
