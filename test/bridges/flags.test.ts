@@ -3,7 +3,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Command } from 'commander';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import {
   type BridgeOptions,
   bridgesOf,
@@ -87,6 +87,35 @@ test('all of them at once: each tells where it is, each gets the call, all can b
   await bus.die();
   hook.close();
   server.close();
+});
+
+test('who cannot be reached is named on stderr with the reason, and again when it can', async () => {
+  const hook = await receiver(() => ({ status: 200 }));
+  await hook.shut();
+  const house = await fakeHouse();
+  const all = bridges('--announce-to', `${hook.url.href}s3cret`);
+  const written: string[] = [];
+  const write = vi.spyOn(process.stderr, 'write').mockImplementation((text) => {
+    written.push(String(text));
+    return true;
+  });
+  try {
+    await all.open(house.household);
+    await house.raise([dueNow(house, 'a')]);
+    await until(() => written.length === 1);
+    await hook.open();
+    await until(
+      () => written.length === 2,
+      () => written,
+    );
+  } finally {
+    write.mockRestore();
+    await all.close();
+    hook.close();
+  }
+  expect(written[0]).toMatch(/^webhook:127\.0\.0\.1:\d+#\w+: .*ECONNREFUSED.*; trying again\n$/);
+  expect(written[1]).toMatch(/^webhook:\S+: reached\n$/);
+  expect(written.join('')).not.toMatch(/s3cret/);
 });
 
 test('a household is known by the same name run after run', () => {

@@ -83,7 +83,7 @@ export function bridgesOf(options: BridgeOptions, version: string, folder: strin
         household,
         ticks: () => performance.now(),
         trouble: (who, why) =>
-          process.stderr.write(`${who}: ${why ? `${why.message}; trying again` : 'reached'}\n`),
+          process.stderr.write(`${who}: ${why ? `${reasonOf(why)}; trying again` : 'reached'}\n`),
       };
       const lines: string[] = [];
       for (const begin of begins) lines.push(...(await begin(delivering, closers)));
@@ -202,6 +202,14 @@ function mqttOf(options: BridgeOptions, version: string, folder: string): Begin[
     return [`MQTT at ${url.host}, topics ${options.mqttBase}/…`];
   };
   return [begin];
+}
+
+/** A failed fetch tells its reason only as a cause, and that at times only as a code. */
+function reasonOf(why: Error): string {
+  const cause: unknown = why.cause;
+  if (!(cause instanceof Error)) return why.message;
+  const code = (cause as NodeJS.ErrnoException).code;
+  return cause.message || code || why.message;
 }
 
 export const isLoopback = (host: string): boolean =>
