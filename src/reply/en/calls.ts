@@ -34,8 +34,9 @@ function readyWords(call: CallToWord, scene: Scene): Spoken {
     case 'oven-on':
       return say`Oven on in ${minutes}. Take out what is stored in it, and set the rack.`;
     case 'oven-down':
+      return say`In ${minutes} the oven goes down. Stay near it.`;
     case 'oven-up':
-      return say`In ${minutes}, I call the oven: ${titleOf(dinner, call.step)}. Stay within earshot.`;
+      return say`In ${minutes} the oven goes up for the sear. Pour the fat off the pan first.`;
     case 'sear':
       return say`In ${minutes}, the roast goes back in to brown. Fan on, cloths dry.`;
     case 'pull':

@@ -72,11 +72,7 @@ export function fill(sentence: string, scene: Scene, step?: CardStep): Spoken {
       case '{pullTemperature}':
         return known ? pullShown(known, dinner) : say`its pull`;
       case '{ovenTemperature}':
-        return of?.oven
-          ? ovenDegrees(celsiusOfFahrenheit(of.oven.likelyFahrenheit), dinner.units)
-          : known && of
-            ? ovenDegrees(ovenAfter(known, startOf(known, of.id)), dinner.units)
-            : say`its heat`;
+        return of ? ovenOf(of, known, dinner.units) : say`its heat`;
       case '{guests}':
         return count(dinner.guests ?? 6);
       case '{vulnerableGuests}':
@@ -89,8 +85,22 @@ export function fill(sentence: string, scene: Scene, step?: CardStep): Spoken {
   }
 }
 
-const startOf = (plan: Plan, id: string): number =>
-  plan.steps.find((step) => step.id === id)?.startAt ?? plan.roastInAt;
+const startOf = (plan: Plan, step: CardStep): number | undefined =>
+  plan.steps.find(
+    (one) => one.title === step.title && (one.id === step.id || one.id.endsWith(`.${step.id}`)),
+  )?.startAt;
+
+/** The oven of a step: as the plan sets it then where the dish stands that, else as its card likes it. */
+function ovenOf(step: CardStep, plan: Plan | undefined, units: Dinner['units']): Spoken {
+  const startAt = plan && startOf(plan, step);
+  const planned = plan && startAt !== undefined ? ovenAfter(plan, startAt) : 0;
+  if (!step.oven) return planned > 0 ? ovenDegrees(planned, units) : say`its heat`;
+  const { lowFahrenheit, likelyFahrenheit, highFahrenheit } = step.oven;
+  const stands =
+    planned >= celsiusOfFahrenheit(lowFahrenheit) - 3 &&
+    planned <= celsiusOfFahrenheit(highFahrenheit) + 3;
+  return ovenDegrees(stands ? planned : celsiusOfFahrenheit(likelyFahrenheit), units);
+}
 
 /** What is called when the step is due, the way round a missing tool included. */
 export function callWords(id: string, scene: Scene): Spoken {

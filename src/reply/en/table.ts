@@ -5,6 +5,7 @@ import type { GuestNeed } from '../../kitchen/heard.ts';
 import type { Scene } from '../scene.ts';
 import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { cardsOf, dishesFor, type Holding, holding } from './allergens.ts';
+import { carvingMap } from './carving.ts';
 import { guestName, manyGuests } from './names.ts';
 import { clock, clockOfTime, count, duration } from './words.ts';
 
@@ -52,9 +53,14 @@ export function guestsAnswer(about: 'forgotten' | undefined, scene: Scene): Spok
   if (about === 'forgotten') return forgottenWords(scene);
   if (dinner.guests === undefined) return say`You have not said how many are coming.`;
   const noted = notedGuests(scene);
-  return noted.length === 0
-    ? say`${capital(count(dinner.guests))} at table, and nothing noted about any of them.`
-    : say`${capital(count(dinner.guests))} at table. Noted: ${list(noted)}.`;
+  if (noted.length === 0)
+    return say`${capital(count(dinner.guests))} at table, and nothing noted about any of them.`;
+  // With the knife near, the question is who gets which slice.
+  const carving = scene.stage === 'rest' || scene.stage === 'hold' || scene.stage === 'carve';
+  return sentences([
+    carving ? carvingMap(scene) : silent,
+    say`${capital(count(dinner.guests))} at table. Noted: ${list(noted)}.`,
+  ]);
 }
 
 const unasked: readonly (readonly [needs: readonly GuestNeed[], question: string])[] = [

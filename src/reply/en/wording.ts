@@ -186,7 +186,7 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
     say`There is no dinner without that: ${titleOf(scene.dinner, step)}. Tell me when it is done.`,
   'nothing-open': () => say`Nothing is open just now. Which step do you mean?`,
   'roast-out': ({ presumed }, scene) => {
-    const { plan, dinner } = scene;
+    const { plan } = scene;
     const carveAt = plan?.steps.find((step) => step.id === 'carve')?.startAt;
     return sentences([
       say`Out it is.`,
