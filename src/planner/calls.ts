@@ -45,6 +45,17 @@ const gentleRepeatMinutes = 6;
 /** How long before a move hands are called to be ready. Common practice, no source. */
 const readyBeforeMinutes = 10;
 
+/** The first of two beats before the oven is turned. */
+const ovenReadyMinutes = 5;
+
+/** A look so soon after the last, or so soon before the pull, tells nothing new. */
+const betweenLooksMinutes = 4;
+
+/**
+ * A core climbs no faster than this: what a small roast does in a hot oven. Common practice, no source.
+ */
+const climbKelvinPerMinute = 1.1;
+
 /** A change of the table that is worth saying unasked. */
 const lateWorthSayingMinutes = 10;
 
@@ -176,9 +187,12 @@ function stepCalls(dinner: Dinner, plan: Plan, step: PlannedStep): Wanted[] {
           presumes: presumed(dinner, ['oven-on']),
         },
       ];
-    case 'oven-down':
     case 'oven-up':
+    case 'oven-down':
+      // The sear at the end begins with the roast out; until that is told there is nothing to turn up.
+      if (step.id === 'oven-up' && roastCameOutAt(dinner) === undefined) return [];
       return [
+        ready(ovenReadyMinutes),
         {
           kind: 'oven-change',
           ...one,
@@ -198,6 +212,7 @@ function stepCalls(dinner: Dinner, plan: Plan, step: PlannedStep): Wanted[] {
           kind: 'pull',
           ...one,
           what: pullName(dinner, plan),
+          dueAt: Math.max(dueAt, reachableAt(dinner, plan)),
           expiryMinutes: 10,
           urgency: 'high',
           repeats: 24,
@@ -279,12 +294,19 @@ function ovenCalls(dinner: Dinner, plan: Plan): Wanted[] {
   return (
     plan.oven
       .filter((move) => move.why === 'course' || move.why === 'sides' || move.why === 'hold')
-      // What waits for the roast to be out is not called while it is in.
-      .filter((move) => move.why === 'course' || roastCameOutAt(dinner) !== undefined)
-      .filter((move) => !last || (move.at > last.at && Math.abs(move.celsius - last.celsius) > 3))
+      // What waits for the roast to be out of its oven is not called while it is in.
+      .filter(
+        (move) => move.why === 'course' || move.oven === 1 || roastCameOutAt(dinner) !== undefined,
+      )
+      .filter(
+        (move) =>
+          !last ||
+          move.oven === 1 ||
+          (move.at > last.at && Math.abs(move.celsius - last.celsius) > 3),
+      )
       .map((move) => ({
         kind: 'oven-change' as const,
-        what: `${move.why}@${Math.round(move.at / 60_000)}`,
+        what: moveName(move),
         dueAt: move.at,
         expiryMinutes: 10,
         urgency: move.why === 'course' ? ('high' as const) : ('normal' as const),
@@ -294,18 +316,40 @@ function ovenCalls(dinner: Dinner, plan: Plan): Wanted[] {
   );
 }
 
+/** A course is told for its instant; a heat for the dishes goes by the heat, however it slides. */
+const moveName = ({ why, at, celsius, oven }: OvenMove): string =>
+  why === 'course'
+    ? `course@${Math.round(at / 60_000)}`
+    : `${why}-${Math.round(celsius)}${oven === 1 ? '-second' : ''}`;
+
+/** The soonest that the core can stand at the pull, by a look that is fresh. */
+function reachableAt(dinner: Dinner, plan: Plan): Instant {
+  const last = dinner.readings.at(-1);
+  if (!last || minutesBetween(last.happenedAt, plan.pullAt.p50) > 12) return 0;
+  const short = plan.pullCelsius - last.celsius;
+  return short <= 0 ? 0 : addMinutes(last.happenedAt, short / climbKelvinPerMinute);
+}
+
 /** One look per state of the evidence, asked for again once if nothing comes back. */
 function checkCalls(dinner: Dinner, plan: Plan): Wanted[] {
   const went = roastWentInAt(dinner);
   if (plan.checkAt === undefined || went === undefined || roastCameOutAt(dinner) !== undefined)
     return [];
   if (dinner.calls.has(`pull:${pullName(dinner, plan)}`)) return [];
+  const lastAt = dinner.readings.at(-1)?.happenedAt;
+  const dueAt =
+    lastAt === undefined
+      ? plan.checkAt
+      : Math.max(plan.checkAt, addMinutes(lastAt, betweenLooksMinutes));
+  // The pull's own call asks for the number.
+  const close = Math.abs(minutesBetween(dueAt, plan.pullAt.p50)) < betweenLooksMinutes;
+  if (close && plan.pullAt.p50 > dinner.lastAt) return [];
   return [
     {
       kind: 'check-due',
       what: `reading-${dinner.readings.length + 1}`,
       step: 'check',
-      dueAt: plan.checkAt,
+      dueAt,
       expiryMinutes: 12,
       presumes: presumed(dinner, ['oven-on', 'roast-in', 'oven-down']),
     },

@@ -3,7 +3,7 @@
  * forecast to the plate. Drafts carry the question; the answers make them options.
  */
 
-import { addMinutes, type Instant, minutesBetween } from '../base/time.ts';
+import { type Instant, minutesBetween } from '../base/time.ts';
 import { celsiusOfFahrenheit, clamp } from '../base/units.ts';
 import { type Dinner, menuOf } from '../kitchen/dinner.ts';
 import type { Course, Option } from '../kitchen/facts.ts';
@@ -14,8 +14,9 @@ import {
   type ForecastQuestion,
 } from '../kitchen/forecast.ts';
 import type { OvenMove, Plan } from '../kitchen/plan.ts';
+import { constraints } from './constraints/index.ts';
+import { plan as planDay } from './plan.ts';
 import {
-  carveMinutesOf,
   holdOvenCelsius,
   ovenMovesOf,
   questionOf,
@@ -31,7 +32,6 @@ export interface OptionDraft {
   /** Absent when the roast is out already and nothing new has to be asked of the heat. */
   question?: ForecastQuestion | undefined;
   ovenCelsius?: number | undefined;
-  restMinimumMinutes: number;
 }
 
 export interface OptionFigures {
@@ -43,24 +43,14 @@ export interface OptionFigures {
   restMinutes: number;
   coreAtServingCelsius: Band;
   minutesFromWanted: number;
+  /** Hard rules that a day with this course breaks; such a course is no option. */
+  broken: readonly string[];
+  /** Steps that come too late for the table with it. */
+  without: readonly string[];
 }
 
 const lowerFahrenheit = [300, 250, 225, 200];
 const higherFahrenheit = [350, 400];
-
-/** How long a dish that cannot share a cool oven needs once the roast is out. */
-function aloneMinutes(dinner: Dinner, ovenCelsius: number): number {
-  let longest = 0;
-  for (const card of menuOf(dinner)) {
-    for (const step of card.steps) {
-      const record = dinner.steps.get(`${card.id}.${step.id}`);
-      if (!step.oven || record?.startedAt !== undefined || record?.doneAt !== undefined) continue;
-      if (ovenCelsius < celsiusOfFahrenheit(step.oven.lowFahrenheit) - 3)
-        longest = Math.max(longest, step.minutes[1] + 3);
-    }
-  }
-  return longest;
-}
 
 /** When what is in the oven now and does not bear that heat will be out. */
 function inOvenUntil(dinner: Dinner, plan: Plan, celsius: number): Instant {
@@ -93,15 +83,13 @@ export function draftOptions({ dinner, plan, wantedAt, now }: DraftOptions): Opt
       {
         kind: 'rest-longer',
         course: { ...usual, rest: 'tented' },
-        restMinimumMinutes: roast.rest.p10,
       },
       {
         kind: 'pull-and-hold',
         course: { ...usual, rest: 'low-oven' },
-        restMinimumMinutes: roast.rest.p10,
         ovenCelsius: holdOvenCelsius,
       },
-      { kind: 'skip-rest', course: { ...usual, rest: 'open' }, restMinimumMinutes: 5 },
+      { kind: 'skip-rest', course: { ...usual, rest: 'open' } },
     ].map((draft) => ({ ...draft, question: ask(draft.course as Course) }) as OptionDraft);
   }
 
@@ -120,7 +108,7 @@ export function draftOptions({ dinner, plan, wantedAt, now }: DraftOptions): Opt
   const draft = (
     kind: Option['kind'],
     course: Course,
-    more: { ovenCelsius?: number; restMinimumMinutes: number },
+    more: { ovenCelsius?: number } = {},
   ): OptionDraft => ({ kind, course, question: ask(course), ...more });
 
   // The sear is finished first; a change of the oven counts from then.
@@ -131,17 +119,9 @@ export function draftOptions({ dinner, plan, wantedAt, now }: DraftOptions): Opt
   const current = plan.ovenNowCelsius > 0 ? plan.ovenNowCelsius : roast.program.roastCelsius;
   const roasting = Math.min(current, roast.program.roastCelsius + 1);
   const drafts: OptionDraft[] = [
-    draft(
-      'carry-on',
-      { ...usual, rest: dinner.course?.rest ?? 'tented' },
-      { restMinimumMinutes: roast.rest.p10 },
-    ),
-    draft(
-      'pull-and-hold',
-      { ...usual, rest: 'low-oven' },
-      { restMinimumMinutes: roast.rest.p10, ovenCelsius: holdOvenCelsius },
-    ),
-    draft('skip-rest', { ...usual, rest: 'open' }, { restMinimumMinutes: 5 }),
+    draft('carry-on', { ...usual, rest: dinner.course?.rest ?? 'tented' }),
+    draft('pull-and-hold', { ...usual, rest: 'low-oven' }, { ovenCelsius: holdOvenCelsius }),
+    draft('skip-rest', { ...usual, rest: 'open' }),
   ];
   // Once the pull is due only what happens after it can still be chosen.
   if (minutesBetween(now, plan.pullAt.p50) < 3) return drafts;
@@ -158,10 +138,6 @@ export function draftOptions({ dinner, plan, wantedAt, now }: DraftOptions): Opt
         },
         {
           ovenCelsius: celsius,
-          restMinimumMinutes: Math.max(
-            roast.rest.p10,
-            aloneMinutes(dinner, celsius) - carveMinutesOf(roast.card, dinner.guests ?? 6),
-          ),
         },
       ),
     );
@@ -173,35 +149,68 @@ export function draftOptions({ dinner, plan, wantedAt, now }: DraftOptions): Opt
       draft(
         'raise-oven',
         { ...usual, rest: 'tented', oven: [{ at: from, celsius }] },
-        { ovenCelsius: celsius, restMinimumMinutes: roast.rest.p10 },
+        { ovenCelsius: celsius },
       ),
     );
   }
   return drafts;
 }
 
-/** A draft and the forecast it asked for, as figures. */
+/**
+ * A draft and the forecast it asked for, as figures: the whole day is planned with it, dishes and all,
+ * so that the table it promises is one that everything can be on.
+ */
 export function figuresOf(
-  { dinner, plan, wantedAt }: DraftOptions,
+  { dinner, plan, now }: DraftOptions,
   draft: OptionDraft,
   forecast: Forecast,
 ): OptionFigures {
-  const cameOutAt = roastCameOutAt(dinner);
-  const pullAt = cameOutAt ?? addMinutes(plan.roastInAt, forecast.pullMinute.p50);
-  const tail = plan.carveMinutes;
-  const servingAt = Math.max(wantedAt, addMinutes(pullAt, draft.restMinimumMinutes + tail));
-  const restMinutes = minutesBetween(pullAt, servingAt) - tail;
+  const pullCelsius = draft.course.pullCelsius ?? plan.pullCelsius;
+  const planned = planDay({
+    dinner: { ...dinner, course: draft.course },
+    forecast,
+    pullCelsius,
+    now,
+  });
+  const { pullAt, restMinutes, serving } = planned ?? plan;
+  const servingAt = serving.likelyAt;
   return {
     kind: draft.kind,
     course: { ...draft.course, servingAt },
     ovenCelsius: draft.ovenCelsius,
-    pullAt,
+    pullAt: pullAt.p50,
     servingAt,
     restMinutes,
     coreAtServingCelsius: coreAfterRest(forecast, restMinutes),
-    minutesFromWanted: minutesBetween(wantedAt, servingAt),
+    minutesFromWanted: minutesBetween(serving.wantedAt, servingAt),
+    broken: [
+      ...(planned?.shortfalls ?? []).map((one) => one.constraint).filter(isHard),
+      ...(keptTooLong(dinner, draft.course, restMinutes) ? ['kept-hot'] : []),
+    ],
+    without: (planned?.shortfalls ?? []).flatMap((one) =>
+      one.constraint === 'ends-in-time' && (one.minutes ?? 0) > 10 && one.step ? [one.step] : [],
+    ),
   };
 }
+
+/** Out of the oven a whole roast keeps as long as its card says, after the rest it likes. */
+function keptTooLong(dinner: Dinner, course: Course, restMinutes: number): boolean {
+  const roast = roastOf(dinner);
+  if (!roast || course.rest === 'low-oven') return false;
+  return restMinutes > roast.rest.p90 + roast.card.hold.minutes;
+}
+
+const isHard = (id: string): boolean =>
+  id === 'order' || id === 'shared' || constraints.some((one) => one.id === id && one.hard);
+
+/** Two courses are one choice when the oven stands the same and the roast comes out at the same time. */
+const sameCourse = (a: OptionFigures, b: OptionFigures): boolean =>
+  a.course.rest === b.course.rest &&
+  a.course.oven.length === b.course.oven.length &&
+  a.course.oven.every(
+    ({ celsius }, index) => Math.abs(celsius - (b.course.oven[index]?.celsius ?? 0)) < 3,
+  ) &&
+  Math.abs(minutesBetween(a.pullAt, b.pullAt)) < 3;
 
 /**
  * The same draft with the pull moved so that its own rest carries the core to the target; undefined
@@ -248,7 +257,8 @@ function cost(dinner: Dinner, figures: OptionFigures, restHighMinutes: number): 
     4 * overcooked +
     2 * under +
     (figures.kind === 'pull-and-hold' ? 0.25 : 1) * tooLong +
-    trouble[figures.kind]
+    trouble[figures.kind] +
+    10 * figures.without.length
   );
 }
 
@@ -269,15 +279,19 @@ export function rankOptions<T extends { figures: OptionFigures }>(
   const forLate: readonly Option['kind'][] = ['raise-oven', 'skip-rest'];
   const forEarly: readonly Option['kind'][] = ['lower-oven', 'pull-and-hold'];
   const best = new Map<Option['kind'], T>();
-  for (const one of simulated) {
+  const sound = simulated.filter((one) => one.figures.broken.length === 0);
+  for (const one of sound.length > 0 ? sound : simulated.slice(0, 1)) {
     const { kind } = one.figures;
     if (late ? forEarly.includes(kind) : forLate.includes(kind)) continue;
     const known = best.get(kind);
     if (!known || costOf(one) < costOf(known)) best.set(kind, one);
   }
-  const ranked = [...best.values()].sort(
-    (a, b) => costOf(a) - costOf(b) || (a.figures.kind < b.figures.kind ? -1 : 1),
-  );
+  const ranked = [...best.values()]
+    .sort((a, b) => costOf(a) - costOf(b) || (a.figures.kind < b.figures.kind ? -1 : 1))
+    .filter(
+      (one, index, all) =>
+        !all.slice(0, index).some((other) => sameCourse(other.figures, one.figures)),
+    );
   const least = ranked[0] ? costOf(ranked[0]) : 0;
   return ranked.filter((one, index) => index < 2 || costOf(one) < least + 40).slice(0, 3);
 }

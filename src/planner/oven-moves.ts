@@ -6,7 +6,7 @@ import { clamp } from '../base/units.ts';
 import type { OvenMove } from '../kitchen/plan.ts';
 import type { Grid } from './grid.ts';
 import { instantOfMinute } from './grid.ts';
-import { changeMinutes, type Point, type Problem, type Stay } from './problem.ts';
+import { changeMinutes, ovenNow, type Point, type Problem, type Stay } from './problem.ts';
 import type { Solution } from './solve/solve.ts';
 
 interface Spell {
@@ -120,7 +120,7 @@ export function dishMoves(
   oven: number,
 ): OvenMove[] {
   return heatsOf(problem, solution, oven)
-    .filter((heat) => heat.task !== 'roast-in')
+    .filter((heat) => heat.task !== 'roast-in' && heat.task !== ovenNow)
     .map((heat) => ({
       at: instantOfMinute(grid, heat.minute),
       celsius: heat.celsius,

@@ -16,7 +16,7 @@ import { isComplete } from './items.ts';
 import { dishMoves } from './oven-moves.ts';
 import type { Problem } from './problem.ts';
 import { readSteps } from './read-out.ts';
-import { ovenAt, ovenMovesOf } from './roast-day.ts';
+import { ovenAt, ovenMovesOf, settingsSoFar } from './roast-day.ts';
 import { shortfallsOf } from './shortfalls.ts';
 import { type Solution, solve } from './solve/solve.ts';
 import { servingOf } from './table.ts';
@@ -91,7 +91,7 @@ const roundingCost = 500;
 /** The oven's whole program: what was set, what the roast asks for, what dishes ask for after it. */
 function ovenOf(day: Day, problem: Problem, solution: Solution, roastInAt: Instant): OvenMove[] {
   const { dinner, program, grid } = day;
-  const told = dinner.oven.map(({ at, celsius }): OvenMove => ({ at, celsius, why: 'roast' }));
+  const told = settingsSoFar(dinner);
   const lastToldAt = told.at(-1)?.at ?? Number.NEGATIVE_INFINITY;
   const litAt = solution.starts.get('oven-on');
   const own = ovenMovesOf(dinner, program, roastInAt).map((move) =>

@@ -28,6 +28,9 @@ export interface Point {
 
 export const origin = 'origin';
 
+/** The stay that stands for the heat an oven has already. */
+export const ovenNow = 'oven-now';
+
 /** What a bound is for, so that a plan can say why. */
 export type LagKind =
   /** One thing comes after another. */

@@ -269,3 +269,18 @@ export function ovenAt(moves: readonly OvenMove[], at: Instant): number {
   const own = moves.filter((move) => move.at <= at && (move.oven ?? 0) === 0);
   return own.at(-1)?.celsius ?? 0;
 }
+
+/** Heats for the dishes go by their degrees in a call's name; see `moveName` in calls.ts. */
+const calledHeat = /^oven-change:(sides|hold)-(\d+)$/;
+
+/** What the roast's oven was set to: as told, and as called since if nobody said otherwise. */
+export function settingsSoFar(dinner: Dinner): OvenMove[] {
+  const told = dinner.oven.map(({ at, celsius }): OvenMove => ({ at, celsius, why: 'roast' }));
+  const lastToldAt = told.at(-1)?.at ?? Number.NEGATIVE_INFINITY;
+  const called = [...dinner.calls].flatMap(([call, { firstAt }]): OvenMove[] => {
+    const [, why, celsius] = calledHeat.exec(call) ?? [];
+    if (celsius === undefined || firstAt <= lastToldAt) return [];
+    return [{ at: firstAt, celsius: Number(celsius), why: why === 'hold' ? 'hold' : 'sides' }];
+  });
+  return [...told, ...called].sort((a, b) => a.at - b.at);
+}

@@ -10,7 +10,7 @@ import { read } from '../intents/read.ts';
 import { lexiconOf } from '../kitchen/card.ts';
 import { menuOf, missingOf, standing } from '../kitchen/dinner.ts';
 import type { Fact, FactOf, NewFact, Option, Question } from '../kitchen/facts.ts';
-import type { Heard, Lexicon, ReadContext } from '../kitchen/heard.ts';
+import { type Heard, type Lexicon, languages, type ReadContext } from '../kitchen/heard.ts';
 import type { Outcome } from '../kitchen/outcome.ts';
 import type { Context } from '../machine/context.ts';
 import { decide, withFacts } from '../machine/decide.ts';
@@ -28,8 +28,8 @@ import {
   retargeted,
 } from '../planner/options.ts';
 import { roastCameOutAt, roastWentInAt } from '../planner/roast-day.ts';
+import { wordCall } from '../reply/call.ts';
 import { callsNext, compose } from '../reply/compose.ts';
-import { wordCall } from '../reply/en/calls.ts';
 import { optionRisk, optionTitle } from '../reply/en/options.ts';
 import { announcementOf } from './announcement.ts';
 import { remembering } from './compute.ts';
@@ -248,6 +248,7 @@ class DinnerSession implements Session {
       timeZone: dinner.timeZone,
       stage: charts.stage,
       expecting: options ? 'choice' : (dinner.question?.expecting ?? awaited(outlook)),
+      language: languages.find((one) => one === dinner.language),
       units: dinner.units,
       paused: dinner.paused,
       dishes: menuOf(dinner).map((card) => card.id),
@@ -381,7 +382,9 @@ class DinnerSession implements Session {
     const figures: OptionFigures[] = [];
     for (const one of best) {
       const aimed = retargeted(input, one.draft, one.figures);
-      figures.push((aimed && (await this.simulate(input, aimed))) ?? one.figures);
+      // Aimed or not, the better of the two is ranked: a truer core may cost the hour.
+      const sharper = aimed && (await this.simulate(input, aimed));
+      figures.push(one.figures, ...(sharper ? [sharper] : []));
     }
     const scene = sceneOf(after);
     const options = rankOptions(

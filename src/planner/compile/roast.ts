@@ -4,9 +4,10 @@
  */
 import { type Instant, minutesBetween } from '../../base/time.ts';
 import { celsiusOfFahrenheit } from '../../base/units.ts';
+import { trueHeatCelsius } from '../household-oven.ts';
 import { startMinutes } from '../items.ts';
-import { origin, type Stay, weights } from '../problem.ts';
-import { holdOvenCelsius, ovenMovesOf, preheatMinutes } from '../roast-day.ts';
+import { origin, ovenNow, type Stay, weights } from '../problem.ts';
+import { holdOvenCelsius, ovenMovesOf, preheatMinutes, settingsSoFar } from '../roast-day.ts';
 import { type Day, minuteIn, searToCarveMinutes } from './day.ts';
 import { type Draft, point } from './draft.ts';
 
@@ -154,6 +155,7 @@ function draftRoastStays(draft: Draft, day: Day): void {
     for (const segment of segmentsOf(day, day.wentInAt))
       stay(segment.from, segment.to, segment.celsius);
   }
+  if (day.cameOutAt !== undefined) draftHeatNow(draft, day);
   if (dinner.course?.rest !== 'low-oven' || day.carveBegunAt !== undefined) return;
   draft.task('hold-out', 1);
   draft.after(point('pull'), point('hold-out'), 0, 'order', weights.hard);
@@ -169,6 +171,24 @@ function draftRoastStays(draft: Draft, day: Day): void {
     highCelsius: celsiusOfFahrenheit(185),
     likelyCelsius: holdOvenCelsius,
     shelves,
+    doorShutMinutes: 0,
+    oven: 0,
+  });
+}
+
+/** What the oven has already, once it is the dishes' own: from there it takes time to anywhere. */
+function draftHeatNow(draft: Draft, day: Day): void {
+  const moves = settingsSoFar(day.dinner);
+  if (moves.length === 0) return;
+  const celsius = trueHeatCelsius(moves, 0, day.now);
+  draft.stays.push({
+    task: ovenNow,
+    from: point(origin, day.grid.now - 1),
+    to: point(origin, day.grid.now),
+    lowCelsius: celsius,
+    highCelsius: celsius,
+    likelyCelsius: celsius,
+    shelves: 0,
     doorShutMinutes: 0,
     oven: 0,
   });
