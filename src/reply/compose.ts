@@ -5,6 +5,7 @@
 
 import type { Question } from '../kitchen/facts.ts';
 import type { Outcome } from '../kitchen/outcome.ts';
+import { composeGerman } from './de/compose.ts';
 import { emergencyReply } from './en/emergency.ts';
 import { walkKey } from './en/how.ts';
 import { answerableLater, questionWords } from './en/questions.ts';
@@ -43,7 +44,14 @@ export interface Composing {
   microphone?: 'open' | 'closes' | undefined;
 }
 
-export function compose({ outcomes, scene, question, microphone }: Composing): Composed {
+export function compose(composing: Composing): Composed {
+  const { outcomes, scene } = composing;
+  return scene.dinner.language === 'de'
+    ? composeGerman(composing, cautionsOf(outcomes, scene))
+    : composeEnglish(composing);
+}
+
+function composeEnglish({ outcomes, scene, question, microphone }: Composing): Composed {
   const emergency = outcomes.find((outcome) => outcome.key === 'emergency');
   if (emergency?.key === 'emergency')
     return { ...emergencyReply(emergency.kind, scene), keys: ['emergency'], cautioned: [] };

@@ -44,6 +44,10 @@ export const emergencyFrame: Frame = {
       / (oma|opa|mama|papa|ich|mein|meine|er|sie|jemand|gast) /.test(line)
     )
       return { intent: 'emergency', kind: 'fall' };
+    if (/ (erstickt|verschluckt|bekommt keine luft|kriegt keine luft) /.test(line))
+      return { intent: 'emergency', kind: 'choking' };
+    if (/ (bewusstlos|ohnmächtig|atmet nicht) /.test(line))
+      return { intent: 'emergency', kind: 'collapse' };
     return undefined;
   },
 };

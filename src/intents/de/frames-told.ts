@@ -2,7 +2,7 @@
 import { mealTime, pastTime, timeAfter } from '../moment.ts';
 import { type Frame, faceOf, type Match, type Meaning } from '../recogniser.ts';
 import { cutIn, dishesIn, stepVerbs } from './names.ts';
-import { guestWords, holds, mealWords, ovenWords, roastWords } from './words.ts';
+import { guestWords, mealWords, ovenWords, roastWords } from './words.ts';
 
 const told = ['statement'] as const;
 const toldOrNot = ['statement', 'negative'] as const;
@@ -81,7 +81,7 @@ export const shiftFrame: Frame = {
 export const servingFrame: Frame = {
   name: 'serving',
   moods: told,
-  build(match): Meaning | undefined {
+  build(match): Meaning | Meaning[] | undefined {
     const line = ` ${match.line}`;
     if (
       / (ofen|drin|rein|raus|seit|gekommen|kinder|zug|ankommen|kommen|herausgenommen|reingeschoben|timer|wecker) /.test(
@@ -98,12 +98,19 @@ export const servingFrame: Frame = {
       / (?:um|gegen|auf) (<n\d+>)/.exec(line)?.[1] ??
       (asked ? match.marks('n')[0] : undefined);
     const face = mark ? faceOf(match.quantityOfMark(mark)) : undefined;
-    if (face)
-      return {
-        intent: 'set-serving-time',
-        time: mealTime(face, match.context),
-        ...(date ? { date } : {}),
-      };
+    if (face) {
+      const heads = match.quantityOfMark(/ für (<n\d+>)/.exec(line)?.[1] ?? '');
+      return [
+        {
+          intent: 'set-serving-time',
+          time: mealTime(face, match.context),
+          ...(date ? { date } : {}),
+        },
+        ...(heads?.kind === 'number' && Number.isInteger(heads.value)
+          ? [{ intent: 'set-guests' as const, count: heads.value }]
+          : []),
+      ];
+    }
     const minutes = minutesOf(match, / in (<d\d+>)/.exec(line)?.[1]);
     return minutes === undefined
       ? undefined
@@ -129,6 +136,8 @@ export const guestsFrame: Frame = {
       / (alle|gäste|wir|leute) /.test(line)
     )
       return { intent: 'report-guests', state: 'seated' };
+    // "Essen um sieben für sechs" is of the hour first.
+    if (match.marks('c').length > 0 && mealWords.test(line)) return undefined;
     const mark = match.marks('n')[0];
     const quantity = mark ? match.quantityOfMark(mark) : undefined;
     const count =

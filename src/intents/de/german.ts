@@ -32,7 +32,7 @@ import { quantified } from './quantities.ts';
 import { moodOf } from './words.ts';
 
 const fillers =
-  /^(äh|ähm|hm|öh|also|mal|eben|halt|doch|bitte|so|naja|na|jetzt|gerade|schon|nun|etwa|ungefähr|circa|ca|rund|genau|übrigens|eigentlich|tja|du|grad_)$/;
+  /^(äh|ähm|hm|öh|also|mal|eben|halt|doch|bitte|so|naja|na|jetzt|gerade|schon|nun|etwa|ungefähr|circa|ca|rund|genau|übrigens|eigentlich|tja)$/;
 /** Words that matter in some phrases although they are fillers in most. */
 const kept = /^(halt|genau|jetzt|nun|schon|doch)$/;
 

@@ -69,10 +69,13 @@ export const cutIn = (line: string): string | undefined =>
 /** Verbs of a dish's or the roast's steps, by the end of the step's id. */
 export const stepVerbs: readonly (readonly [RegExp, string])[] = [
   [/(pariert|zugeputzt)/, 'trim'],
-  [/(gebunden|zusammengebunden|geschnürt|dressiert|binden)/, 'truss'],
+  [/(gebunden|binde|binden|zusammengebunden|geschnürt|dressiert|binden)/, 'truss'],
   [/(gewürzt|gesalzen|gepfeffert|eingerieben|würzen|salzen)/, 'season'],
   [/(blank|freigelegt|knochen geputzt|knochen sauber)/, 'french'],
   [/(gebuttert|eingebuttert|mit butter)/, 'butter-roast'],
   [/(angebraten|anbraten)/, 'sear'],
-  [/(tranchiert|aufgeschnitten|angeschnitten|tranchieren|aufschneiden)/, 'carve'],
+  [
+    /(tranchiert|tranchiere|schneide ich|aufgeschnitten|angeschnitten|tranchieren|aufschneiden)/,
+    'carve',
+  ],
 ];

@@ -1,0 +1,53 @@
+/** What is said unasked, in German. */
+import type { CallToWord } from '../en/calls.ts';
+import type { Scene } from '../scene.ts';
+import { type Spoken, say } from '../spoken.ts';
+import { stepName } from './names.ts';
+import { clock, degrees, duration, ovenDegrees } from './words.ts';
+
+export function wordCall(call: CallToWord, { dinner, plan }: Scene): Spoken {
+  const { about } = call;
+  const step = stepName(call.step ?? '', dinner);
+  switch (call.kind) {
+    case 'get-ready':
+      return say`In ${duration(about?.what === 'ready-in' ? about.minutes : 10)}: ${step}.`;
+    case 'oven-change':
+      return about?.what === 'oven'
+        ? about.celsius <= 0
+          ? say`Ofen ausschalten.`
+          : say`Ofen jetzt auf ${ovenDegrees(about.celsius, dinner.units)}.`
+        : say`Jetzt: ${step}.`;
+    case 'check-due':
+      return say`Bitte die Kerntemperatur messen, in der Mitte, weg vom Knochen.`;
+    case 'pull':
+      return plan
+        ? say`Messen und herausnehmen: bei ${degrees(plan.pullCelsius, dinner.units)} im Kern.`
+        : say`Jetzt: ${step}.`;
+    case 'rest-over':
+      return say`Die Ruhezeit ist um.`;
+    case 'carve':
+      return say`Jetzt aufschneiden.`;
+    case 'serve':
+      return say`Essen ist fertig.`;
+    case 'put-away':
+      return say`Reste in den Kühlschrank: seit zwei Stunden auf dem Tisch ist die Grenze.`;
+    case 'timer':
+      return about?.what === 'timer' && about.label
+        ? say`Timer ${about.label}: um.`
+        : say`Der Timer ist um.`;
+    case 'watch':
+      return about?.what === 'watch'
+        ? say`${degrees(about.celsius, dinner.units)} sollten jetzt erreicht sein. Bitte messen.`
+        : say`Bitte messen.`;
+    case 'running-late':
+    case 'plan-changed':
+      return plan
+        ? say`Neuer Plan: Essen um ${clock(plan.serving.likelyAt, dinner)}.`
+        : say`Der Plan ändert sich.`;
+    case 'caution':
+      return say`Vorsicht: der Braten liegt zu lange warm draußen. Er gehört in den Ofen oder in den Kühlschrank.`;
+    case 'side-in':
+    case 'step-due':
+      return say`Jetzt: ${step}.`;
+  }
+}
