@@ -91,7 +91,6 @@ export function drawDinner(seed: number): { dinner: TruthDinner; told: Told } {
   const program = drawProgram(drawn, bones);
   const girth = factor(0.06);
   const start = 3 + 9 * uniform() * uniform();
-  const median = medianDinner();
   const angle = 2 * Math.PI * uniform();
   const off = Math.abs(normal()) * 0.01;
   const every = 12 + 8 * uniform();

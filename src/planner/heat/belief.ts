@@ -1,9 +1,19 @@
 /** What is believed of one roast at the last evidence: members, weights, and which readings to doubt. */
 import type { ForecastQuestion, KitchenBelief, OvenSetting } from '../../kitchen/forecast.ts';
 import { type Suspect, suspectsAmong } from './doubt.ts';
-import { type Ensemble, ensembleOf } from './ensemble.ts';
-import { weigh } from './evidence.ts';
-import { usualKitchen } from './prior.ts';
+import { type Ensemble, ensembleOf, followed, type Population } from './ensemble.ts';
+import { type Posterior, weigh } from './evidence.ts';
+import {
+  type Draw,
+  drawnFrom,
+  type Evidence,
+  logRatios,
+  normalGiven,
+  readingLines,
+  standard,
+  widened,
+} from './near.ts';
+import { drawNormals, usualKitchen } from './prior.ts';
 import { meanAndDeviation } from './weighted.ts';
 
 export interface Belief {
@@ -19,33 +29,104 @@ export interface Belief {
   effectiveMembers: number;
 }
 
+/** New members near the readings, for each drawn from the prior; no fewer than so many. */
+const nearShare = 0.6;
+const fewestNear = 32;
+/** Rounds of them: a second one where the first has left too few that count. */
+const mostRounds = 2;
+const enoughShare = 0.4;
+/** How much wider than the normal distribution by the lines the new members lie. */
+const widening = 1.1;
+
 /** Weighs the ensemble of the question by its readings. Pure: the same question, the same belief. */
 export function believe(asked: ForecastQuestion): Belief {
   const question = { ...asked, oven: ovenInOrder(asked.oven) };
-  const ensemble = ensembleOf(question);
+  const prior = ensembleOf(question);
   const { readings } = question;
-  const offset = (question.kitchen ?? usualKitchen).thermometerOffsetKelvin;
-  const safeOffset = { mean: offset.mean, deviation: Math.max(0.05, offset.deviation) };
-  const suspects = suspectsAmong({ tracks: ensemble.tracks, readings, offset: safeOffset });
+  const usual = (question.kitchen ?? usualKitchen).thermometerOffsetKelvin;
+  const offset = { mean: usual.mean, deviation: Math.max(0.05, usual.deviation) };
+  const even = new Float64Array(prior.tracks.length).fill(1 / prior.tracks.length);
+  const suspects =
+    readings.length === 0
+      ? []
+      : suspectsAmong({ lines: readingLines(prior, even, { readings, offset }), readings, offset });
   const doubted = new Set(suspects.map((suspect) => suspect.index));
   const kept = readings.map((_, index) => index).filter((index) => !doubted.has(index));
-  const posterior = weigh(ensemble.tracks, readings, kept, safeOffset);
+  const { population, posterior } = near(question, prior, { readings, kept, offset });
   return {
     question,
-    ensemble,
+    ensemble: { ...population, size: prior.size },
     weights: posterior.weights,
     evidenceMinute: Math.max(0, ...kept.map((index) => readings[index]!.minute)),
     kept,
     suspects,
     learnt: {
       ovenBiasKelvin: meanAndDeviation(
-        ensemble.members.map((member) => member.oven.biasKelvin),
+        population.members.map((member) => member.oven.biasKelvin),
         posterior.weights,
       ),
       thermometerOffsetKelvin: posterior.offsetKelvin,
     },
     effectiveMembers: posterior.effectiveMembers,
   };
+}
+
+/** The prior's members and, once there are readings, others drawn near what these say. */
+function near(
+  question: ForecastQuestion,
+  prior: Ensemble,
+  evidence: Evidence,
+): { population: Population; posterior: Posterior } {
+  const { readings, kept, offset } = evidence;
+  const draws: Draw[] = [{ count: prior.tracks.length, from: standard }];
+  let population: Population = prior;
+  let posterior = weigh(prior.tracks, readings, kept, offset);
+  if (kept.length === 0) return { population, posterior };
+  const count = Math.max(fewestNear, Math.round(nearShare * prior.tracks.length));
+  for (let round = 0; round < mostRounds; round += 1) {
+    if (posterior.effectiveMembers > enoughShare * count * (round + 1)) break;
+    const lines = readingLines(population, tempered(posterior.weights), evidence);
+    const from = widened(normalGiven(lines, evidence), widening);
+    const rows = drawNormals(count, question.seed + 1 + round);
+    const drawn = followed(question, prior.size, drawnFrom(from, rows));
+    draws.push({ count, from });
+    population = joined(population, drawn);
+    const ratios = logRatios(population.normals, draws);
+    posterior = weigh(population.tracks, readings, kept, offset, ratios);
+  }
+  return { population, posterior };
+}
+
+const joined = (one: Population, other: Population): Population => {
+  const normals = new Float64Array(one.normals.length + other.normals.length);
+  normals.set(one.normals);
+  normals.set(other.normals, one.normals.length);
+  return {
+    members: [...one.members, ...other.members],
+    normals,
+    tracks: [...one.tracks, ...other.tracks],
+  };
+};
+
+/** Weights flattened until enough members count for a line through sixteen unknowns. */
+function tempered(weights: Float64Array): Float64Array {
+  const wanted = Math.min(90, 0.3 * weights.length);
+  let flat = weights;
+  for (let power = 0.5; power > 0.01; power /= 2) {
+    if (effective(flat) >= wanted) break;
+    flat = weights.map((weight) => weight ** power);
+  }
+  return flat;
+}
+
+function effective(weights: Float64Array): number {
+  let sum = 0;
+  let square = 0;
+  for (const weight of weights) {
+    sum += weight;
+    square += weight * weight;
+  }
+  return (sum * sum) / square;
 }
 
 /** By minute, with what was set before the roast went in left out but for the last of it. */

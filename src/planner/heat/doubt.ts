@@ -3,9 +3,10 @@
  * expect at its minute; the worst is set aside, and the rest judged again.
  */
 import { celsiusOfFahrenheit, fahrenheitOfCelsius } from '../../base/units.ts';
-import type { KitchenBelief, ProbeReading, SuspectReason } from '../../kitchen/forecast.ts';
-import { expectedReading, readingVariance, weigh } from './evidence.ts';
-import type { Track } from './track.ts';
+import type { ProbeReading, SuspectReason } from '../../kitchen/forecast.ts';
+import { choleskyOf, solve } from './gaussian.ts';
+import { type Evidence, errorsAmong, type ReadingLines } from './near.ts';
+import { unknownCount } from './prior.ts';
 
 export interface Suspect {
   index: number;
@@ -18,26 +19,31 @@ const doubtKelvin = 3.5;
 /** Two readings closer than this in time should agree within the second figure. */
 const togetherMinutes = 4;
 const togetherKelvin = 4.5;
+/** More than so many are not looked for: beyond them the roast is not what was told. */
+const mostSuspects = 12;
+/** A thermometer that says the same for so long, give or take, while the core must have climbed. */
+const stuckMinutes = 6;
+const stuckKelvin = 0.3;
+const climbedKelvin = 3.5;
 
 interface Expected {
   celsius: number;
   deviation: number;
 }
 
-export interface DoubtOptions {
-  tracks: readonly Track[];
-  readings: readonly ProbeReading[];
-  offset: KitchenBelief['thermometerOffsetKelvin'];
-  logPrior?: Float64Array | undefined;
+export interface DoubtOptions extends Omit<Evidence, 'kept'> {
+  lines: ReadingLines;
 }
 
 export function suspectsAmong(options: DoubtOptions): Suspect[] {
   const { readings } = options;
-  const suspects: Suspect[] = [];
-  let kept = readings.map((_, index) => index);
-  for (;;) {
+  const suspects: Suspect[] = stuckAmong(options);
+  const aside = new Set(suspects.map((one) => one.index));
+  let kept = readings.map((_, index) => index).filter((index) => !aside.has(index));
+  const most = Math.min(mostSuspects, Math.ceil(readings.length / 2));
+  while (suspects.length < most) {
     const worst = worstOf(options, kept);
-    if (worst === undefined || suspects.length >= Math.ceil(readings.length / 2)) break;
+    if (worst === undefined) break;
     suspects.push(worst);
     kept = kept.filter((index) => index !== worst.index);
   }
@@ -52,65 +58,95 @@ function believed(suspects: readonly Suspect[]): Suspect[] {
 
 function worstOf(options: DoubtOptions, kept: readonly number[]): Suspect | undefined {
   const { readings } = options;
-  let worst: { index: number; score: number; expected: Expected } | undefined;
-  for (const index of kept) {
-    const others = kept.filter((other) => other !== index);
-    const expected = expectation(options, others, readings[index]!.minute);
-    const gap = readings[index]!.celsius - expected.celsius;
-    let score = Math.abs(gap) / expected.deviation;
-    if (Math.abs(gap) < doubtKelvin) score = 0;
-    const stuck = isStuck(options, others, index, expected);
-    if (stuck) score = Math.max(score, doubtDeviations + 0.1);
-    if (score > doubtDeviations && score > (worst?.score ?? 0)) worst = { index, score, expected };
-  }
+  const expected = leftOutOneByOne(options, kept);
+  let worst: { row: number; score: number } | undefined;
+  kept.forEach((index, row) => {
+    const { celsius, deviation } = expected[row]!;
+    const gap = Math.abs(readings[index]!.celsius - celsius);
+    const score = gap < doubtKelvin ? 0 : gap / deviation;
+    if (score > doubtDeviations && score > (worst?.score ?? 0)) worst = { row, score };
+  });
   if (worst === undefined) return undefined;
-  return { index: worst.index, why: reasonFor(options, kept, worst.index, worst.expected) };
+  const index = kept[worst.row]!;
+  return { index, why: reasonFor(readings, kept, index, expected[worst.row]!) };
 }
 
-function expectation(options: DoubtOptions, others: readonly number[], minute: number): Expected {
-  const { tracks, readings, offset, logPrior } = options;
-  const { weights } = weigh(tracks, readings, others, offset, logPrior);
-  let mean = 0;
-  let square = 0;
-  let own = 0;
-  for (let member = 0; member < tracks.length; member += 1) {
-    const track = tracks[member]!;
-    const celsius = expectedReading(track, minute);
-    mean += weights[member]! * celsius;
-    square += weights[member]! * celsius * celsius;
-    own += weights[member]! * readingVariance(track, minute, offset.deviation);
-  }
-  return { celsius: mean, deviation: Math.sqrt(Math.max(0, square - mean * mean) + own) };
+/** Readings' covariance by the lines and their errors; rows as in `kept`. */
+function covarianceOf({ lines, readings, offset }: DoubtOptions, kept: readonly number[]) {
+  const size = kept.length;
+  const matrix = errorsAmong(lines, { readings, kept, offset });
+  const slopes = lines.model.slopes;
+  for (let a = 0; a < size; a += 1)
+    for (let b = 0; b < size; b += 1)
+      for (let k = 0; k < unknownCount; k += 1)
+        matrix[a * size + b]! +=
+          slopes[kept[a]! * unknownCount + k]! * slopes[kept[b]! * unknownCount + k]!;
+  const away = Float64Array.from(
+    kept,
+    (index) => readings[index]!.celsius - offset.mean - lines.model.intercepts[index]!,
+  );
+  return { root: choleskyOf(matrix, size), away, size };
 }
 
-/** The same figure again although the core must have climbed. */
-function isStuck(
-  options: DoubtOptions,
-  others: readonly number[],
-  index: number,
-  expected: Expected,
-): boolean {
+/** What each would be expected to be by all the others: from one inverse of their covariance. */
+function leftOutOneByOne(options: DoubtOptions, kept: readonly number[]): Expected[] {
+  const { root, away, size } = covarianceOf(options, kept);
+  const solved = solve(root, size, away);
+  return kept.map((index, row) => {
+    const unit = new Float64Array(size);
+    unit[row] = 1;
+    const precision = solve(root, size, unit)[row]!;
+    return {
+      celsius: options.readings[index]!.celsius - solved[row]! / precision,
+      deviation: Math.sqrt(1 / precision),
+    };
+  });
+}
+
+/**
+ * Runs of one figure from one thermometer: the first may be right; the others are doubted if, by what
+ * stands outside the run and its first, the core has climbed since.
+ */
+function stuckAmong(options: DoubtOptions): Suspect[] {
   const { readings } = options;
-  const reading = readings[index]!;
-  const before = readings
-    .slice(0, index)
-    .findLast((one) => one.thermometer === reading.thermometer && one.where === reading.where);
-  if (before === undefined || reading.minute - before.minute < 6) return false;
-  if (Math.abs(reading.celsius - before.celsius) > 0.3) return false;
-  const then = expectation(options, others, before.minute);
-  return expected.celsius - then.celsius > 3.5;
+  const stuck: Suspect[] = [];
+  for (let first = 0; first < readings.length - 1; first += 1) {
+    if (stuck.some((one) => one.index === first)) continue;
+    const run = runFrom(readings, first);
+    const last = run.at(-1);
+    if (last === undefined || readings[last]!.minute - readings[first]!.minute < stuckMinutes)
+      continue;
+    const others = readings.map((_, index) => index).filter((index) => !run.includes(index));
+    const rows = leftOutOneByOne(options, [...others, last]);
+    const { celsius, deviation } = rows.at(-1)!;
+    const gap = celsius - readings[last]!.celsius;
+    if (gap > climbedKelvin && gap > 2 * deviation)
+      stuck.push(...run.map((index) => ({ index, why: 'stuck' as const })));
+  }
+  return stuck;
+}
+
+/** The readings right after one that repeat it. */
+function runFrom(readings: readonly ProbeReading[], first: number): number[] {
+  const { celsius, thermometer, where } = readings[first]!;
+  const run: number[] = [];
+  for (let index = first + 1; index < readings.length; index += 1) {
+    const one = readings[index]!;
+    if (one.thermometer !== thermometer || one.where !== where) continue;
+    if (Math.abs(one.celsius - celsius) > stuckKelvin) break;
+    run.push(index);
+  }
+  return run;
 }
 
 function reasonFor(
-  options: DoubtOptions,
+  readings: readonly ProbeReading[],
   kept: readonly number[],
   index: number,
   expected: Expected,
 ): SuspectReason {
-  const { readings } = options;
   const reading = readings[index]!;
   const others = kept.filter((other) => other !== index);
-  if (isStuck(options, others, index, expected)) return 'stuck';
   for (const meant of [fahrenheitOfCelsius(reading.celsius), celsiusOfFahrenheit(reading.celsius)])
     if (Math.abs(meant - expected.celsius) < 2 * expected.deviation) return 'wrong-unit';
   const rival = others.find((other) => {
@@ -121,7 +157,7 @@ function reasonFor(
     );
   });
   if (rival !== undefined) return 'disagrees-with-another';
-  const before = others.findLast((other) => other < index);
+  const before = others.findLast((other) => readings[other]!.minute < reading.minute);
   if (before !== undefined && readings[before]!.celsius > reading.celsius + 1.5) return 'falling';
   if (reading.thermometer === 'leave-in' && others.length >= 2) return 'moved-probe';
   return reading.celsius > expected.celsius ? 'too-high' : 'too-low';

@@ -8,14 +8,19 @@ import { type GridSize, gridSizeOf } from './grid.ts';
 import { drawNormals, type Member, memberOf, unknownCount } from './prior.ts';
 import { follow, type Track } from './track.ts';
 
-export interface Ensemble {
-  size: GridSize;
+/** Members, what they were made of, and what became of them. */
+export interface Population {
   members: readonly Member[];
+  /** Row by row, as prior.ts draws them. */
   normals: Float64Array;
   tracks: readonly Track[];
 }
 
-export const defaultMembers = 320;
+export interface Ensemble extends Population {
+  size: GridSize;
+}
+
+export const defaultMembers = 176;
 const fewestMembers = 16;
 const mostMembers = 4096;
 /** A dinner asks of one oven at a time, and of three or four choices of it. */
@@ -43,18 +48,23 @@ export function ensembleOf(question: ForecastQuestion): Ensemble {
     memory.set(key, known);
     return known;
   }
-  const normals = drawNormals(count, seed);
-  const members = Array.from({ length: count }, (_, row) => memberOf(question, normals, row));
   const size = usualGrid(question);
-  const made = {
-    size,
-    members,
-    normals,
-    tracks: members.map((one) => trackOf(one, size, question)),
-  };
+  const made = { size, ...followed(question, size, drawNormals(count, seed)) };
   memory.set(key, made);
   if (memory.size > remembered) memory.delete(memory.keys().next().value as string);
   return made;
+}
+
+/** The members that rows of normals stand for, followed under the question's oven, pull and rest. */
+export function followed(
+  question: ForecastQuestion,
+  size: GridSize,
+  normals: Float64Array,
+): Population {
+  const members = Array.from({ length: normals.length / unknownCount }, (_, row) =>
+    memberOf(question, normals, row),
+  );
+  return { members, normals, tracks: members.map((one) => trackOf(one, size, question)) };
 }
 
 export const trackOf = (member: Member, size: GridSize, question: ForecastQuestion): Track =>

@@ -23,12 +23,13 @@ const tipPrior = (() => {
   return density.map((value) => value / sum);
 })();
 const meanSquareMetres = tipMetres.reduce((sum, d, node) => sum + tipPrior[node]! * d * d, 0);
+const meanFourthMetres = tipMetres.reduce((sum, d, node) => sum + tipPrior[node]! * d ** 4, 0);
 
 /** A reading's own slip (dial, eye, a moment too soon) and what the model cannot follow, kelvin. */
-const slipKelvin = 0.7;
-const modelKelvin = 0.8;
+const slipKelvin = 0.5;
+const modelKelvin = 0.6;
 /** An uneven hand: the share of the gradient's effect that changes from one reading to the next. */
-const replacedShare = 0.35;
+const replacedShare = 0.3;
 
 /** Readings by thermometer and place; indices into the question's readings. */
 export function groupsOf(readings: readonly ProbeReading[], kept: readonly number[]): number[][] {
@@ -98,12 +99,16 @@ export function agreement(
 export const expectedReading = (track: Track, minute: number): number =>
   trackAt(track.core, minute) + trackAt(track.curvature, minute) * meanSquareMetres;
 
-/** Variance of a reading about what a member expects of it. */
-export const readingVariance = (track: Track, minute: number, offsetDeviation: number): number =>
+/** Variance of one reading that no other shares. */
+export const readingVariance = (track: Track, minute: number): number =>
   slipKelvin ** 2 +
   modelKelvin ** 2 +
+  (replacedShare * trackAt(track.curvature, minute) * meanSquareMetres) ** 2;
+
+/** Variance that all readings of one thermometer in one place share: its offset, and where its tip is. */
+export const sharedVariance = (track: Track, minute: number, offsetDeviation: number): number =>
   offsetDeviation ** 2 +
-  (trackAt(track.curvature, minute) * meanSquareMetres) ** 2;
+  trackAt(track.curvature, minute) ** 2 * (meanFourthMetres - meanSquareMetres ** 2);
 
 export interface Posterior {
   /** Adds up to one. */

@@ -20,16 +20,17 @@ export interface Grid extends GridSize {
   /** Area of the rim, and of an end, over the volume of the cell behind it, 1/m. */
   rimAreaOverVolume: number;
   endAreaOverVolume: number;
-  /** Fraction of the whole volume in a cell of each ring. */
-  ringShare: Float64Array;
+  /** Area of each slice's rim, and of each ring's end, over the whole volume, 1/m. */
+  rimShares: Float64Array;
+  endShares: Float64Array;
 }
 
-/** As many cells as make them about square, six across the shorter way; the same for all members. */
+/** As many cells as make them about square, five across the shorter way; the same for all members. */
 export function gridSizeOf({ radiusMetres, halfLengthMetres }: Cylinder): GridSize {
-  const cell = Math.min(radiusMetres, halfLengthMetres) / 6;
+  const cell = Math.min(radiusMetres, halfLengthMetres) / 5;
   return {
-    rings: Math.max(6, Math.min(11, Math.round(radiusMetres / cell))),
-    slices: Math.max(6, Math.min(11, Math.round(halfLengthMetres / cell))),
+    rings: Math.max(5, Math.min(11, Math.round(radiusMetres / cell))),
+    slices: Math.max(5, Math.min(11, Math.round(halfLengthMetres / cell))),
   };
 }
 
@@ -38,14 +39,16 @@ export function gridOf(cylinder: Cylinder, { rings, slices }: GridSize): Grid {
   const sliceMetres = cylinder.halfLengthMetres / slices;
   const inward = new Float64Array(rings);
   const outward = new Float64Array(rings);
-  const ringShare = new Float64Array(rings);
+  const shares = new Float64Array(rings);
   for (let ring = 0; ring < rings; ring += 1) {
     // A ring's face over its volume is r/(r̄ Δr), r̄ the middle of the ring.
     const middle = (ring + 0.5) * ringMetres * ringMetres * ringMetres;
     inward[ring] = (ring * ringMetres) / middle;
     outward[ring] = ring === rings - 1 ? 0 : ((ring + 1) * ringMetres) / middle;
-    ringShare[ring] = (2 * ring + 1) / (rings * rings * slices);
+    shares[ring] = (2 * ring + 1) / (rings * rings * slices);
   }
+  const rimAreaOverVolume = rings / ((rings - 0.5) * ringMetres);
+  const endAreaOverVolume = 1 / sliceMetres;
   return {
     rings,
     slices,
@@ -54,8 +57,9 @@ export function gridOf(cylinder: Cylinder, { rings, slices }: GridSize): Grid {
     inward,
     outward,
     along: 1 / (sliceMetres * sliceMetres),
-    rimAreaOverVolume: rings / ((rings - 0.5) * ringMetres),
-    endAreaOverVolume: 1 / sliceMetres,
-    ringShare,
+    rimAreaOverVolume,
+    endAreaOverVolume,
+    rimShares: new Float64Array(slices).fill(rimAreaOverVolume * shares[rings - 1]!),
+    endShares: shares.map((share) => share * endAreaOverVolume),
   };
 }

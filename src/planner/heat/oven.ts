@@ -23,7 +23,7 @@ export interface OvenHabit {
 }
 
 /** Period of the slow wandering: an oven drifts over hours, its thermostat's cycle is too quick to matter. */
-const wanderMinutes = 150;
+const wanderMinutes = 300;
 
 export interface OvenState {
   wallCelsius: number;

@@ -6,7 +6,7 @@
 import { seeded } from '../../base/random.ts';
 import { clamp } from '../../base/units.ts';
 import type { ForecastQuestion, KitchenBelief } from '../../kitchen/forecast.ts';
-import { type Cylinder, cylinderOf, defaultKilogramsPerBone } from './geometry.ts';
+import { type Cylinder, cylinderOf, defaultKilogramsPerBone, usualAxisOf } from './geometry.ts';
 import { meatProperties } from './material.ts';
 import type { OvenHabit } from './oven.ts';
 import type { Body } from './roast.ts';
@@ -15,6 +15,7 @@ import type { Body } from './roast.ts';
 const unknowns = [
   'size',
   'aspect',
+  'flatness',
   'conductivity',
   'convection',
   'radiation',
@@ -55,14 +56,15 @@ export const usualKitchen: KitchenBelief = {
 
 /** Widths are standard deviations, of the logarithm where a factor is meant. */
 const widths = {
-  size: 0.06,
-  aspect: 0.18,
+  size: 0.07,
+  aspect: 0.15,
+  flatness: 0.14,
   conductivity: 0.1,
   convection: 0.28,
   radiation: 0.14,
   wetness: 0.55,
-  drying: 0.6,
-  lag: 0.35,
+  drying: 0.7,
+  lag: 0.45,
   rest: 0.35,
   pace: 0.06,
   weight: 0.02,
@@ -70,7 +72,7 @@ const widths = {
   weightTypical: 0.3,
   startKnownKelvin: 0.8,
   startFridgeKelvin: 2.2,
-  wanderKelvin: 4,
+  wanderKelvin: 5,
 } as const;
 
 /** Household refrigerators stand at 3 to 5 °C; the core follows. */
@@ -129,12 +131,21 @@ export function memberOf(question: ForecastQuestion, normals: Float64Array, row:
   const kilograms = mass.kilograms * factor('weight', massWidth);
   const properties = meatProperties(roast.shape.composition, 40);
   const boneless = roast.boneless === true || roast.shape.form !== 'rib';
-  const cylinder = cylinderOf({
+  const usual = {
     shape: roast.shape,
-    kilograms,
+    kilograms: mass.kilograms,
     bones: roast.bones,
     boneless,
     density: properties.density,
+    aspectFactor: 1,
+    flatnessFactor: 1,
+    sizeFactor: 1,
+  };
+  const cylinder = cylinderOf({
+    ...usual,
+    axis: usualAxisOf(usual),
+    kilograms,
+    flatnessFactor: factor('flatness', widths.flatness),
     aspectFactor: factor('aspect', widths.aspect),
     sizeFactor: factor('size', widths.size),
   });
@@ -147,15 +158,15 @@ export function memberOf(question: ForecastQuestion, normals: Float64Array, row:
       conductivity: properties.conductivity * 0.95 * factor('conductivity', widths.conductivity),
       heatCapacity: properties.density * properties.specificHeat,
       density: properties.density,
-      wetness: 1 / (1 + Math.exp(-(-0.8 + widths.wetness * z('wetness')))),
-      dryingLoss: 5 * factor('drying', widths.drying),
+      wetness: 1 / (1 + Math.exp(-(0.3 + widths.wetness * z('wetness')))),
+      dryingLoss: 2.5 * factor('drying', widths.drying),
     },
     oven: {
       biasKelvin: bias.mean + bias.deviation * z('bias'),
       wanderSineKelvin: widths.wanderKelvin * z('wanderSine'),
       wanderCosineKelvin: widths.wanderKelvin * z('wanderCosine'),
       heatingMinutes: 7 * factor('lag', widths.lag),
-      coolingMinutes: 16 * factor('lag', widths.lag),
+      coolingMinutes: 30 * factor('lag', widths.lag),
     },
     convection: (fan ? 19 : 10) * factor('convection', widths.convection),
     radiation: 0.78 * factor('radiation', widths.radiation),

@@ -110,9 +110,15 @@ export function coreCelsius(state: RoastState, grid: Grid): number {
   return state.mayBeFrozen ? trueCelsius(core) : core;
 }
 
-/** How the temperature grows with the square of the distance from the core, K/m², in the mid-plane. */
-export const curvature = (state: RoastState, grid: Grid): number =>
-  (state.cells[1]! - state.cells[0]!) / (2 * grid.ringMetres * grid.ringMetres);
+/**
+ * How the temperature grows with the square of the distance from the core, K/m²: mean of the way out to
+ * the rim and the way to an end.
+ */
+export function curvature({ cells }: RoastState, grid: Grid): number {
+  const outward = (cells[1]! - cells[0]!) / (2 * grid.ringMetres * grid.ringMetres);
+  const along = (cells[grid.rings]! - cells[0]!) / (2 * grid.sliceMetres * grid.sliceMetres);
+  return (outward + along) / 2;
+}
 
 /** The longest stable step in seconds, with a margin: the corner cell sets it. */
 export function stepSeconds(grid: Grid, body: Body): number {
@@ -133,30 +139,23 @@ export function step(
   seconds: number,
   scratch: Float64Array,
 ): number {
-  const conduction = (seconds * body.conductivity) / body.heatCapacity;
-  diffuse(state, grid, conduction, scratch);
-  const { rings, slices, ringShare } = grid;
-  const { cells, rimSkin, endSkin, rimLoss, endLoss } = state;
-  let lost = 0;
-  const rimGain = (seconds * grid.rimAreaOverVolume) / body.heatCapacity;
-  const rimLink = (2 * body.conductivity) / grid.ringMetres;
-  const rimShare = ringShare[rings - 1]! * grid.rimAreaOverVolume;
-  for (let slice = 0; slice < slices; slice += 1) {
-    const cell = slice * rings + rings - 1;
-    const gone = balance(rimSkin, rimLoss, slice, scratch[cell]!, rimLink, body, around, seconds);
-    cells[cell]! += rimGain * rimLink * (rimSkin[slice]! - scratch[cell]!);
-    lost += gone * rimShare;
-  }
-  const endGain = (seconds * grid.endAreaOverVolume) / body.heatCapacity;
-  const endLink = (2 * body.conductivity) / grid.sliceMetres;
-  const last = (slices - 1) * rings;
-  for (let ring = 0; ring < rings; ring += 1) {
-    const cell = last + ring;
-    const gone = balance(endSkin, endLoss, ring, scratch[cell]!, endLink, body, around, seconds);
-    cells[cell]! += endGain * endLink * (endSkin[ring]! - scratch[cell]!);
-    lost += gone * ringShare[ring]! * grid.endAreaOverVolume;
-  }
-  return lost / body.density;
+  diffuse(state, grid, (seconds * body.conductivity) / body.heatCapacity, scratch);
+  const { rings, slices } = grid;
+  const air = airOf(body, around, seconds);
+  const { cells } = state;
+  const rim = { first: rings - 1, stride: rings, count: slices };
+  const end = { first: (slices - 1) * rings, stride: 1, count: rings };
+  const rimGone = exchange(cells, scratch, state.rimSkin, state.rimLoss, rim, air, {
+    link: (2 * body.conductivity) / grid.ringMetres,
+    gain: (seconds * grid.rimAreaOverVolume) / body.heatCapacity,
+    shares: grid.rimShares,
+  });
+  const endGone = exchange(cells, scratch, state.endSkin, state.endLoss, end, air, {
+    link: (2 * body.conductivity) / grid.sliceMetres,
+    gain: (seconds * grid.endAreaOverVolume) / body.heatCapacity,
+    shares: grid.endShares,
+  });
+  return (rimGone + endGone) / body.density;
 }
 
 /** Conduction inside; leaves the old true temperatures in `old`. */
@@ -174,58 +173,114 @@ function diffuse(state: RoastState, grid: Grid, conduction: number, old: Float64
   const along = grid.along * conduction;
   for (let slice = 0; slice < slices; slice += 1) {
     const base = slice * rings;
+    const before = slice > 0 ? base - rings : base;
+    const after = slice < slices - 1 ? base + rings : base;
+    let here = old[base]!;
+    let flow = 0;
     for (let ring = 0; ring < rings; ring += 1) {
-      const i = base + ring;
-      const here = old[i]!;
-      let gain = 0;
-      if (ring > 0) gain += inward[ring]! * (old[i - 1]! - here);
-      if (ring < rings - 1) gain += outward[ring]! * (old[i + 1]! - here);
-      let axial = 0;
-      if (slice > 0) axial += old[i - rings]! - here;
-      if (slice < slices - 1) axial += old[i + rings]! - here;
-      cells[i]! += conduction * gain + along * axial;
+      const next = ring < rings - 1 ? old[base + ring + 1]! : here;
+      const axial = old[before + ring]! + old[after + ring]! - here - here;
+      // What flows out to the next ring comes in there, by that ring's own volume.
+      const outflow = next - here;
+      cells[base + ring]! +=
+        conduction * (outward[ring]! * outflow - inward[ring]! * flow) + along * axial;
+      flow = outflow;
+      here = next;
     }
   }
 }
 
-/** One Newton step for one skin cell from where it stood; returns kg/m² evaporated. */
-function balance(
+/** What a skin meets in one step, worked out once for all its cells. */
+interface Air {
+  celsius: number;
+  /** W/(m² K) */
+  convection: number;
+  /** W/(m² K⁴), and what the walls send, W/m². */
+  glow: number;
+  wallGlow: number;
+  vapourPascals: number;
+  /** W/m² for each pascal from a skin that has lost nothing, and the loss that halves it, kg/m². */
+  draw: number;
+  dryingLoss: number;
+  seconds: number;
+}
+
+function airOf(body: Body, around: Surroundings, seconds: number): Air {
+  const wall = around.radiantCelsius + kelvin;
+  const glow = around.radiation * stefanBoltzmann;
+  return {
+    celsius: around.airCelsius,
+    convection: around.convection,
+    glow,
+    wallGlow: glow * wall * wall * wall * wall,
+    vapourPascals: around.vapourPascals,
+    draw: body.wetness * around.vapourPasses * around.convection * heatPerConvectionPascal,
+    dryingLoss: body.dryingLoss,
+    seconds,
+  };
+}
+
+/** Which cells lie behind a skin. */
+interface Behind {
+  first: number;
+  stride: number;
+  count: number;
+}
+
+interface Skin {
+  /** W/(m² K) to the middle of the cell behind. */
+  link: number;
+  /** Kelvin of that cell for each W/m² in this step. */
+  gain: number;
+  /** Area of each skin cell over the roast's volume, 1/m. */
+  shares: Float64Array;
+}
+
+/** One Newton step for each skin cell from where it stood; returns kg evaporated for each m³ of roast. */
+function exchange(
+  cells: Float64Array,
+  old: Float64Array,
   skins: Float64Array,
   losses: Float64Array,
-  index: number,
-  behind: number,
-  link: number,
-  body: Body,
-  around: Surroundings,
-  seconds: number,
+  { first, stride, count }: Behind,
+  air: Air,
+  { link, gain, shares }: Skin,
 ): number {
-  const skin = skins[index]!;
-  const { pascals, step: tableStep, low } = vapourTable;
-  const place = (skin - low) / tableStep;
-  const row = place | 0;
-  const left = pascals[row]!;
-  const slope = pascals[row + 1]! - left;
-  const pressure = left + slope * (place - row) - around.vapourPascals;
-  const wet =
-    (body.wetness * body.dryingLoss * around.vapourPasses) / (body.dryingLoss + losses[index]!);
-  const draw = pressure > 0 ? wet * around.convection * heatPerConvectionPascal : 0;
-  const wall = around.radiantCelsius + kelvin;
-  const own = skin + kelvin;
-  const ownSquare = own * own;
-  const glow = around.radiation * stefanBoltzmann;
-  const net =
-    around.convection * (around.airCelsius - skin) +
-    glow * (wall * wall * wall * wall - ownSquare * ownSquare) -
-    draw * pressure +
-    link * (behind - skin);
-  const steep = around.convection + 4 * glow * ownSquare * own + (draw * slope) / tableStep + link;
-  let next = skin + net / steep;
-  if (next > vapourTable.high - 5) next = vapourTable.high - 5;
-  if (next < vapourTable.low + 5) next = vapourTable.low + 5;
-  skins[index] = next;
-  // The loss goes with the balance just struck, not with the skin before it.
-  const evaporated = draw * (pressure + (slope / tableStep) * (next - skin));
-  const gone = evaporated > 0 ? (evaporated * seconds) / latentHeat : 0;
-  losses[index]! += gone;
-  return gone;
+  const { pascals, step: tableStep, low, high } = vapourTable;
+  const { celsius, convection, glow, wallGlow, vapourPascals, draw, dryingLoss, seconds } = air;
+  let lost = 0;
+  let cell = first;
+  for (let index = 0; index < count; index += 1) {
+    const skin = skins[index]!;
+    const behind = old[cell]!;
+    const place = (skin - low) / tableStep;
+    const row = place | 0;
+    const left = pascals[row]!;
+    const slope = pascals[row + 1]! - left;
+    const pressure = left + slope * (place - row) - vapourPascals;
+    const drawn = pressure > 0 ? (draw * dryingLoss) / (dryingLoss + losses[index]!) : 0;
+    const own = skin + kelvin;
+    const cube = glow * own * own * own;
+    const net =
+      convection * (celsius - skin) +
+      wallGlow -
+      cube * own -
+      drawn * pressure +
+      link * (behind - skin);
+    const steep = convection + 4 * cube + (drawn * slope) / tableStep + link;
+    let next = skin + net / steep;
+    if (next > high - 5) next = high - 5;
+    if (next < low + 5) next = low + 5;
+    skins[index] = next;
+    // The loss goes with the balance just struck, not with the skin before it.
+    const evaporated = drawn * (pressure + (slope / tableStep) * (next - skin));
+    if (evaporated > 0) {
+      const gone = (evaporated * seconds) / latentHeat;
+      losses[index]! += gone;
+      lost += gone * shares[index]!;
+    }
+    cells[cell]! += gain * link * (next - behind);
+    cell += stride;
+  }
+  return lost;
 }

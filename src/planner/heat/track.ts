@@ -29,7 +29,7 @@ export const holdingCelsius = 76.7;
 /** The rest after which the slice is judged, minutes. */
 const sliceMinutes = 20;
 /** Water vapour in a still oven with a roast in it, and in a fan oven that is vented. */
-const ovenVapourPascals = 4_000;
+const ovenVapourPascals = 5_000;
 const roomVapourPascals = 1_200;
 
 export interface TrackOptions {
@@ -193,16 +193,16 @@ function restSurroundings(member: Member, options: TrackOptions): Surroundings {
       return {
         airCelsius: roomCelsius + 6,
         radiantCelsius: roomCelsius + 6,
-        convection: 4.5 * factor,
+        convection: 6.5 * factor,
         radiation: 0.5 * factor,
         vapourPascals: roomVapourPascals,
-        vapourPasses: 0.75,
+        vapourPasses: 0.9,
       };
     case 'open':
       return {
         airCelsius: roomCelsius,
         radiantCelsius: roomCelsius,
-        convection: 5 * factor,
+        convection: 6.5 * factor,
         radiation: 0.85,
         vapourPascals: roomVapourPascals,
         vapourPasses: 1,
