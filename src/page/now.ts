@@ -193,7 +193,7 @@ export function pullCalled(state: KitchenState, at: number): Called | undefined 
 export function comingSteps(view: View, sentence: Sentence, at: number, most: number): Step[] {
   return view.steps
     .filter((step) => step.state === 'planned' || step.state === 'due')
-    .filter((step) => step.id !== sentence.called?.step && step.hands.length > 0)
+    .filter((step) => step.id !== sentence.called?.step && step.handsOn !== 'none')
     .filter((step) => Date.parse(step.end) > at)
     .sort((a, b) => a.start.localeCompare(b.start))
     .slice(0, most);

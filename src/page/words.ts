@@ -93,7 +93,7 @@ export const words = {
   how: 'How is it done?',
   howTo: (title: string) => `how do I ${title}`,
   send: 'Say it',
-  field: 'Say it or type it',
+  field: 'Type here',
   you: 'You',
   talk: 'Talk',
   allTalk: 'The whole talk',

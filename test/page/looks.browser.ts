@@ -194,7 +194,7 @@ test('by keyboard alone: words, the day piece by piece, its reason, a reading, t
   await tabTo(/It reads 47/);
   await page.keyboard.press('Enter');
   await expect.poll(() => page.locator('.readings').innerHTML()).toMatch(/47/);
-  await tabTo(/Say it or type it/);
+  await tabTo(/Type here/);
   await page.keyboard.type('what is next');
   await page.keyboard.press('Enter');
   await expect.poll(() => textOf(page, '.thread')).toMatch(/what is next/);
