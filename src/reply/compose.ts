@@ -5,6 +5,7 @@
 
 import type { Question } from '../kitchen/facts.ts';
 import type { Outcome } from '../kitchen/outcome.ts';
+import type { Composed, Composing } from './composing.ts';
 import { composeGerman } from './de/compose.ts';
 import { emergencyReply } from './en/emergency.ts';
 import { walkKey } from './en/how.ts';
@@ -19,12 +20,6 @@ import { atTime } from './en/words.ts';
 import type { Scene } from './scene.ts';
 import { forEyes, lower, type Spoken, say, sentences, silent } from './spoken.ts';
 
-export interface Composed extends Spoken {
-  keys: string[];
-  /** Safety rules spoken here, so that each is said once. */
-  cautioned: SafetyRuleId[];
-}
-
 /** Outcomes after which the cook wants to hear what to do next. */
 const leadsOn: ReadonlySet<Outcome['key']> = new Set<Outcome['key']>([
   'step-done',
@@ -34,15 +29,6 @@ const leadsOn: ReadonlySet<Outcome['key']> = new Set<Outcome['key']>([
   'resumed',
   'lacked',
 ]);
-
-export interface Composing {
-  outcomes: readonly Outcome[];
-  scene: Scene;
-  /** What is still missing and asked for with this reply. */
-  question?: Question | undefined;
-  /** Whether the cook can answer at once; `closes`: a question says that its answer may wait. */
-  microphone?: 'open' | 'closes' | undefined;
-}
 
 export function compose(composing: Composing): Composed {
   const { outcomes, scene } = composing;

@@ -5,7 +5,20 @@ import { type Spoken, say } from '../spoken.ts';
 import { stepName } from './names.ts';
 import { clock, degrees, duration, ovenDegrees } from './words.ts';
 
-export function wordCall(call: CallToWord, { dinner, plan }: Scene): Spoken {
+/** The oven is lit or turned down by the plan: to what it should stand at now. */
+function ovenStep(step: string | undefined, { dinner, plan, now }: Scene): Spoken {
+  const why =
+    step === 'oven-on' ? /^(preheat|sear)$/ : step === 'oven-up' ? /^finish-sear$/ : /^roast$/;
+  const move = plan?.oven
+    .filter((one) => why.test(one.why))
+    .sort((a, b) => Math.abs(a.at - now) - Math.abs(b.at - now))[0];
+  return move
+    ? say`Ofen jetzt auf ${ovenDegrees(move.celsius, dinner.units)}.`
+    : say`Jetzt: ${stepName(step ?? '', dinner)}.`;
+}
+
+export function wordCall(call: CallToWord, scene: Scene): Spoken {
+  const { dinner, plan } = scene;
   const { about } = call;
   const step = stepName(call.step ?? '', dinner);
   switch (call.kind) {
@@ -16,7 +29,7 @@ export function wordCall(call: CallToWord, { dinner, plan }: Scene): Spoken {
         ? about.celsius <= 0
           ? say`Ofen ausschalten.`
           : say`Ofen jetzt auf ${ovenDegrees(about.celsius, dinner.units)}.`
-        : say`Jetzt: ${step}.`;
+        : ovenStep(call.step, scene);
     case 'check-due':
       return say`Bitte die Kerntemperatur messen, in der Mitte, weg vom Knochen.`;
     case 'pull':

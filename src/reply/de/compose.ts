@@ -1,5 +1,5 @@
 /** Outcomes to one German reply. The small second language: no caution is dropped, some are English still. */
-import type { Composed, Composing } from '../compose.ts';
+import type { Composed, Composing } from '../composing.ts';
 import { type SafetyRuleId, safetyRules } from '../en/safety.ts';
 import { type Spoken, say, sentences, silent } from '../spoken.ts';
 import { stepName } from './names.ts';
