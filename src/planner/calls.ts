@@ -330,12 +330,25 @@ function reachableAt(dinner: Dinner, plan: Plan): Instant {
   return short <= 0 ? 0 : addMinutes(last.happenedAt, short / climbKelvinPerMinute);
 }
 
-/** One look per state of the evidence, asked for again once if nothing comes back. */
+/** A reading so old says nothing of a core about to be pulled. */
+const staleReadingMinutes = 12;
+
+/**
+ * One look per state of the evidence, asked for again once if nothing comes back; and one more before
+ * the pull may be due, where the last reading is old by then. Nothing but a number narrows a forecast.
+ */
 function checkCalls(dinner: Dinner, plan: Plan): Wanted[] {
   const went = roastWentInAt(dinner);
   if (plan.checkAt === undefined || went === undefined || roastCameOutAt(dinner) !== undefined)
     return [];
   if (dinner.calls.has(`pull:${pullName(dinner, plan)}`)) return [];
+  const look = {
+    kind: 'check-due' as const,
+    step: 'check',
+    expiryMinutes: 12,
+    presumes: presumed(dinner, ['oven-on', 'roast-in', 'oven-down']),
+  };
+  const what = `reading-${dinner.readings.length + 1}`;
   const lastAt = dinner.readings.at(-1)?.happenedAt;
   const dueAt =
     lastAt === undefined
@@ -344,20 +357,20 @@ function checkCalls(dinner: Dinner, plan: Plan): Wanted[] {
   // The pull's own call asks for the number.
   const close = Math.abs(minutesBetween(dueAt, plan.pullAt.p50)) < betweenLooksMinutes;
   if (close && plan.pullAt.p50 > dinner.lastAt) return [];
-  return [
-    {
-      kind: 'check-due',
-      what: `reading-${dinner.readings.length + 1}`,
-      step: 'check',
-      dueAt,
-      expiryMinutes: 12,
-      presumes: presumed(dinner, ['oven-on', 'roast-in', 'oven-down']),
-    },
-  ];
+  const askedAt = dinner.calls.get(`check-due:${what}`)?.lastAt;
+  const lastLookAt = addMinutes(plan.pullAt.p10, -5);
+  const again =
+    askedAt !== undefined && minutesBetween(askedAt, lastLookAt) >= staleReadingMinutes
+      ? [{ ...look, what: `${what}-last`, dueAt: lastLookAt }]
+      : [];
+  return [{ ...look, what, dueAt, repeats: 1 }, ...again];
 }
 
 function lateCalls(dinner: Dinner, plan: Plan): Wanted[] {
   if (dinner.steps.get('serve')?.doneAt !== undefined || roastWentInAt(dinner) === undefined)
+    return [];
+  // While nobody says whether it is out, how late dinner is would be a guess about that.
+  if (roastCameOutAt(dinner) === undefined && dinner.calls.has(`pull:${pullName(dinner, plan)}`))
     return [];
   const promised = Math.max(dinner.told?.servingAt ?? 0, plan.serving.wantedAt);
   const minutes = minutesBetween(promised, plan.serving.likelyAt);

@@ -1,0 +1,321 @@
+/**
+ * An evening with the helper: a simulated cook who hears its calls, does them late and imperfectly, and
+ * says in others' words what was done and read. The helper knows only what it is told.
+ */
+import { builtInCardsFolder, loadCards } from '../../src/cards/load.ts';
+import { openMemoryJournal } from '../../src/journal/memory.ts';
+import type { Fact } from '../../src/kitchen/facts.ts';
+import { inThisThread } from '../../src/session/compute.ts';
+import type { Announcement, Compute, Session, Turn } from '../../src/session/ports.ts';
+import { openSession } from '../../src/session/session.ts';
+import { dice } from '../heat/kitchen/dice.ts';
+import { carvingMinutes, type Evening, type Habits, habitsOf, wantedBy } from './evening.ts';
+import type { Plated } from './rivals.ts';
+import { lineOf, type Pool } from './words.ts';
+import { World } from './world.ts';
+
+const { cards } = loadCards([builtInCardsFolder()]);
+const beginsAt = Date.parse('2026-12-19T12:00:00-06:00');
+const latestMinute = 900;
+/** Chance that a plain question whether a thing was done is answered. */
+const answersWhenAsked = 0.8;
+
+export interface Helped extends Plated {
+  /** Minute of the table as agreed in the end: wanted, moved by guests, or an option chosen. */
+  agreedMinute: number;
+  announcements: number;
+  questions: number;
+  /** Everything said, for whoever wants to know why; kept only when asked for. */
+  talk: string[];
+  facts: Fact[];
+}
+
+interface Deed {
+  atMinute: number;
+  what: string;
+  act(): unknown;
+}
+
+class HelpedEvening {
+  private readonly evening: Evening;
+  private readonly world: World;
+  private readonly habits: Habits;
+  private readonly uniform: () => number;
+  private readonly session: Session;
+  private readonly talk: string[] = [];
+  private deeds: Deed[] = [];
+  private readonly called = new Set<string>();
+  private factsSeen = 0;
+  private announcements = 0;
+  private questions = 0;
+  private knifeMinute: number | undefined;
+  private plate: Plated | undefined;
+  private chosenMinute: number | undefined;
+  private lastAsked = '';
+  private idle = false;
+
+  constructor(evening: Evening, session: Session) {
+    this.evening = evening;
+    this.session = session;
+    this.world = new World(evening);
+    this.habits = habitsOf[evening.cook];
+    this.uniform = dice(evening.seed * 104_729 + 3).uniform;
+  }
+
+  async run(): Promise<Helped> {
+    const { evening } = this;
+    await this.say(this.opening());
+    for (const shift of evening.shifts)
+      this.later(shift.atMinute, 'guests', () => this.tellShift(shift.minutes));
+    if (evening.powerOut) {
+      const { atMinute, minutes } = evening.powerOut;
+      this.later(atMinute + 1, 'power out', () => this.say(lineOf('powerOut', this.uniform)));
+      this.later(atMinute + minutes + 1, 'power back', () =>
+        this.say(lineOf('powerBack', this.uniform)),
+      );
+    }
+    while (!this.plate && this.world.minute < latestMinute) await this.step();
+    const wanted = evening.shifts.reduce((sum, one) => sum + one.minutes, evening.wantedMinute);
+    return {
+      ...(this.plate ?? { coreFahrenheit: Number.NaN, tableMinute: latestMinute }),
+      agreedMinute: this.chosenMinute ?? wanted,
+      announcements: this.announcements,
+      questions: this.questions,
+      talk: this.talk,
+      facts: await this.session.facts(),
+    };
+  }
+
+  /** To the next thing: a call, a deed of the cook's, or five minutes on. */
+  private async step(): Promise<void> {
+    const due = await this.session.nextDueAt();
+    const dueMinute = due === undefined ? Number.POSITIVE_INFINITY : minuteOf(due);
+    const deed = this.deeds.sort((a, b) => a.atMinute - b.atMinute)[0];
+    const soonest = Math.min(dueMinute, deed?.atMinute ?? Number.POSITIVE_INFINITY);
+    // What is due and raises nothing is not waited for at the same minute twice.
+    const least = this.world.minute + (this.idle ? 1 : 0);
+    this.world.advance(Math.max(least, Math.min(soonest, this.world.minute + 5)));
+    const announcements = await this.session.wake(instantOf(this.world.minute));
+    this.idle = announcements.length === 0;
+    for (const announcement of announcements) this.heard(announcement);
+    await this.obey();
+    while (this.deeds[0] && this.deeds[0].atMinute <= this.world.minute) {
+      const [first] = this.deeds.splice(0, 1);
+      await first?.act();
+      this.deeds.sort((a, b) => a.atMinute - b.atMinute);
+    }
+  }
+
+  private opening(): string {
+    const { toldPounds, toldBones, guests, wantedMinute, fan } = this.evening;
+    const clock = new Date(instantOf(wantedMinute) - 6 * 3_600_000).toISOString().slice(11, 16);
+    const oven = fan ? ', fan oven' : '';
+    return `${toldPounds} pound rib roast with ${toldBones} bones, dinner at ${clock} for ${guests}, medium rare${oven}`;
+  }
+
+  private later(atMinute: number, what: string, act: Deed['act']): void {
+    this.deeds.push({ atMinute, what, act });
+  }
+
+  private delay(): number {
+    const [low, high] = this.habits.delayMinutes;
+    return low + (high - low) * this.uniform();
+  }
+
+  private note(who: string, text: string): void {
+    this.talk.push(`${clockOf(this.world.minute)} ${who} ${text}`);
+  }
+
+  private async say(text: string): Promise<Turn> {
+    this.note('>', text);
+    const turn = await this.session.hear({ text, at: instantOf(this.world.minute) });
+    for (const announcement of turn.announcements) this.heard(announcement);
+    for (const reply of turn.replies) this.note('<', reply.text);
+    const asking = turn.view.asking;
+    if (asking && asking.text + turn.view.position !== this.lastAsked) {
+      this.lastAsked = asking.text + turn.view.position;
+      this.questions += 1;
+      this.later(this.world.minute + 0.5 * this.delay(), 'answer', () =>
+        this.answer(turn, asking.expecting),
+      );
+    }
+    return turn;
+  }
+
+  private report(pool: Pool, value?: number): Promise<unknown> | undefined {
+    if (this.uniform() >= this.habits.reports) return undefined;
+    return this.say(lineOf(pool, this.uniform, value));
+  }
+
+  private async answer(turn: Turn, expecting: string): Promise<void> {
+    const open = (await this.session.view(instantOf(this.world.minute))).asking;
+    if (open?.expecting !== expecting) return;
+    if (expecting === 'choice') {
+      const [first] = turn.view.options ?? [];
+      if (first) this.chosenMinute = minuteOf(Date.parse(first.serving));
+      await this.say(lineOf('choose', this.uniform));
+    } else if (expecting === 'confirmation') await this.say(lineOf('yes', this.uniform));
+    else if (expecting === 'reading') await this.takeReading();
+  }
+
+  private async tellShift(minutes: number): Promise<void> {
+    this.chosenMinute = undefined;
+    // Nobody carves for guests who are not there.
+    if (minutes > 0) {
+      this.deeds = this.deeds.filter(({ what }) => !/^(carve|serve)/.test(what));
+      for (const name of this.called) if (/^(carve|serve)/.test(name)) this.called.delete(name);
+      if (this.world.isOut) this.alone();
+    }
+    await this.say(lineOf(minutes > 0 ? 'late' : 'early', this.uniform, Math.abs(minutes)));
+  }
+
+  /** Steps that a reply called; the cook hears those as well as what is announced. */
+  private async obey(): Promise<void> {
+    const facts = await this.session.facts();
+    for (const fact of facts.slice(this.factsSeen))
+      if (fact.type === 'step-called' && fact.step) this.toDo(fact.step, fact.call, '');
+    this.factsSeen = facts.length;
+  }
+
+  private heard(announcement: Announcement): void {
+    this.announcements += 1;
+    this.note('!', `${announcement.kind} ${announcement.step ?? ''}: ${announcement.text}`);
+    const { kind, step, id, text } = announcement;
+    if (kind === 'get-ready' || kind === 'timer' || kind === 'watch') return;
+    if (/^Is (it out|the oven)/.test(text)) this.asked(kind, text);
+    this.toDo(kind === 'oven-change' && step === undefined ? 'oven' : (step ?? kind), id, text);
+  }
+
+  /** A question whether something was done: even the silent say yes to that, as a rule. */
+  private asked(kind: Announcement['kind'], text: string): void {
+    if (this.uniform() >= Math.max(this.habits.reports, answersWhenAsked)) return;
+    const degrees = Number(/(\d{3}) ?°F/.exec(text)?.[1]);
+    const isDone = kind === 'pull' ? this.world.isOut : this.world.dial === degrees;
+    if (!isDone) return;
+    const line = (): string =>
+      kind === 'pull' ? lineOf('out', this.uniform) : lineOf('oven', this.uniform, this.world.dial);
+    this.later(this.world.minute + 0.5, 'yes', () => this.say(line()));
+  }
+
+  private toDo(step: string, call: string, text: string): void {
+    const name = call.split('#')[0] ?? call;
+    if (this.uniform() < this.habits.forgets) return;
+    if (this.called.has(name)) return;
+    this.called.add(name);
+    const act = (): unknown => this.does(step, text);
+    this.later(this.world.minute + this.delay(), step, act);
+  }
+
+  private async does(step: string, text: string): Promise<void> {
+    const { world } = this;
+    switch (step) {
+      case 'oven-on':
+      case 'oven-down':
+      case 'oven-up':
+      case 'oven':
+        return this.turnOven(text);
+      case 'roast-in':
+        if (world.roastIsIn) return;
+        if (world.dial === 0) await this.turnOven('');
+        world.putIn();
+        this.note('*', 'the roast goes in');
+        await this.report('in');
+        return;
+      case 'butter-roast':
+        world.openDoor(1.5);
+        return;
+      case 'check':
+        if (this.uniform() < this.habits.reads) await this.takeReading();
+        return;
+      case 'pull':
+        return this.pull();
+      case 'carve':
+      case 'serve':
+        return this.carve();
+      default:
+        // Preparations take hands, not heat; what goes into the oven opens its door.
+        if (/\.in$|\.brown$/.test(step)) world.openDoor(0.6);
+        if (this.uniform() < 0.3) await this.report('done');
+    }
+  }
+
+  private async turnOven(text: string): Promise<void> {
+    const said = /(\d{3}) ?°F/.exec(text)?.[1];
+    const view = await this.session.view(instantOf(this.world.minute));
+    const planned = view.oven.setFahrenheit;
+    const degrees = said === undefined ? planned || 450 : Number(said);
+    this.world.setOven(degrees);
+    this.note('*', `the oven is set to ${degrees}`);
+    await this.report('oven', degrees);
+  }
+
+  private async takeReading(): Promise<void> {
+    if (!this.world.roastIsIn) return;
+    const reads = this.world.read();
+    await this.say(lineOf('reading', this.uniform, reads));
+  }
+
+  /** Looks first, if that is this cook's habit; below the pull it stays in and the number is told. */
+  private async pull(): Promise<void> {
+    const { world } = this;
+    if (!world.roastIsIn) return;
+    const view = await this.session.view(instantOf(world.minute));
+    const wanted = view.target.pullFahrenheit ?? 115;
+    if (this.uniform() < this.habits.checksPull) {
+      const reads = world.read();
+      if (reads < wanted - 0.5) {
+        // The next call of the pull is a new one.
+        for (const name of this.called) if (name.startsWith('pull')) this.called.delete(name);
+        await this.say(lineOf('reading', this.uniform, reads));
+        return;
+      }
+    }
+    world.takeOut();
+    this.note('*', `the roast comes out at ${world.coreFahrenheit.toFixed(0)} °F`);
+    await this.report('out');
+    this.alone();
+  }
+
+  /** Whatever is called or not, hungry people want their dinner. */
+  private alone(): void {
+    const wanted = this.wanted() - carvingMinutes(this.evening) + 10;
+    this.later(Math.max(this.world.minute + 15, wanted), 'carve unbidden', () => this.carve());
+  }
+
+  private wanted(): number {
+    return this.chosenMinute ?? wantedBy(this.evening, this.world.minute);
+  }
+
+  private carve(): void {
+    if (this.knifeMinute !== undefined) return;
+    const { world } = this;
+    if (world.roastIsIn) world.takeOut();
+    this.knifeMinute = world.minute;
+    this.plate = {
+      coreFahrenheit: world.coreFahrenheit,
+      tableMinute: world.minute + carvingMinutes(this.evening),
+    };
+    this.note('*', `the knife goes in at ${this.plate.coreFahrenheit.toFixed(1)} °F`);
+  }
+}
+
+const instantOf = (minute: number): number => beginsAt + Math.round(minute * 60_000);
+const minuteOf = (instant: number): number => (instant - beginsAt) / 60_000;
+const clockOf = (minute: number): string =>
+  new Date(beginsAt + minute * 60_000 - 6 * 3_600_000).toISOString().slice(11, 16);
+
+export async function helped(evening: Evening, compute: Compute = inThisThread): Promise<Helped> {
+  const session = await openSession({
+    dinner: `evening ${evening.seed}`,
+    journal: openMemoryJournal(),
+    compute,
+    cards,
+    opening: {
+      timeZone: 'America/Chicago',
+      units: { temperature: 'F', weight: 'lb' },
+      seed: evening.seed,
+      language: 'en',
+    },
+  });
+  return new HelpedEvening(evening, session).run();
+}
