@@ -85,7 +85,7 @@ export const dueNow = (
 
 /** Waits until it holds, or fails with what there is. */
 export async function until(holds: () => boolean, saw: () => unknown = () => ''): Promise<void> {
-  const deadline = performance.now() + 20_000;
+  const deadline = performance.now() + 45_000;
   while (!holds()) {
     if (performance.now() > deadline) throw new Error(`never came about: ${JSON.stringify(saw())}`);
     await new Promise((resolve) => setTimeout(resolve, 5));
