@@ -3,7 +3,6 @@
  * the same words. It knows no clock, no chart and no planner, only what they handed up.
  */
 
-import type { Question } from '../kitchen/facts.ts';
 import type { Outcome } from '../kitchen/outcome.ts';
 import type { Composed, Composing } from './composing.ts';
 import { composeGerman } from './de/compose.ts';

@@ -10,7 +10,9 @@ const group =
 /** "sister" is your sister, "kids" the kids, "ben" is Ben. */
 export function guestName(who: string | undefined): Spoken {
   if (who === undefined || who === '') return say`one guest`;
-  if (relation.test(who)) return say`your ${who}`;
+  const [kin] = relation.exec(who) ?? [];
+  if (kin !== undefined)
+    return say`your ${kin}${/^ in law/.test(who.slice(kin.length)) ? who.slice(kin.length) : capitals(who.slice(kin.length))}`;
   if (together.test(who)) return say`the ${who}`;
   if (group.test(who)) return say`${who}`;
   const name = who
