@@ -145,6 +145,14 @@ test('odd but lawful frames: no data, null data, a payload cut in two, unknown e
   ]);
 });
 
+test('what is asked before the noise begins is answered; what comes after it is not read', async () => {
+  const { port, said } = await serving();
+  const noise = Buffer.from('\0\0 what? \n');
+  const answers = await ask(port, Buffer.concat([describe, words('next'), noise, words('done')]));
+  expect(answers.map((one) => one.type)).toEqual(['info', 'handled']);
+  expect(said.map((one) => one.text)).toEqual(['next']);
+});
+
 test('a household that fails is apologised for, not passed on', async () => {
   const { port, house } = await serving();
   house.household.say = () => Promise.reject(new Error('disk full'));

@@ -15,8 +15,8 @@ export const wyomingLimits = {
   payloadBytes: 16 * 1024 * 1024,
 } as const;
 
-/** The peer does not speak the protocol; there is no way to find the next event. */
-export class FrameError extends Error {}
+/** The peer does not speak the protocol. */
+class FrameError extends Error {}
 
 /** The bytes of an event; its data always stands in the body. */
 export function frameOf(event: WyomingEvent): Buffer {
@@ -32,7 +32,7 @@ interface Header {
   payloadLength: number;
 }
 
-/** Takes bytes however they are cut and gives whole events. Throws FrameError. */
+/** Takes bytes however they are cut and gives whole events, up to where the peer goes wrong. */
 export class FrameReader {
   private chunks: Buffer[] = [];
   private held = 0;
@@ -40,13 +40,21 @@ export class FrameReader {
   private searched = { chunks: 0, bytes: 0 };
   private header: Header | undefined;
   private skip = 0;
+  /** There is no next event to be found. */
+  broken = false;
 
   push(chunk: Buffer): WyomingEvent[] {
+    const events: WyomingEvent[] = [];
+    if (this.broken) return events;
     this.chunks.push(chunk);
     this.held += chunk.length;
-    const events: WyomingEvent[] = [];
-    for (let event = this.next(); event !== 'wait'; event = this.next())
-      if (event !== 'again') events.push(event);
+    try {
+      for (let event = this.next(); event !== 'wait'; event = this.next())
+        if (event !== 'again') events.push(event);
+    } catch (error) {
+      if (!(error instanceof FrameError)) throw error;
+      this.broken = true;
+    }
     return events;
   }
 

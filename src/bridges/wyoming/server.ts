@@ -76,13 +76,7 @@ function converse(socket: Socket, service: Service): void {
   socket.on('error', () => socket.destroy());
   socket.on('close', () => clearTimeout(slow));
   socket.on('data', (chunk) => {
-    let events: WyomingEvent[];
-    try {
-      events = reader.push(chunk);
-    } catch {
-      socket.destroy();
-      return;
-    }
+    const events = reader.push(chunk);
     if (!reader.isAmid || events.length > 0) {
       clearTimeout(slow);
       slow = undefined;
@@ -95,6 +89,8 @@ function converse(socket: Socket, service: Service): void {
         if (socket.writableLength > unreadBytes) socket.destroy();
       });
     }
+    // What was rightly asked before is answered; then it ends.
+    if (reader.broken) work = work.then(() => void socket.destroySoon());
     // One peer's questions are answered before more of them are read.
     if (events.length > 0) {
       socket.pause();

@@ -14,17 +14,19 @@ export async function freePort(): Promise<number> {
   return port;
 }
 
+export const isOpen = (port: number): Promise<boolean> =>
+  new Promise((resolve) => {
+    const socket = connect(port, '127.0.0.1');
+    socket.on('connect', () => {
+      socket.destroy();
+      resolve(true);
+    });
+    socket.on('error', () => resolve(false));
+  });
+
 async function reachable(port: number): Promise<void> {
   for (let tries = 0; ; tries += 1) {
-    const open = await new Promise<boolean>((resolve) => {
-      const socket = connect(port, '127.0.0.1');
-      socket.on('connect', () => {
-        socket.destroy();
-        resolve(true);
-      });
-      socket.on('error', () => resolve(false));
-    });
-    if (open) return;
+    if (await isOpen(port)) return;
     if (tries > 200) throw new Error('mosquitto does not start; is it installed?');
     await new Promise((resolve) => setTimeout(resolve, 25));
   }
