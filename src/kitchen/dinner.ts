@@ -277,6 +277,8 @@ function evolve(state: Mutable, fact: Fact): Dinner {
       return set({ guestsArrived: fact.state });
     case 'guest-noted':
       return set({ notes: notedWith(dinner.notes, fact) });
+    case 'guest-gone':
+      return set({ notes: dinner.notes.filter((note) => note.who !== fact.who) });
     case 'doneness-set':
       return set({ target: { doneness: fact.doneness, serveCelsius: fact.serveCelsius } });
     case 'dish-added':

@@ -148,6 +148,8 @@ const bodies = {
     need: z.enum(guestNeeds),
     value: z.string().optional(),
   },
+  /** Not coming after all: what was noted of them counts no more. */
+  'guest-gone': { who: z.string() },
   'doneness-set': { doneness: doneness.optional(), serveCelsius: z.number(), said },
   'dish-added': { dish: z.string() },
   'dish-dropped': { dish: z.string() },

@@ -76,7 +76,12 @@ const slots = {
     startTemperatureUnit: temperatureUnit.optional(),
   },
   'set-serving-time': { time: clockTime, date: calendarDate.optional() },
-  'set-guests': { count: z.number().int().optional(), change: z.number().int().optional() },
+  'set-guests': {
+    count: z.number().int().optional(),
+    change: z.number().int().optional(),
+    /** Who is not coming after all. */
+    who: z.string().optional(),
+  },
   'report-guests': {
     state: z.enum(['arrived', 'partly-arrived', 'seated']),
     count: z.number().int().optional(),

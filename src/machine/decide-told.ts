@@ -122,7 +122,9 @@ export function setGuests(heard: HeardOf<'set-guests'>, context: Context): Decis
   const count = heard.count ?? before + (heard.change ?? 0);
   if (count < 1 || count > limits.guestsHigh)
     return said({ key: 'bad-value', bad: { what: 'guests', count } });
-  return decided([{ type: 'guests-counted', count }], {
+  const gone: NewFact[] =
+    heard.who !== undefined && count < before ? [{ type: 'guest-gone', who: heard.who }] : [];
+  return decided([{ type: 'guests-counted', count }, ...gone], {
     key: 'guests-set',
     count,
     change: context.dinner.guests === undefined ? 0 : count - before,

@@ -102,6 +102,20 @@ describe('guests', () => {
     });
   });
 
+  it('who do not come after all are forgotten, and counted out', async () => {
+    const session = await opened();
+    await hear(session, '12:00', dinner);
+    await hear(session, '12:01', 'ben is allergic to nuts');
+    await hear(session, '12:02', 'uncle jim wants his well done');
+    await hear(session, '12:03', "ben can't make it");
+    const { guests, guestNotes } = await session.view(at('12:04'));
+    expect(guests).toBe(5);
+    expect(guestNotes.map((note) => note.need)).toEqual(['doneness']);
+    expect(await hear(session, '12:05', 'what have you noted about the guests')).toMatch(
+      /well done for your uncle Jim/,
+    );
+  });
+
   it('told twice of one thing have the later one', async () => {
     const session = await opened();
     await hear(session, '12:00', dinner);

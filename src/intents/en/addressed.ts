@@ -51,7 +51,9 @@ function isForHelper(
   )
     return false;
   if (bodies.test(line) && /^(report-reading|ask-temperature|watch)$/.test(intent)) return false;
-  if (takesNames.test(intent) || strange === 0) return true;
+  // "Ben can't make it": a guest's name is nobody's else.
+  const named = meaning.intent === 'set-guests' && meaning.who !== undefined;
+  if (takesNames.test(intent) || named || strange === 0) return true;
   // A frame has only the words to go by, so more of them must be of the kitchen.
   return placed.framed ? own > strange : own >= strange;
 }

@@ -7,19 +7,20 @@ const together = /^(kids|children|boys|girls|little ones|twins|guests|toddlers|b
 const group =
   /^(one|two|three|four|five|six|half|some|most|the rest|the others|another|a|an|someone|somebody)\b/;
 
-/** "sister" is your sister, "kids" the kids, "ben" is Ben. */
+/** Names of people: small words between them stay small. */
+const capitals = (words: string): string =>
+  words.replace(/(^| )(?!and |in |law\b)([a-z])/g, (_, gap: string, letter: string) => {
+    return gap + letter.toUpperCase();
+  });
+
+/** "sister" is your sister, "uncle jim" your uncle Jim, "kids" the kids, "ben" is Ben. */
 export function guestName(who: string | undefined): Spoken {
   if (who === undefined || who === '') return say`one guest`;
   const [kin] = relation.exec(who) ?? [];
-  if (kin !== undefined)
-    return say`your ${kin}${/^ in law/.test(who.slice(kin.length)) ? who.slice(kin.length) : capitals(who.slice(kin.length))}`;
+  if (kin !== undefined) return say`your ${kin}${capitals(who.slice(kin.length))}`;
   if (together.test(who)) return say`the ${who}`;
   if (group.test(who)) return say`${who}`;
-  const name = who
-    .split(' ')
-    .map((word) => (word === 'and' ? word : word.charAt(0).toUpperCase() + word.slice(1)))
-    .join(' ');
-  return say`${name}`;
+  return say`${capitals(who)}`;
 }
 
 export const manyGuests = (who: string | undefined): boolean =>

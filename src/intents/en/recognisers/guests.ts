@@ -112,7 +112,8 @@ export const guests: Recogniser = {
       (match) => {
         const who = match.words('who');
         if (/^(i|it|we|you|they|that)$/.test(who)) return undefined;
-        return { intent: 'set-guests', change: -1 };
+        const name = who.replace(/^(my|our|the|and|but) /, '');
+        return { intent: 'set-guests', change: -1, ...(name ? { who: name } : {}) };
       },
     ),
     ...phrases(
