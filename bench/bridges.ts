@@ -1,7 +1,7 @@
 /**
- * How long a house waits for the Wyoming service: a connection, a transcript, the answer, as a house
- * does it, through a whole dinner; and how long for `describe`, alone and while such answers are
- * being worked out. Milliseconds, beside a fixed loop timed in the same run.
+ * How long a house waits for the Wyoming service: a connection, a transcript, the answer, as a
+ * house does it, through a whole dinner; and how long for `describe`, alone and while such answers
+ * are being worked out. Milliseconds, beside a fixed loop timed in the same run.
  */
 import { type AddressInfo, connect } from 'node:net';
 import { frameOf } from '../src/bridges/wyoming/frame.ts';

@@ -1,6 +1,7 @@
 /**
- * Announcements on their way out, each through every sink. That one arrived is a fact of its dinner,
- * so a restart neither loses nor repeats it. A sink that is down delays no other and never the cook.
+ * Announcements on their way out, each through every sink. That one arrived is a fact of its
+ * dinner, so a restart neither loses nor repeats it. A sink that is down delays no other and never
+ * the cook.
  */
 import type { Announcement } from '../session/ports.ts';
 import type { Household, Kept } from './household.ts';
@@ -13,7 +14,10 @@ export interface Calling {
 }
 
 export interface Sink {
-  /** Stands in the log with what was delivered: the same after a restart, no other sink's, no secret. */
+  /**
+   * Stands in the log with what was delivered: the same after a restart, no other sink's, no
+   * secret.
+   */
   readonly name: string;
   /** One attempt may take so long; 10 seconds unless it says. */
   readonly patienceMilliseconds?: number;

@@ -1,6 +1,7 @@
 /**
- * Things on their way out through one door: in order, one at a time, tried again with growing waits,
- * dropped when their time is up. It knows no clock on the wall, which may be set meanwhile, only ticks.
+ * Things on their way out through one door: in order, one at a time, tried again with growing
+ * waits, dropped when their time is up. It knows no clock on the wall, which may be set meanwhile,
+ * only ticks.
  */
 
 /** Not a failure: the door is in use; come back so much later. */

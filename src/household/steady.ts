@@ -1,7 +1,7 @@
 /**
- * A household's time. It follows the clock on the wall when that is set on, or the machine slept; when
- * that is set back it runs on by ticks, since a roast does not cook backwards and a call that waited
- * for the wall to catch up would come too late.
+ * A household's time. It follows the clock on the wall when that is set on, or the machine slept;
+ * when that is set back it runs on by ticks, since a roast does not cook backwards and a call that
+ * waited for the wall to catch up would come too late.
  */
 import type { Instant } from '../base/time.ts';
 

@@ -8,13 +8,17 @@ import type { NewFact } from '../kitchen/facts.ts';
 import type { Stage } from '../kitchen/heard.ts';
 import type { Context } from './context.ts';
 
-/** Wet meat does not pass the boiling point of water; a hotter tip has slipped into the oven's air. */
+/**
+ * Wet meat does not pass the boiling point of water; a hotter tip has slipped into the oven's air.
+ */
 const meatCelsiusHigh = 100;
 
 /** One reading a minute is plenty; a sender's minute may be a little short. */
 const leastMilliseconds = 50_000;
 
-/** From the oven to the board the tip is in the meat; before and after it lies about the kitchen. */
+/**
+ * From the oven to the board the tip is in the meat; before and after it lies about the kitchen.
+ */
 const tipInMeat: ReadonlySet<Stage> = new Set<Stage>(['sear', 'low-roast', 'rest', 'hold']);
 
 export interface Sensed {

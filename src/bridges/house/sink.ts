@@ -1,6 +1,6 @@
 /**
- * Announcements spoken by a home server: each is one call of a service of its REST interface, with a
- * bearer token. Knows how such a server speaks; nothing of dinners.
+ * Announcements spoken by a home server: each is one call of a service of its REST interface, with
+ * a bearer token. Knows how such a server speaks; nothing of dinners.
  */
 import type { Sink } from '../../household/deliver.ts';
 import { NotNow } from '../../household/outbox.ts';
@@ -59,7 +59,9 @@ export function houseSink({ url, token, service, data }: HouseOptions): Sink {
 const messageOf = ({ text, speech }: Announcement, domain: string): string =>
   silentDomains.has(domain) ? text : speech;
 
-/** Rejects with NotNow while the satellite talks with the cook; a server that cannot say is no bar. */
+/**
+ * Rejects with NotNow while the satellite talks with the cook; a server that cannot say is no bar.
+ */
 async function leaveAlone(
   url: string,
   headers: Record<string, string>,

@@ -1,7 +1,7 @@
 /**
  * The household on an MQTT bus: words in on `say`, answers out on `reply`, calls on `announce`, the
- * day's figures kept on `state`, a leave-in thermometer in on `reading`. It holds nothing of a dinner;
- * what it shows is read from the household each time.
+ * day's figures kept on `state`, a leave-in thermometer in on `reading`. It holds nothing of a
+ * dinner; what it shows is read from the household each time.
  */
 import { createHash } from 'node:crypto';
 import { type Delivering, type Delivery, deliverTo } from '../../household/deliver.ts';
@@ -226,7 +226,10 @@ class Bridge implements MqttBridge {
     await this.show();
   }
 
-  /** Sends what the broker should keep and does not yet; what fails is sent when the line is up again. */
+  /**
+   * Sends what the broker should keep and does not yet; what fails is sent when the line is up
+   * again.
+   */
   private show(): Promise<void> {
     this.showing = this.showing.then(async () => {
       for (const [topic, payload] of this.wanted) {

@@ -1,6 +1,6 @@
 /**
- * How a home server finds the bridge on the bus: one kept message that lists what can be said, shown
- * and heard there. The form is the widespread device discovery of home automation over MQTT.
+ * How a home server finds the bridge on the bus: one kept message that lists what can be said,
+ * shown and heard there. The form is the widespread device discovery of home automation over MQTT.
  */
 import { announcementKinds } from '../../kitchen/facts.ts';
 

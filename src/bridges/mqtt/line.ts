@@ -39,7 +39,9 @@ export interface LineOptions {
   subscriptions: readonly string[];
   /** The line is up and subscribed. */
   up(): void;
-  /** The broker is told that it arrived once this resolves; it must not wait for the line itself. */
+  /**
+   * The broker is told that it arrived once this resolves; it must not wait for the line itself.
+   */
   heard(message: Inbound): Promise<void>;
   trouble(why: Error | undefined): void;
   ticks(): number;

@@ -8,7 +8,9 @@ export interface PublishedReading {
   unit?: 'F' | 'C' | undefined;
 }
 
-/** The steps of a query such as `$.probes[0].core` or `$['core temp']`; undefined when it is none. */
+/**
+ * The steps of a query such as `$.probes[0].core` or `$['core temp']`; undefined when it is none.
+ */
 export function pathOf(query: string): (string | number)[] | undefined {
   const whole = query.startsWith('$') ? query.slice(1) : `.${query}`;
   const step = /\.([\p{L}_][\p{L}\p{N}_-]*)|\[(-?\d{1,6})\]|\['([^'\\]*)'\]|\["([^"\\]*)"\]/uy;
@@ -22,7 +24,9 @@ export function pathOf(query: string): (string | number)[] | undefined {
   return steps;
 }
 
-/** The reading in a payload, or undefined: a thermometer that is off says so in words of its own. */
+/**
+ * The reading in a payload, or undefined: a thermometer that is off says so in words of its own.
+ */
 export function readingIn(
   payload: string,
   path: readonly (string | number)[],

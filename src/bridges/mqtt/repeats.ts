@@ -1,7 +1,8 @@
 /**
- * Messages that a broker gives a second time because the receipt of the first got lost with the line.
- * One that keeps to the standard marks them (MQTT 3.1.1, section 3.3.1.1); of one that does not, the
- * same message again, first thing on a line that is taken up again, is taken for a repetition.
+ * Messages that a broker gives a second time because the receipt of the first got lost with the
+ * line. One that keeps to the standard marks them (MQTT 3.1.1, section 3.3.1.1); of one that does
+ * not, the same message again, first thing on a line that is taken up again, is taken for a
+ * repetition.
  */
 import { createHash } from 'node:crypto';
 import type { Inbound } from './line.ts';

@@ -1,4 +1,6 @@
-/** What comes in on the `say` topic: plain words, or JSON with the words and where the answer goes. */
+/**
+ * What comes in on the `say` topic: plain words, or JSON with the words and where the answer goes.
+ */
 import type { Inbound } from './line.ts';
 
 export interface SaidOnBus {

@@ -1,4 +1,6 @@
-/** Who may speak to a service that knows no password: this machine, and addresses that are named. */
+/**
+ * Who may speak to a service that knows no password: this machine, and addresses that are named.
+ */
 import { BlockList, isIP, isIPv6 } from 'node:net';
 
 export interface Peers {

@@ -1,6 +1,6 @@
 /**
- * A Wyoming `handle` service: a transcript in, the words to speak out. It holds nothing of a dinner;
- * the household's open dinner hears, whatever conversation the words claim to belong to.
+ * A Wyoming `handle` service: a transcript in, the words to speak out. It holds nothing of a
+ * dinner; the household's open dinner hears, whatever conversation the words claim to belong to.
  */
 import { createServer, type Server, type Socket } from 'node:net';
 import { unnamed } from '../../household/echo.ts';
