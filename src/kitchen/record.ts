@@ -1,4 +1,5 @@
 /** The record of a dinner: what was planned, what happened, what the readings said, what to do differently. */
+import type { GuestNote } from './dinner.ts';
 import type { Method } from './facts.ts';
 import type { Band, KitchenBelief } from './forecast.ts';
 import type { Doneness } from './heard.ts';
@@ -52,6 +53,7 @@ export interface DinnerRecord {
   serveCelsius?: number | undefined;
   pullCelsius?: number | undefined;
   guests?: number | undefined;
+  notes: readonly GuestNote[];
   menu: readonly string[];
   serving: {
     firstWantedAt?: number | undefined;

@@ -51,6 +51,7 @@ export async function recordOf(
     serveCelsius: dinner.target?.serveCelsius,
     pullCelsius: outlook.plan?.pullCelsius,
     guests: dinner.guests,
+    notes: dinner.notes,
     menu: menuOf(dinner).map((card) => card.title),
     serving: {
       firstWantedAt: dinner.servingFirstAt,
@@ -71,7 +72,9 @@ export async function recordOf(
   const lessons = lessonsOf(record, {
     pullCalledAt: dinner.calls.get('pull:pull')?.firstAt,
     saltAheadCalled: dinner.calls.has('step-due:salt-ahead'),
-    saltAheadDone: dinner.steps.get('salt-ahead')?.doneAt !== undefined,
+    saltAheadDone:
+      dinner.steps.get('salt-ahead')?.doneAt !== undefined ||
+      dinner.steps.get('salt-ahead')?.skipped === true,
     frozen: outlook.question?.roast.frozen === true,
   });
   return { ...record, lessons };

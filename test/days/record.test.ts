@@ -115,6 +115,7 @@ describe('what to do differently', () => {
     method: 'sear-first',
     serveCelsius: celsiusOfFahrenheit(130),
     guests: 6,
+    notes: [],
     menu: [],
     serving: { wantedAt: wanted, servedAt: wanted },
     moments: [

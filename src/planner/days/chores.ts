@@ -119,7 +119,10 @@ function daysBefore({ dinner, plan, now }: DaysQuestion): Chore[] {
       why: untilRoast(startAt),
     });
   }
-  const saltAt = before(1, saltingTime);
+  // Told later than that evening's hour, it is salted when it is told.
+  const evening = before(1, saltingTime);
+  const toldTheDayBefore = since < clockAt(dinner, roastInAt, 0, '00:00');
+  const saltAt = toldTheDayBefore ? Math.max(evening, since) : evening;
   const seasoned = dinner.steps.get(seasoningStep)?.doneAt !== undefined;
   const time = (roastInAt - Math.max(saltAt, now)) / 60_000;
   if (!seasoned && (time >= overnightMinutes || isUnder(dinner, 'salt-ahead')))
@@ -137,7 +140,7 @@ function daysBefore({ dinner, plan, now }: DaysQuestion): Chore[] {
 /** Into the fridge, and felt on the morning of the day. */
 function thawing(dinner: Dinner, plan: Plan, now: Instant): Chore[] {
   const { roastInAt } = plan;
-  const feelAt = clockAt(dinner, roastInAt, 0, feelingTime);
+  const feelAt = Math.min(clockAt(dinner, roastInAt, 0, feelingTime), addMinutes(roastInAt, -90));
   const thaw = thawOf(dinner, now, Math.min(feelAt, addMinutes(roastInAt, -240)));
   // What cannot thaw in the fridge by then is thawed in water or roasted frozen; the words say so.
   const hopeless = thawOf(dinner, now, roastInAt)?.fits === 'not';

@@ -7,6 +7,7 @@ import type {
   RecordedMoment,
   RecordedReading,
 } from '../../kitchen/record.ts';
+import { guestName } from './names.ts';
 
 const text = (value: number, digits = 0): string => value.toFixed(digits);
 
@@ -97,6 +98,7 @@ function summary(record: DinnerRecord, page: Page): string {
   const lines = [
     `${capital(roast.title)}${size.length > 0 ? ` (${size.join(', ')})` : ''} for ${record.guests ?? 'some'},${done}${knife}.`,
     record.menu.length > 0 ? `With ${record.menu.join(', ')}.` : '',
+    record.notes.length > 0 ? `At table: ${record.notes.map(noteText).join('; ')}.` : '',
     serving.servedAt === undefined
       ? `Dinner was wanted at ${page.time(serving.wantedAt)}; nobody told when it was served.`
       : `Dinner was wanted at ${page.time(serving.wantedAt)}${
@@ -106,6 +108,19 @@ function summary(record: DinnerRecord, page: Page): string {
         } and served at ${page.time(serving.servedAt)}.`,
   ];
   return lines.filter((line) => line !== '').join('\n');
+}
+
+function noteText({ who, need, value }: DinnerRecord['notes'][number]): string {
+  const what = (value ?? '').replace(/-/g, ' ');
+  const words: Record<typeof need, string> = {
+    vulnerable: 'nothing pink',
+    allergy: /c(o)?eliac/.test(what) ? what : `allergic to ${what || 'something'}`,
+    diet: what || 'on a diet',
+    doneness: `wanted it ${what}`,
+    'eats-at': `ate at ${value ?? 'another hour'}`,
+    'comes-later': value?.includes(':') ? `came at ${value}` : `came ${what} minutes later`,
+  };
+  return `${guestName(who).text}, ${words[need]}`;
 }
 
 const table = (heads: readonly string[], rows: readonly (readonly string[])[]): string =>
