@@ -77,35 +77,70 @@ export function optionRisk(option: OptionToWord, scene: Scene): string {
 const offMinutes = 5;
 const offKelvin = 1.5;
 
-/** The options told: the first is on already. Aloud, only where one differs from what was wanted. */
+/** The options told: the first is on already. Aloud in few words, and only what differs. */
 export function offer(options: readonly Option[], scene: Scene): Spoken {
   const [first, ...others] = options;
   if (!first) return silent;
-  const { dinner, plan } = scene;
-  const figures = (option: Option): Spoken => {
-    const all = say`${aloud(option.title)}: table ${clock(option.servingAt, dinner)}, ${degrees(option.coreAtServingCelsius.p50, dinner.units)} at the knife`;
-    const wanted = dinner.servingAt ?? plan?.serving.wantedAt ?? option.servingAt;
-    const late = minutesBetween(wanted, option.servingAt) > offMinutes;
-    const target = dinner.target?.serveCelsius ?? option.coreAtServingCelsius.p50;
-    const off = option.coreAtServingCelsius.p50 - target;
-    const told = [
-      aloud(option.title).speech,
-      ...(late ? [say`dinner at ${clock(option.servingAt, dinner)}`.speech] : []),
-      ...(Math.abs(off) > offKelvin
-        ? [
-            say`${off > 0 ? 'more' : 'less'} done, ${degrees(option.coreAtServingCelsius.p50, dinner.units)}`
-              .speech,
-          ]
-        : []),
-    ];
-    return { text: all.text, speech: told.join(', ') };
-  };
+  const { dinner } = scene;
+  const doneness = options.map((option) => donenessAloud(option, scene));
+  // What holds for all of them is said once.
+  const alike = new Set(doneness.map((one) => one.split(',')[0])).size === 1;
+  const told = (option: Option, index: number): Spoken => ({
+    text: say`${aloud(option.title)}: table ${clock(option.servingAt, dinner)}, ${degrees(option.coreAtServingCelsius.p50, dinner.units)} at the knife`
+      .text,
+    speech: [
+      titleAloud(option, scene),
+      lateAloud(option, scene),
+      alike ? '' : (doneness[index] ?? ''),
+    ]
+      .filter((part) => part !== '')
+      .join(', '),
+  });
   const numbers = ['One', 'Two', 'Three'];
   return sentences([
-    say`I take one, ${figures(first)}.`,
+    say`I take one, ${told(first, 0)}.`,
     ...others.map(
-      (option) => say`${numbers[option.n - 1] ?? String(option.n)}: ${figures(option)}.`,
+      (option, index) =>
+        say`${numbers[option.n - 1] ?? String(option.n)}: ${told(option, index + 1)}.`,
     ),
+    alike && doneness[0] ? { text: '', speech: `All a little ${doneness[0]}.` } : silent,
     others.length > 0 ? say`Say a number to change it.` : silent,
   ]);
+}
+
+/** What an option does, in as few words as an ear needs. */
+function titleAloud(option: Option, scene: Scene): string {
+  const heat = aloud(/\d+ °[FC]/.exec(option.title)?.[0] ?? '').speech;
+  switch (option.kind) {
+    case 'lower-oven':
+      return `oven down to ${heat}`;
+    case 'raise-oven':
+      return `oven up to ${heat}`;
+    case 'pull-and-hold':
+      return scene.stage === 'rest' || scene.stage === 'hold'
+        ? `back in to hold at ${heat}`
+        : `held at ${heat} after the pull`;
+    case 'rest-longer':
+      return 'a longer rest';
+    case 'carry-on':
+      return 'oven as it is';
+    default:
+      return aloud(option.title).speech;
+  }
+}
+
+function lateAloud(option: Option, { dinner, plan }: Scene): string {
+  const wanted = dinner.servingAt ?? plan?.serving.wantedAt ?? option.servingAt;
+  return minutesBetween(wanted, option.servingAt) > offMinutes
+    ? say`dinner at ${clock(option.servingAt, dinner)}`.speech
+    : '';
+}
+
+/** Empty where the core comes out as wanted. */
+function donenessAloud({ coreAtServingCelsius }: Option, { dinner }: Scene): string {
+  const off = coreAtServingCelsius.p50 - (dinner.target?.serveCelsius ?? coreAtServingCelsius.p50);
+  return Math.abs(off) <= offKelvin
+    ? ''
+    : say`${off > 0 ? 'more' : 'less'} done, ${degrees(coreAtServingCelsius.p50, dinner.units)}`
+        .speech;
 }
