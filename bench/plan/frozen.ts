@@ -1,5 +1,6 @@
 /** Days written down with their proved optimum, one a line, so that a changed card changes no proof. */
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { gunzipSync, gzipSync } from 'node:zlib';
 import type { Lag, LagKind, Point, Problem } from '../../src/planner/problem.ts';
 
 export interface ProvedDay {
@@ -16,7 +17,7 @@ type ShortLag = [ShortPoint, ShortPoint, minutes: number, weight: number, kind: 
 const short = ({ task, plus }: Point): ShortPoint => [task, plus];
 const long = ([task, plus]: ShortPoint): Point => ({ task, plus });
 
-export function lineOf({ problem, ...rest }: ProvedDay): string {
+function lineOf({ problem, ...rest }: ProvedDay): string {
   return JSON.stringify({
     ...rest,
     problem: {
@@ -28,7 +29,7 @@ export function lineOf({ problem, ...rest }: ProvedDay): string {
   });
 }
 
-export function dayOfLine(line: string): ProvedDay {
+function dayOfLine(line: string): ProvedDay {
   const day = JSON.parse(line) as Omit<ProvedDay, 'problem'> & {
     problem: Omit<Problem, 'lags'> & { lags: ShortLag[] };
   };
@@ -44,8 +45,16 @@ export function dayOfLine(line: string): ProvedDay {
   return { ...day, problem: { ...day.problem, lags } };
 }
 
+const file = new URL('days.jsonl.gz', import.meta.url);
+
 export const provedDays = (): ProvedDay[] =>
-  readFileSync(new URL('days.jsonl', import.meta.url), 'utf8')
-    .split('\n')
-    .filter((line) => line !== '')
-    .map(dayOfLine);
+  existsSync(file)
+    ? gunzipSync(readFileSync(file))
+        .toString('utf8')
+        .split('\n')
+        .filter((line) => line !== '')
+        .map(dayOfLine)
+    : [];
+
+export const keepProvedDays = (days: readonly ProvedDay[]): void =>
+  writeFileSync(file, gzipSync(`${days.map(lineOf).join('\n')}\n`, { level: 9 }));

@@ -267,11 +267,12 @@ class Writer {
       const terms = stays
         .map((stay, index) => {
           const { from, to } = this.edges(stay);
-          return this.inOven(index, oven, time - to + 1, time - from);
+          const inside = this.inOven(index, oven, time - to + 1, time - from);
+          return stay.shelves === 1 ? inside : inside.replaceAll('+ ', `+ ${stay.shelves} `);
         })
         .filter((one) => one !== '');
       const shelves = ovens[oven]?.shelves ?? 1;
-      if (terms.length > shelves) this.rows.push(`${terms.join(' ')} <= ${shelves}`);
+      if (terms.length > 0) this.rows.push(`${terms.join(' ')} <= ${shelves}`);
     }
   }
 

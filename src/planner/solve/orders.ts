@@ -35,7 +35,8 @@ export function ordersOf(
         .sort((a, b) => (b.last ? at(b.last.to) : -1e9) - (a.last ? at(a.last.to) : -1e9));
       const lane = lanes[free[0]?.index ?? 0];
       const before = lane?.at(-1);
-      if (before && !(before.fixed && use.fixed) && free.length > 0)
+      // With one lane there is but one order, however the starts overlap.
+      if (before && !(before.fixed && use.fixed) && (free.length > 0 || capacity === 1))
         orders.push({ what: 'lag', from: before.to, to: use.from, minutes: 0 });
       lane?.push(use);
     }

@@ -316,21 +316,30 @@ export class Repacker {
       const from = this.from(span);
       const to = this.to(span);
       if (to <= from) continue;
-      const over = shared.list.filter(
-        (other) =>
-          other !== span && !this.isOut(other) && this.from(other) < to && from < this.to(other),
-      );
-      if (over.length < shared.capacity) continue;
-      if (shared.capacity === 1) return false;
-      const instants = [from, ...over.map((other) => this.from(other)).filter((one) => one > from)];
-      for (const instant of instants)
-        if (
-          over.filter((other) => this.from(other) <= instant && instant < this.to(other)).length >=
-          shared.capacity
-        )
-          return false;
+      if (this.mostBeside(shared.list, span, from, to) >= shared.capacity) return false;
     }
     return true;
+  }
+
+  /** The most that others take at once between two instants. */
+  private mostBeside(list: readonly Span[], span: Span, from: number, to: number): number {
+    let most = 0;
+    for (const one of list) {
+      if (one === span || this.isOut(one)) continue;
+      const when = Math.max(from, this.from(one));
+      if (when >= to || when >= this.to(one)) continue;
+      let there = 0;
+      for (const other of list)
+        if (
+          other !== span &&
+          !this.isOut(other) &&
+          this.from(other) <= when &&
+          when < this.to(other)
+        )
+          there += 1;
+      if (there > most) most = there;
+    }
+    return most;
   }
 
   private fitsOven(index: number, oven: number): boolean {

@@ -54,7 +54,7 @@ export interface Solution {
 }
 
 /** Enough to prove most dinners; a replan stays well under fifty milliseconds. */
-const usualWork = 4_000;
+const usualWork = 3_000;
 
 /** Of all work, what goes into the proof before mending begins. */
 const proofShare = 0.3;
@@ -65,6 +65,10 @@ const letGoHigh = 5;
 const placementsAtMost = 400;
 /** A placement tried is so much lighter than a path search. */
 const placementsPerSearch = 8;
+/** What was told is left for a plan that costs at most this share of it. */
+const clearlyBetter = 0.97;
+/** Of those, how often it merely changes places with the one it presses on. */
+const swapShare = 0.4;
 /** How often one task loses its turn. */
 const reorderShare = 0.4;
 /** How often a whole dish is taken out, and how much of it. */
@@ -106,6 +110,8 @@ class Search {
   private readonly timing: Timing;
   private readonly shared: Shared;
   private readonly lagOf: number[] = [];
+  private readonly flatLags: { from: number; to: number; minutes: number; weight: number }[];
+  private readonly isMovable: boolean[];
   private readonly root: Node;
   private readonly ordered = new Map<number, readonly number[]>();
   private best: Node | undefined;
@@ -119,6 +125,13 @@ class Search {
       problem.lags.length + 2 * problem.tasks.length + 64,
     );
     this.shared = sharedOf(problem, this.nodeOf);
+    this.flatLags = problem.lags.map((lag) => ({
+      from: this.nodeOf.get(lag.from.task) ?? 0,
+      to: this.nodeOf.get(lag.to.task) ?? 0,
+      minutes: lag.minutes + lag.from.plus - lag.to.plus,
+      weight: lag.weight,
+    }));
+    this.isMovable = [false, ...problem.tasks.map((task) => task.fixedStart === undefined)];
     this.addLags();
     this.timing.settle();
     this.timing.work = 0;
@@ -157,16 +170,43 @@ class Search {
   }
 
   run(work: number): Solution {
+    const told = this.keepTold();
     let bound = this.explore(this.root, work * proofShare);
     if (this.best && bound < this.best.bound) {
       const repacker = new Repacker(this.problem, this.nodeOf);
       this.buildSome(repacker);
       this.mend(repacker, work);
     }
-    const best = this.best;
+    let best = this.best;
     if (!best) throw new Error('a search ends with a plan');
+    // What was told stands unless something clearly better is found.
+    if (told && best.bound > told.bound * clearlyBetter - 1) best = told;
     bound = Math.min(bound, best.bound);
     return this.solutionOf(best, bound);
+  }
+
+  /** The turns that the cook was told, timed anew: where the search begins, if they still can be. */
+  private keepTold(): Node | undefined {
+    const start = this.timing.start.map((one) => one - (this.timing.start[0] ?? 0));
+    let told = 0;
+    for (const lag of this.problem.lags) {
+      const node = this.nodeOf.get(lag.to.task) ?? 0;
+      if (lag.kind !== 'promise' || lag.from.task !== origin || !this.isMovable[node]) continue;
+      start[node] = lag.minutes - lag.to.plus;
+      told += 1;
+    }
+    if (told === 0) return undefined;
+    const ovenOf = Int8Array.from(
+      ovensOf(this.shared, { start, ovenOf: this.root.ovenOf, left: this.root.left }),
+    );
+    for (const order of ordersOf(this.shared, { start, ovenOf })) this.addWay(order);
+    const bound = this.timing.cost();
+    const state = this.timing.save();
+    const look = { start: this.timing.start, ovenOf, left: this.root.left };
+    if (bound >= this.root.bound + weights.hard || conflictsOf(this.shared, look).length > 0)
+      return undefined;
+    this.best = { ...this.root, state, ovenOf, bound };
+    return this.best;
   }
 
   /** Branch and bound below a node until `work` is spent; returns what no plan below it undercuts. */
@@ -302,11 +342,8 @@ class Search {
 
   private costOf(start: Float64Array): number {
     let cost = 0;
-    for (const lag of this.problem.lags) {
-      const from = (start[this.nodeOf.get(lag.from.task) ?? 0] ?? 0) + lag.from.plus;
-      const to = (start[this.nodeOf.get(lag.to.task) ?? 0] ?? 0) + lag.to.plus;
-      cost += Math.max(0, from + lag.minutes - to) * lag.weight;
-    }
+    for (const { from, to, minutes, weight } of this.flatLags)
+      cost += Math.max(0, (start[from] ?? 0) + minutes - (start[to] ?? 0)) * weight;
     return cost;
   }
 
@@ -374,7 +411,16 @@ class Search {
     if (arc === undefined) return;
     const ends = [this.timing.from[arc] ?? 0, this.timing.to[arc] ?? 0];
     const which = dice.uniform();
-    const without = new Set(which < 0.4 ? [ends[0]] : which < 0.8 ? [ends[1]] : ends);
+    if (which < swapShare) {
+      const [first = 0, second = 0] = ends;
+      // The later one takes the earlier one's place, and the earlier one follows it.
+      const start = packing.start.slice();
+      start[second] = (packing.start[first] ?? 0) - 0.4;
+      start[first] = (packing.start[second] ?? 0) + 0.4;
+      this.polish({ start, ovenOf: packing.ovenOf });
+      return;
+    }
+    const without = new Set(which < 0.65 ? [ends[0]] : which < 0.9 ? [ends[1]] : ends);
     const free = new Set(
       [...without].filter((node): node is number => node !== undefined && node > 0),
     );
@@ -427,30 +473,24 @@ class Search {
     const left = this.best?.left ?? this.root.left;
     const bound = this.timing.cost() + weights.hard * left.size;
     if (this.best && bound >= this.best.bound) return;
+    // Turns that were changed by hand need not be all that is needed.
+    const look = { start: this.timing.start, ovenOf, left };
+    if (conflictsOf(this.shared, look).length > 0) return;
     this.best = { state: this.timing.save(), ovenOf, left, bound, depth: 0 };
   }
 
   /** A task that pays, and some that stand near it in time or wait for it. */
   private letGo({ start }: Packing, dice: Random): number[] {
     const { tasks } = this.problem;
-    const paying = this.problem.lags
-      .map((lag) => ({
-        from: this.nodeOf.get(lag.from.task) ?? 0,
-        to: this.nodeOf.get(lag.to.task) ?? 0,
-        lag,
-      }))
-      .filter(
-        ({ from, to, lag }) =>
-          (start[from] ?? 0) + lag.from.plus + lag.minutes > (start[to] ?? 0) + lag.to.plus,
-      )
-      .flatMap(({ from, to }) => [from, to])
-      .filter((node) => node > 0 && tasks[node - 1]?.fixedStart === undefined);
+    const paying: number[] = [];
+    for (const { from, to, minutes } of this.flatLags) {
+      if ((start[from] ?? 0) + minutes <= (start[to] ?? 0)) continue;
+      if (this.isMovable[from]) paying.push(from);
+      if (this.isMovable[to]) paying.push(to);
+    }
     const pick = <T>(list: readonly T[]): T | undefined =>
       list[Math.floor(dice.uniform() * list.length)];
-    const movable = tasks
-      .map((task, index) => ({ task, node: index + 1 }))
-      .filter(({ task }) => task.fixedStart === undefined)
-      .map(({ node }) => node);
+    const movable = tasks.map((_, index) => index + 1).filter((node) => this.isMovable[node]);
     const seed = pick(paying) ?? pick(movable) ?? 1;
     const size = letGoLow + Math.floor(dice.uniform() * (letGoHigh - letGoLow + 1));
     const at = start[seed] ?? 0;
