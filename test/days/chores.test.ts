@@ -161,3 +161,23 @@ describe('guests who keep other hours', () => {
     expect(after).toBeLessThanOrEqual(120);
   });
 });
+
+describe('a dinner told late on the evening before', () => {
+  it('begins the cuts at once and salts after them, each at its own minute', async () => {
+    const late = at('21:30', '2026-12-18');
+    const outlook = await look(told({}, late), [], late);
+    const times = ['trim', 'french', 'truss', 'salt-ahead'].map(
+      (id) => step(outlook, id)?.startAt ?? 0,
+    );
+    expect(times[0]).toBe(late);
+    expect([...times].sort((a, b) => a - b)).toEqual(times);
+    expect(new Set(times).size).toBe(times.length);
+  });
+
+  it('leaves salting to the oven door when the night is too short', async () => {
+    const night = at('03:00');
+    const outlook = await look(told({ servingAt: at('12:00') }, night), [], night);
+    expect(step(outlook, 'salt-ahead')).toBeUndefined();
+    expect(step(outlook, 'season')?.state).not.toBe('skipped');
+  });
+});

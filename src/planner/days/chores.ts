@@ -2,47 +2,28 @@
  * When the chores of the days before fall, and those of guests who keep other hours. What would have
  * been due before the dinner was told is left out, but for the thaw, which then begins at once.
  */
-import { addDays, addMinutes, type Instant, instantOf, localTime } from '../../base/time.ts';
-import {
-  aheadDishesOf,
-  type ChoreId,
-  seasoningStep,
-  thermometerStep,
-} from '../../kitchen/chores.ts';
-import { type Dinner, roastCardOf, type StepRecord } from '../../kitchen/dinner.ts';
+import { addMinutes, type Instant } from '../../base/time.ts';
+import { aheadDishesOf, seasoningStep } from '../../kitchen/chores.ts';
+import type { Dinner, StepRecord } from '../../kitchen/dinner.ts';
 import type { Band } from '../../kitchen/forecast.ts';
 import type { Plan, PlannedStep, Reason, StepState } from '../../kitchen/plan.ts';
-import { figureOf } from '../../kitchen/safety.ts';
 import { calledAt } from '../items.ts';
 import { roastWentInAt } from '../roast-day.ts';
+import { type Chore, clockAt, toldAt } from './chore.ts';
+import { cutBeforeSalting, eveningOf, testedTheEveningBefore } from './evening.ts';
+import { otherHours, withPutAwayAfter } from './other-hours.ts';
 import { thawBeganAt, thawOf } from './thaw.ts';
 
 /** Clock times of the day before. Common practice, no source. */
 const shoppingTime = '10:00';
 const aheadTime = '18:30';
-const thermometerTime = '19:00';
-const saltingTime = '20:00';
 /** On the day itself, to feel whether the heart has thawed. */
 const feelingTime = '08:00';
 
 /** Salt on for less than this is neither overnight nor at the oven door. */
 const overnightMinutes = 8 * 60;
-/** A supper of their own is put on so long before they eat. */
-const supperMinutes = 15;
-/** Those who came later have eaten after so long. */
-const lateMealMinutes = 30;
 /** A chore that was called and of which nothing was heard is taken to be over after this. */
 const unansweredMinutes = 12 * 60;
-
-interface Chore {
-  id: string;
-  kind: ChoreId;
-  startAt: Instant;
-  minutes: Band;
-  handsOn: PlannedStep['handsOn'];
-  latestAt: Instant;
-  why: readonly Reason[];
-}
 
 export interface DaysQuestion {
   dinner: Dinner;
@@ -56,7 +37,7 @@ export function withChores({ dinner, plan, now }: DaysQuestion): Plan {
   const chores = [...daysBefore({ dinner, plan, now }), ...otherHours(dinner, plan)];
   const salting = chores.find((chore) => chore.kind === 'salt-ahead');
   const tested = plan.steps.map((step) => testedTheEveningBefore(step, dinner, plan, now));
-  const steps = salting ? cutBeforeSalting(tested, salting.startAt, dinner, now) : tested;
+  const steps = salting ? cutBeforeSalting(tested, eveningOf(dinner, plan), dinner, now) : tested;
   const laterAt = chores.filter((chore) => chore.kind === 'carve-later').map((one) => one.startAt);
   return {
     ...plan,
@@ -66,12 +47,6 @@ export function withChores({ dinner, plan, now }: DaysQuestion): Plan {
     ].sort((a, b) => a.startAt - b.startAt || (a.id < b.id ? -1 : 1)),
   };
 }
-
-const clockAt = (dinner: Dinner, at: Instant, days: number, time: string): Instant =>
-  instantOf(addDays(localTime(at, dinner.timeZone).date, days), time, dinner.timeZone);
-
-/** Since when the dinner is known well enough to be told of chores. */
-const toldAt = (dinner: Dinner): Instant => dinner.completeAt ?? dinner.openedAt;
 
 const isUnder = (dinner: Dinner, id: string): boolean =>
   dinner.steps.has(id) || calledAt(dinner, id) !== undefined;
@@ -119,10 +94,7 @@ function daysBefore({ dinner, plan, now }: DaysQuestion): Chore[] {
       why: untilRoast(startAt),
     });
   }
-  // Told later than that evening's hour, it is salted when it is told.
-  const evening = before(1, saltingTime);
-  const toldTheDayBefore = since < clockAt(dinner, roastInAt, 0, '00:00');
-  const saltAt = toldTheDayBefore ? Math.max(evening, since) : evening;
+  const { saltAt } = eveningOf(dinner, plan);
   const seasoned = dinner.steps.get(seasoningStep)?.doneAt !== undefined;
   const time = (roastInAt - Math.max(saltAt, now)) / 60_000;
   if (!seasoned && (time >= overnightMinutes || isUnder(dinner, 'salt-ahead')))
@@ -165,21 +137,6 @@ function thawing(dinner: Dinner, plan: Plan, now: Instant): Chore[] {
   ];
 }
 
-/** The rest is put away once the last have eaten, and within two hours of the table all the same. */
-function withPutAwayAfter(
-  steps: readonly PlannedStep[],
-  laterAt: Instant,
-  plan: Plan,
-): PlannedStep[] {
-  if (!Number.isFinite(laterAt)) return [...steps];
-  const latest = addMinutes(plan.serving.likelyAt, figureOf('leftovers', 'out').value - 10);
-  return steps.map((step) => {
-    if (step.id !== 'put-away' || (step.state !== 'planned' && step.state !== 'due')) return step;
-    const startAt = Math.max(step.startAt, Math.min(addMinutes(laterAt, lateMealMinutes), latest));
-    return { ...step, startAt, endAt: startAt + (step.endAt - step.startAt) };
-  });
-}
-
 /** A person's hour not after an instant: eight in the evening or nine in the morning. */
 function eveningBefore(dinner: Dinner, at: Instant): Instant {
   const hours = [
@@ -188,112 +145,6 @@ function eveningBefore(dinner: Dinner, at: Instant): Instant {
     clockAt(dinner, at, 0, '20:00'),
   ];
   return hours.filter((hour) => hour <= at).at(-1) ?? at;
-}
-
-/** Guests who eat before the table, and those who come after it. */
-function otherHours(dinner: Dinner, plan: Plan): Chore[] {
-  const table = plan.serving.likelyAt;
-  const early = dinner.notes.filter((note) => note.need === 'eats-at' && note.value);
-  const later = dinner.notes.filter((note) => note.need === 'comes-later' && note.value);
-  const why: Reason[] = [{ key: 'told' }];
-  return [
-    ...early.flatMap((note, index): Chore[] => {
-      const startAt = addMinutes(clockAt(dinner, table, 0, note.value ?? ''), -supperMinutes);
-      if (startAt >= table || startAt < toldAt(dinner)) return [];
-      return [
-        {
-          id: `feed-early-${index + 1}`,
-          kind: 'feed-early',
-          startAt,
-          minutes: { p10: 10, p50: supperMinutes, p90: 30 },
-          handsOn: 'start',
-          latestAt: table,
-          why,
-        },
-      ];
-    }),
-    ...later.flatMap((note, index): Chore[] => {
-      const startAt = laterAt(note.value ?? '', dinner, table);
-      if (startAt === undefined || startAt <= table) return [];
-      return [
-        {
-          id: `carve-later-${index + 1}`,
-          kind: 'carve-later',
-          startAt,
-          minutes: { p10: 3, p50: 6, p90: 10 },
-          handsOn: 'start',
-          latestAt: addMinutes(table, 120),
-          why,
-        },
-      ];
-    }),
-  ];
-}
-
-/** "HH:MM", or minutes after the table. */
-function laterAt(value: string, dinner: Dinner, table: Instant): Instant | undefined {
-  if (/^\d\d:\d\d$/.test(value)) return clockAt(dinner, table, 0, value);
-  const minutes = Number(value);
-  return Number.isFinite(minutes) ? addMinutes(table, minutes) : undefined;
-}
-
-/**
- * What the card does to the roast before it is salted is done the evening before as well, one after
- * the other: a salted roast is not trimmed and tied. What was begun or skipped stays where it was.
- */
-function cutBeforeSalting(
-  steps: readonly PlannedStep[],
-  saltAt: Instant,
-  dinner: Dinner,
-  now: Instant,
-): PlannedStep[] {
-  const salted = dinner.steps.get('salt-ahead');
-  if (salted?.skipped || (salted?.doneAt ?? salted?.startedAt) !== undefined) return [...steps];
-  const before = beforeSeasoning(dinner);
-  let endAt = saltAt;
-  const moved = new Map<string, PlannedStep>();
-  for (const step of [...steps].reverse()) {
-    const untouched = step.state === 'planned' || step.state === 'due';
-    if (!before.has(step.id) || !untouched || step.startAt <= saltAt) continue;
-    const startAt = addMinutes(endAt, -step.minutes.p50);
-    moved.set(step.id, { ...step, startAt, endAt, state: startAt <= now ? 'due' : 'planned' });
-    endAt = startAt;
-  }
-  return steps.map((step) => moved.get(step.id) ?? step);
-}
-
-/** The steps of the roast's card that its seasoning waits for, directly or not. */
-function beforeSeasoning(dinner: Dinner): ReadonlySet<string> {
-  const steps = roastCardOf(dinner)?.steps ?? [];
-  const before = new Set<string>();
-  const visit = (id: string): void => {
-    for (const { step } of steps.find((one) => one.id === id)?.after ?? [])
-      if (!before.has(step) && !step.includes('.')) {
-        before.add(step);
-        visit(step);
-      }
-  };
-  visit(seasoningStep);
-  return before;
-}
-
-/** Told a day ahead, the thermometer is tested while a new one can still be bought. */
-function testedTheEveningBefore(
-  step: PlannedStep,
-  dinner: Dinner,
-  plan: Plan,
-  now: Instant,
-): PlannedStep {
-  if (step.id !== thermometerStep || step.state === 'done' || step.state === 'active') return step;
-  const at = clockAt(dinner, plan.roastInAt, -1, thermometerTime);
-  if (at < toldAt(dinner) || step.state === 'skipped') return step;
-  const startAt = Math.min(at, step.startAt);
-  return {
-    ...step,
-    startAt,
-    endAt: addMinutes(startAt, step.minutes.p50),
-    state: startAt <= now ? 'due' : 'planned',
-  };
 }
 
 function plannedOf(chore: Chore, dinner: Dinner, now: Instant): PlannedStep {

@@ -84,7 +84,11 @@ function forgottenWords(scene: Scene): Spoken {
   return sentences([
     guests === undefined ? say`You have not said how many are coming.` : silent,
     noted.length > 0 ? say`Noted so far: ${list(noted)}.` : say`Nothing is noted of anybody yet.`,
-    noted.length > 0 && others > 0 ? say`Of the other ${count(others)} I know nothing.` : silent,
+    noted.length > 0 && others > 0
+      ? others === 1
+        ? say`Of the other one I know nothing.`
+        : say`Of the other ${count(others)} I know nothing.`
+      : silent,
     open.length > 0
       ? say`You have not told me ${list(open, 'or')}. Ask them today.`
       : say`You have thought of allergies, diets, pink meat and hours.`,

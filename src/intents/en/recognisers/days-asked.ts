@@ -101,7 +101,7 @@ export const daysAsked: Recogniser = {
         '(what|who) (do|have) you (noted|got|know|written|have) [down] [about|for|of|on] [the|my|our] (guests|guest|table|people|anyone)',
         '(who|what) (can not|does not|do not|must not) [anyone|anybody] (eat|have) (what|pink|meat|it pink)',
         '(who|what) (is|are) (allergic|the allergies|vegetarian|pregnant)',
-        '(remind me|tell me|say back) [again] (of|about|who|what) [is|you have noted about] [the|my|our] (guests|table|coming)',
+        '(remind me|tell me|say back) [again] (of|about|who|what) [is|you (know|noted|have noted|have) [down]] [about|of|on] [the|my|our] (guests|table|coming)',
       ],
       { intent: 'ask-guests' },
     ),

@@ -117,6 +117,7 @@ export const daysTold: Recogniser = {
         `^ ${laterPart} (come|are coming|comes|is coming|arrive|are arriving|will come|will be here|are joining|get here|turn up|will arrive|are|will be) [about|only|at least] {minutes:duration} (later|late|after|after dinner|behind)`,
         `^ ${laterPart} (come|are coming|comes|is coming|arrive|are arriving|will come|will be here|are joining|get here|turn up|will arrive) [only|later|late] (at|by|around) {clock}`,
         '{who:thing} (comes|come|is coming|are coming|arrives|arrive|is arriving|joins us|joins|is joining us|is joining|will come|will arrive|gets here|can only come|only comes) [about|only] {minutes:duration} (later|late|after|after dinner|after the others|after us)',
+        '{who:thing} (is coming|comes|arrives|is arriving|gets here|will be here|will come) (at|around) {clock}',
         '{who:thing} (can only come|only comes|will only be here|can not come before|can not be here before|is only coming|only gets here|comes later|is coming later|joins us|is joining us|joins) [at|by|around|only at|later at] {clock}',
       ],
       comesLater,
