@@ -93,13 +93,28 @@ export interface Forecast {
   suspectReadings: readonly { index: number; why: SuspectReason }[];
   /** Keys of what was taken for granted, for the words room to phrase. */
   assumptions: readonly ForecastAssumption[];
-  /** At the pull and after the rest: half-width of the over-done rim, fraction of the slice near target. */
-  slice: { greyBandMillimetres: Band; pinkFraction: Band };
+  /** What the knife meets so long after the pull. */
+  slice: SliceOutlook;
   weightLossFraction: Band;
   /** Base-ten reductions by the published table at the coldest point, so far and by the end of the rest. */
   lethality: { now: Band; afterRest: Band };
   /** What the readings say of this oven and thermometer. */
   learnt: KitchenBelief;
+}
+
+export interface SliceOutlook {
+  /** Depth of the grey rim. */
+  greyBandMillimetres: Band;
+  /** Share of the slice's area that has never been hotter than 5 °F above its core. */
+  pinkFraction: Band;
+  minutesAfterPull: number;
+  /** From the core to the nearest surface. */
+  radiusMillimetres: number;
+  /**
+   * From the core (`outward` 0) to the surface (1), evenly: what it is then, and the hottest that it has
+   * been, which decides its colour.
+   */
+  profile: readonly { outward: number; celsius: Band; hottestCelsius: Band }[];
 }
 
 export type SuspectReason =

@@ -20,7 +20,14 @@ const forecast = z.object({
   coreAtServingFahrenheit: band,
   peak: z.object({ fahrenheit: band, at: instant }),
   afterRest: z.array(z.object({ minutesAfterPull: z.number(), fahrenheit: band })),
-  slice: z.object({ greyBandMillimetres: band, pinkFraction: band }),
+  /** What the knife meets; rows from the core (0) to the nearest surface (1), see SliceOutlook. */
+  slice: z.object({
+    greyBandMillimetres: band,
+    pinkFraction: band,
+    minutesAfterPull: z.number(),
+    radiusMillimetres: z.number(),
+    profile: z.array(z.object({ outward: z.number(), fahrenheit: band, hottestFahrenheit: band })),
+  }),
   assumptions: z.array(z.string()),
 });
 
@@ -86,7 +93,15 @@ export const viewSchema = z.object({
   }),
   oven: z.object({
     setFahrenheit: z.number(),
-    program: z.array(z.object({ at: instant, fahrenheit: z.number(), why: z.string() })),
+    program: z.array(
+      z.object({
+        at: instant,
+        fahrenheit: z.number(),
+        why: z.string(),
+        /** 1: the second oven; absent: the roast's own. */
+        oven: z.number().optional(),
+      }),
+    ),
   }),
   readings: z.array(z.object({ at: instant, fahrenheit: z.number() })),
   forecast: forecast.optional(),

@@ -90,6 +90,7 @@ export function viewOf(outlook: Outlook, facts: readonly Fact[]): View {
         at: iso(move.at),
         fahrenheit: move.celsius > 0 ? Math.round(fahrenheitOfCelsius(move.celsius)) : 0,
         why: move.why,
+        ...(move.oven === undefined ? {} : { oven: move.oven }),
       })),
     },
     readings: dinner.readings.map((one) => ({
@@ -193,6 +194,13 @@ function forecastOf(
     slice: {
       greyBandMillimetres: rounded(forecast.slice.greyBandMillimetres, 1),
       pinkFraction: rounded(forecast.slice.pinkFraction, 2),
+      minutesAfterPull: forecast.slice.minutesAfterPull,
+      radiusMillimetres: Math.round(forecast.slice.radiusMillimetres),
+      profile: forecast.slice.profile.map(({ outward, celsius, hottestCelsius }) => ({
+        outward,
+        fahrenheit: band(celsius),
+        hottestFahrenheit: band(hottestCelsius),
+      })),
     },
     assumptions: forecast.assumptions.map((one) => assumptionWords(one, outlook.dinner.units).text),
   };

@@ -61,6 +61,13 @@ export function wireOf(answer: Forecast, { inCelsius }: { inCelsius: boolean }) 
     slice: {
       greyBandMillimetres: rounded(answer.slice.greyBandMillimetres, 1),
       pinkFraction: rounded(answer.slice.pinkFraction, 3),
+      minutesAfterPull: answer.slice.minutesAfterPull,
+      radiusMillimetres: round(answer.slice.radiusMillimetres, 1),
+      profile: answer.slice.profile.map(({ outward, celsius, hottestCelsius }) => ({
+        outward,
+        ...temperature(celsius),
+        hottestFahrenheit: rounded(mapped(hottestCelsius, fahrenheitOfCelsius), 2),
+      })),
     },
     weightLossFraction: rounded(answer.weightLossFraction, 3),
     lethality: {

@@ -14,6 +14,7 @@ import {
   widened,
 } from './near.ts';
 import { drawNormals, usualKitchen } from './prior.ts';
+import { thinned } from './thin.ts';
 import { meanAndDeviation } from './weighted.ts';
 
 export interface Belief {
@@ -32,9 +33,8 @@ export interface Belief {
 /** New members near the readings, for each drawn from the prior; no fewer than so many. */
 const nearShare = 0.6;
 const fewestNear = 32;
-/** Rounds of them: a second one where the first has left too few that count. */
-const mostRounds = 2;
-const enoughShare = 0.4;
+/** Rounds of them: another where the last has left fewer members that count than this. */
+const enough = [0.4, 0.3, 0.12] as const;
 /** How much wider than the normal distribution by the lines the new members lie. */
 const widening = 1.1;
 
@@ -43,15 +43,21 @@ export function believe(asked: ForecastQuestion): Belief {
   const question = { ...asked, oven: ovenInOrder(asked.oven) };
   const prior = ensembleOf(question);
   const { readings } = question;
+  const weighed = thinned(readings);
   const usual = (question.kitchen ?? usualKitchen).thermometerOffsetKelvin;
   const offset = { mean: usual.mean, deviation: Math.max(0.05, usual.deviation) };
   const even = new Float64Array(prior.tracks.length).fill(1 / prior.tracks.length);
   const suspects =
     readings.length === 0
       ? []
-      : suspectsAmong({ lines: readingLines(prior, even, { readings, offset }), readings, offset });
+      : suspectsAmong({
+          lines: readingLines(prior, even, { readings, offset }),
+          readings,
+          weighed,
+          offset,
+        });
   const doubted = new Set(suspects.map((suspect) => suspect.index));
-  const kept = readings.map((_, index) => index).filter((index) => !doubted.has(index));
+  const kept = weighed.filter((index) => !doubted.has(index));
   const { population, posterior } = near(question, prior, { readings, kept, offset });
   return {
     question,
@@ -83,8 +89,8 @@ function near(
   let posterior = weigh(prior.tracks, readings, kept, offset);
   if (kept.length === 0) return { population, posterior };
   const count = Math.max(fewestNear, Math.round(nearShare * prior.tracks.length));
-  for (let round = 0; round < mostRounds; round += 1) {
-    if (posterior.effectiveMembers > enoughShare * count * (round + 1)) break;
+  for (let round = 0; round < enough.length; round += 1) {
+    if (posterior.effectiveMembers > enough[round]! * count) break;
     const lines = readingLines(population, tempered(posterior.weights), evidence);
     const from = widened(normalGiven(lines, evidence), widening);
     const rows = drawNormals(count, question.seed + 1 + round);

@@ -33,20 +33,23 @@ interface Expected {
 
 export interface DoubtOptions extends Omit<Evidence, 'kept'> {
   lines: ReadingLines;
+  /** Indices of the readings that are judged. */
+  weighed: readonly number[];
 }
 
 export function suspectsAmong(options: DoubtOptions): Suspect[] {
-  const { readings } = options;
+  const { weighed } = options;
   const suspects: Suspect[] = stuckAmong(options);
   const aside = new Set(suspects.map((one) => one.index));
-  let kept = readings.map((_, index) => index).filter((index) => !aside.has(index));
-  const most = Math.min(mostSuspects, Math.ceil(readings.length / 2));
+  let kept = weighed.filter((index) => !aside.has(index));
+  const most = Math.min(mostSuspects, Math.ceil(weighed.length / 2));
   while (suspects.length < most) {
     const worst = worstOf(options, kept);
     if (worst === undefined) break;
     suspects.push(worst);
     kept = kept.filter((index) => index !== worst.index);
   }
+  suspects.push(...disagreeingAmong(options.readings, kept));
   return believed(suspects).sort((a, b) => a.index - b.index);
 }
 
@@ -55,6 +58,20 @@ function believed(suspects: readonly Suspect[]): Suspect[] {
   const low = suspects.filter((one) => one.why === 'too-low');
   return low.length >= 2 ? suspects.filter((one) => one.why !== 'too-low') : [...suspects];
 }
+
+/**
+ * Two places at once that both are credible: a tip off the centre reads high, so the cooler one is
+ * believed and the warmer named, until the cook has settled it.
+ */
+function disagreeingAmong(readings: readonly ProbeReading[], kept: readonly number[]): Suspect[] {
+  return kept
+    .filter((index) => kept.some((other) => disagree(readings[index]!, readings[other]!)))
+    .map((index) => ({ index, why: 'disagrees-with-another' as const }));
+}
+
+const disagree = (warm: ProbeReading, cool: ProbeReading): boolean =>
+  Math.abs(warm.minute - cool.minute) <= togetherMinutes &&
+  warm.celsius - cool.celsius > togetherKelvin;
 
 function worstOf(options: DoubtOptions, kept: readonly number[]): Suspect | undefined {
   const { readings } = options;
@@ -108,31 +125,29 @@ function leftOutOneByOne(options: DoubtOptions, kept: readonly number[]): Expect
  * stands outside the run and its first, the core has climbed since.
  */
 function stuckAmong(options: DoubtOptions): Suspect[] {
-  const { readings } = options;
-  const stuck: Suspect[] = [];
-  for (let first = 0; first < readings.length - 1; first += 1) {
-    if (stuck.some((one) => one.index === first)) continue;
-    const run = runFrom(readings, first);
+  const { readings, weighed } = options;
+  const stuck = new Set<number>();
+  for (const first of weighed) {
+    if (stuck.has(first)) continue;
+    const run = runFrom(options, first);
     const last = run.at(-1);
     if (last === undefined || readings[last]!.minute - readings[first]!.minute < stuckMinutes)
       continue;
-    const others = readings.map((_, index) => index).filter((index) => !run.includes(index));
-    const rows = leftOutOneByOne(options, [...others, last]);
-    const { celsius, deviation } = rows.at(-1)!;
+    const others = weighed.filter((index) => !run.includes(index));
+    const { celsius, deviation } = leftOutOneByOne(options, [...others, last]).at(-1)!;
     const gap = celsius - readings[last]!.celsius;
-    if (gap > climbedKelvin && gap > 2 * deviation)
-      stuck.push(...run.map((index) => ({ index, why: 'stuck' as const })));
+    if (gap > climbedKelvin && gap > 2 * deviation) for (const index of run) stuck.add(index);
   }
-  return stuck;
+  return [...stuck].map((index) => ({ index, why: 'stuck' as const }));
 }
 
 /** The readings right after one that repeat it. */
-function runFrom(readings: readonly ProbeReading[], first: number): number[] {
+function runFrom({ readings, weighed }: DoubtOptions, first: number): number[] {
   const { celsius, thermometer, where } = readings[first]!;
   const run: number[] = [];
-  for (let index = first + 1; index < readings.length; index += 1) {
+  for (const index of weighed) {
     const one = readings[index]!;
-    if (one.thermometer !== thermometer || one.where !== where) continue;
+    if (index <= first || one.thermometer !== thermometer || one.where !== where) continue;
     if (Math.abs(one.celsius - celsius) > stuckKelvin) break;
     run.push(index);
   }
@@ -149,16 +164,17 @@ function reasonFor(
   const others = kept.filter((other) => other !== index);
   for (const meant of [fahrenheitOfCelsius(reading.celsius), celsiusOfFahrenheit(reading.celsius)])
     if (Math.abs(meant - expected.celsius) < 2 * expected.deviation) return 'wrong-unit';
-  const rival = others.find((other) => {
-    const one = readings[other]!;
-    return (
-      Math.abs(one.minute - reading.minute) <= togetherMinutes &&
-      Math.abs(one.celsius - reading.celsius) > togetherKelvin
-    );
-  });
-  if (rival !== undefined) return 'disagrees-with-another';
   const before = others.findLast((other) => readings[other]!.minute < reading.minute);
+  const sameProbe =
+    reading.thermometer === 'leave-in' &&
+    before !== undefined &&
+    readings[before]!.thermometer === 'leave-in' &&
+    readings[before]!.where === reading.where;
+  const rival = others.some(
+    (other) => disagree(reading, readings[other]!) || disagree(readings[other]!, reading),
+  );
+  if (rival && !sameProbe) return 'disagrees-with-another';
   if (before !== undefined && readings[before]!.celsius > reading.celsius + 1.5) return 'falling';
-  if (reading.thermometer === 'leave-in' && others.length >= 2) return 'moved-probe';
+  if (sameProbe && others.length >= 2) return 'moved-probe';
   return reading.celsius > expected.celsius ? 'too-high' : 'too-low';
 }

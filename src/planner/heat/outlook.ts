@@ -9,8 +9,9 @@ import type {
 import type { Belief } from './belief.ts';
 import { reductionsOver } from './lethality.ts';
 import { type Member, massOf, refrigeratorCelsius } from './prior.ts';
+import { profilePlaces, sliceMinutes } from './slice.ts';
 import { recordMinutes, restHorizonMinutes, restRecords, type Track, trackAt } from './track.ts';
-import { Weighted } from './weighted.ts';
+import { meanAndDeviation, Weighted } from './weighted.ts';
 
 const coreEveryMinutes = 5;
 const latestMinute = limits.roastMinutesHigh;
@@ -77,10 +78,7 @@ export function outlook(options: OutlookOptions): Forecast {
     ...looks(question, pulls),
     suspectReadings: belief.suspects,
     assumptions: assumptionsOf(question, belief),
-    slice: {
-      greyBandMillimetres: bandOf((one) => one.track.greyMillimetres),
-      pinkFraction: bandOf((one) => one.track.pinkFraction),
-    },
+    slice: sliceOutlook(bandOf, paced, weights),
     weightLossFraction: bandOf((one) => one.track.lossAfterRest),
     lethality: {
       now: bandOf((one) => reductionsUntil(one.track, nowMinute)),
@@ -92,6 +90,28 @@ export function outlook(options: OutlookOptions): Forecast {
       ),
     },
     learnt: belief.learnt,
+  };
+}
+
+function sliceOutlook(
+  bandOf: (value: (one: Paced) => number) => Band,
+  paced: readonly Paced[],
+  weights: Float64Array,
+): Forecast['slice'] {
+  const { mean } = meanAndDeviation(
+    paced.map(({ track }) => track.slice.depthMetres),
+    weights,
+  );
+  return {
+    greyBandMillimetres: bandOf(({ track }) => track.slice.greyMillimetres),
+    pinkFraction: bandOf(({ track }) => track.slice.pinkFraction),
+    minutesAfterPull: sliceMinutes,
+    radiusMillimetres: 1000 * mean,
+    profile: Array.from({ length: profilePlaces }, (_, place) => ({
+      outward: place / (profilePlaces - 1),
+      celsius: bandOf(({ track }) => track.slice.celsius[place]!),
+      hottestCelsius: bandOf(({ track }) => track.slice.hottestCelsius[place]!),
+    })),
   };
 }
 

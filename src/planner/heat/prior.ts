@@ -75,6 +75,9 @@ const widths = {
   wanderKelvin: 5,
 } as const;
 
+/** A rack lets the oven at the underside, a pan shades it; both by a little. Common practice, no source. */
+const exposure = { rack: 1.03, unsaid: 1, pan: 0.96 } as const;
+
 /** Household refrigerators stand at 3 to 5 °C; the core follows. */
 export const refrigeratorCelsius = 4;
 
@@ -151,6 +154,8 @@ export function memberOf(question: ForecastQuestion, normals: Float64Array, row:
   });
   const bias = (question.kitchen ?? usualKitchen).ovenBiasKelvin;
   const fan = question.fan === true;
+  const exposed =
+    exposure[question.onRack === undefined ? 'unsaid' : question.onRack ? 'rack' : 'pan'];
   return {
     cylinder,
     body: {
@@ -168,8 +173,8 @@ export function memberOf(question: ForecastQuestion, normals: Float64Array, row:
       heatingMinutes: 7 * factor('lag', widths.lag),
       coolingMinutes: 30 * factor('lag', widths.lag),
     },
-    convection: (fan ? 19 : 10) * factor('convection', widths.convection),
-    radiation: 0.78 * factor('radiation', widths.radiation),
+    convection: (fan ? 19 : 10) * exposed * factor('convection', widths.convection),
+    radiation: 0.78 * exposed * factor('radiation', widths.radiation),
     startCelsius: startOf(question, z('start')),
     frozenShare: clamp(0.5 + 0.25 * z('frozen'), 0.1, 1),
     restFactor: factor('rest', widths.rest),

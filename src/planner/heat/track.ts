@@ -18,6 +18,7 @@ import {
   step,
   stepSeconds,
 } from './roast.ts';
+import { evenSlice, noteHottest, type Slice, sliceMinutes, sliceOf, wayLength } from './slice.ts';
 
 export const recordMinutes = 2;
 export const restHorizonMinutes = 60;
@@ -26,8 +27,6 @@ export const restRecords = restHorizonMinutes / recordMinutes + 1;
 const pastPullKelvin = 12;
 /** A low oven for holding: the lowest mark on most dials, 170 °F. */
 export const holdingCelsius = 76.7;
-/** The rest after which the slice is judged, minutes. */
-const sliceMinutes = 20;
 /** Water vapour in a still oven with a roast in it, and in a fan oven that is vented. */
 const ovenVapourPascals = 5_000;
 const roomVapourPascals = 1_200;
@@ -51,8 +50,7 @@ export interface Track {
   rest: Float32Array;
   lossAtPull: number;
   lossAfterRest: number;
-  greyMillimetres: number;
-  pinkFraction: number;
+  slice: Slice;
 }
 
 interface Run {
@@ -65,6 +63,8 @@ interface Run {
   substeps: number;
   seconds: number;
   loss: number;
+  /** The hottest that each place on the way out of the slice has been. */
+  hottest: Float64Array;
 }
 
 export function follow(member: Member, options: TrackOptions): Track {
@@ -80,6 +80,7 @@ export function follow(member: Member, options: TrackOptions): Track {
     substeps,
     seconds: (recordMinutes * 60) / substeps,
     loss: 0,
+    hottest: new Float64Array(wayLength(grid)).fill(Number.NEGATIVE_INFINITY),
   };
   const roasted = roast(run, options);
   const { outMinute } = options;
@@ -88,6 +89,7 @@ export function follow(member: Member, options: TrackOptions): Track {
     if (pulled === undefined) return neverPulled(roasted);
     run.state = pulled.state;
     run.loss = pulled.loss;
+    run.hottest = pulled.hottest;
   }
   const lossAtPull = run.loss;
   const rested = restOf(run, options);
@@ -104,7 +106,7 @@ export function follow(member: Member, options: TrackOptions): Track {
     rest: Float32Array.from(rested.core),
     lossAtPull,
     lossAfterRest: run.loss,
-    ...rested.slice,
+    slice: rested.slice,
   };
 }
 
@@ -121,8 +123,7 @@ const neverPulled = (roasted: Roasted): Track => {
     rest: new Float32Array(restRecords).fill(last),
     lossAtPull: roasted.loss,
     lossAfterRest: roasted.loss,
-    greyMillimetres: 0,
-    pinkFraction: 1,
+    slice: evenSlice(last),
   };
 };
 
@@ -139,7 +140,7 @@ interface Roasted {
   core: number[];
   curvature: number[];
   pullMinute: number;
-  atPull: { state: RoastState; loss: number } | undefined;
+  atPull: { state: RoastState; loss: number; hottest: Float64Array } | undefined;
   loss: number;
 }
 
@@ -152,7 +153,10 @@ function roast(run: Run, options: TrackOptions): Roasted {
   const end = outMinute ?? limits.roastMinutesHigh;
   const minutes = seconds / 60;
   let pullMinute = core[0]! >= pullCelsius ? 0 : Number.POSITIVE_INFINITY;
-  let atPull = pullMinute === 0 ? { state: copyState(state), loss: 0 } : undefined;
+  let atPull =
+    pullMinute === 0
+      ? { state: copyState(state), loss: 0, hottest: run.hottest.slice() }
+      : undefined;
   let before = core[0]!;
   for (let minute = 0; minute + recordMinutes / 2 <= end; minute += recordMinutes) {
     for (let sub = 0; sub < substeps; sub += 1) {
@@ -165,12 +169,13 @@ function roast(run: Run, options: TrackOptions): Roasted {
       const now = coreCelsius(state, grid);
       if (now >= pullCelsius) {
         pullMinute = time + (minutes * (pullCelsius - before)) / (now - before);
-        atPull = { state: copyState(state), loss: run.loss };
+        atPull = { state: copyState(state), loss: run.loss, hottest: run.hottest.slice() };
       }
       before = now;
     }
     core.push(coreCelsius(state, grid));
     curves.push(curvature(state, grid));
+    noteHottest(run.hottest, state, grid);
     if (outMinute !== undefined) continue;
     if (core.at(-1)! > pullCelsius + pastPullKelvin) break;
     if (minute > walk.settledMinute && stalled(core)) break;
@@ -178,10 +183,18 @@ function roast(run: Run, options: TrackOptions): Roasted {
   return { core, curvature: curves, pullMinute, atPull, loss: run.loss };
 }
 
-/** Nothing more will come of an oven in which the core moved a twentieth of a kelvin in two hours. */
+/**
+ * Nothing more will come of an oven whose dial no longer changes once the core falls, or has moved a
+ * twentieth of a kelvin in two hours.
+ */
 const stalled = (core: readonly number[]): boolean => {
+  const now = core.at(-1)!;
+  const lately = core[core.length - 1 - 10 / recordMinutes];
   const ago = core[core.length - 1 - 120 / recordMinutes];
-  return ago !== undefined && Math.abs(core.at(-1)! - ago) < 0.05;
+  return (
+    (lately !== undefined && now < lately - 0.1) ||
+    (ago !== undefined && Math.abs(now - ago) < 0.05)
+  );
 };
 
 /** What surrounds a resting roast. Coefficients are common values for still air; no single source. */
@@ -222,7 +235,7 @@ function restSurroundings(member: Member, options: TrackOptions): Surroundings {
 interface Rested {
   core: number[];
   curvature: number[];
-  slice: { greyMillimetres: number; pinkFraction: number };
+  slice: Slice;
 }
 
 function restOf(run: Run, options: TrackOptions): Rested {
@@ -230,43 +243,17 @@ function restOf(run: Run, options: TrackOptions): Rested {
   const { state, grid } = run;
   const core = [coreCelsius(state, grid)];
   const curves = [curvature(state, grid)];
-  let slice = { greyMillimetres: 0, pinkFraction: 1 };
+  let slice: Slice | undefined;
   for (let minute = 0; minute < restHorizonMinutes; minute += recordMinutes) {
     for (let sub = 0; sub < run.substeps; sub += 1)
       run.loss += step(state, grid, run.member.body, around, run.seconds, run.scratch);
     core.push(coreCelsius(state, grid));
     curves.push(curvature(state, grid));
-    if (minute + recordMinutes === sliceMinutes) slice = sliceOf(state, grid);
+    if (slice !== undefined) continue;
+    noteHottest(run.hottest, state, grid);
+    if (minute + recordMinutes >= sliceMinutes) slice = sliceOf(run.hottest, state, grid);
   }
-  return { core, curvature: curves, slice };
-}
-
-/** Above this muscle is grey right through (common practice, no source); 5 °F is "near the core". */
-const greyCelsius = 65;
-const nearKelvin = 5 / 1.8;
-
-/** The mid-plane slice: the grey rim's depth, and the share of its area near the core's temperature. */
-function sliceOf(state: RoastState, grid: Grid): { greyMillimetres: number; pinkFraction: number } {
-  const core = coreCelsius(state, grid);
-  const grey = Math.max(greyCelsius, core + 2 * nearKelvin);
-  const { rings, ringMetres } = grid;
-  const radius = rings * ringMetres;
-  let greyFrom = radius;
-  let nearTo = radius;
-  let place = 0;
-  let celsius = core;
-  for (let ring = 0; ring <= rings; ring += 1) {
-    const nextPlace = ring === rings ? radius : (ring + 0.5) * ringMetres;
-    const next = ring === rings ? state.rimSkin[0]! : state.cells[ring]!;
-    const reach = (limit: number): number =>
-      place + ((nextPlace - place) * (limit - celsius)) / (next - celsius);
-    if (greyFrom === radius && next > grey && celsius <= grey) greyFrom = reach(grey);
-    if (nearTo === radius && next > core + nearKelvin && celsius <= core + nearKelvin)
-      nearTo = reach(core + nearKelvin);
-    place = nextPlace;
-    celsius = next;
-  }
-  return { greyMillimetres: 1000 * (radius - greyFrom), pinkFraction: (nearTo / radius) ** 2 };
+  return { core, curvature: curves, slice: slice ?? evenSlice(core[0]!) };
 }
 
 function crossingIn(core: readonly number[], celsius: number, from: number): number {
