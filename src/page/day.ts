@@ -63,7 +63,8 @@ export const ticketSize = { width: 70, height: 25 };
 export const laneGap = 10;
 const stringY = 32;
 const handsRow = 14;
-const rowLeast = 21;
+const rowLeast = 17;
+const rowEasy = 21;
 const rowMost = 32;
 const ovenMore = 6;
 const foldWidth = 26;
@@ -84,8 +85,9 @@ export function pictureOf(
   const fixed = top + lanes.length * laneGap + Math.max(1, people.length) * handsRow + ovenMore;
   // The oven's lane takes a row like the others, and a little more.
   const room = options.height - fixed;
-  const rowsRoom = Math.max(4, Math.floor(room / rowLeast));
-  const rows = rowsGiven(view, { at, x, start, right: width - 4, rowsRoom: rowsRoom - 1 });
+  const rowsOf = (height: number): number => Math.max(3, Math.floor(room / height) - 1);
+  const paper = { at, x, start, right: width - 4 };
+  const rows = rowsGiven(view, { ...paper, easy: rowsOf(rowEasy), most: rowsOf(rowLeast) });
   const count = rows.roast + rows.sides + rows.sauce + 1;
   const rowHeight = Math.min(rowMost, Math.max(rowLeast, room / count));
   const heights: Record<Lane, number> = {
@@ -111,7 +113,7 @@ export function pictureOf(
     ...(fold === undefined ? {} : { fold }),
     nowX: x(at),
     hours: hoursOf({ from: start, to: spans.to }, { x, manner, width }),
-    marks: packed(view, { at, x, start, right: width - 4, rows }),
+    marks: packed(view, { ...paper, rows }),
     spots: spotsOf(view, { at, start, x, oven: places.oven, roast: places.roast }),
     oven: ovenOf(view, { start, to: spans.to, x, manner }),
     busy: busyOf(view, { x, start, people }),

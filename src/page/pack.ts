@@ -39,6 +39,7 @@ interface Paper {
 const letterPixels = 6.9;
 const narrowest = 8;
 const mostRows = 5;
+const overlapCost = 6;
 
 /** The pull is the bracket, and the oven's moves are its own lane. */
 export const drawnElsewhere = (step: Step): boolean =>
@@ -70,24 +71,27 @@ export function stateOf(step: Step, at: Instant): MarkState {
   }
 }
 
-/** How many rows each lane gets of so many: one more where it mends most. A lane without pieces has none. */
-export function rowsGiven(view: View, paper: Paper & { rowsRoom: number }): Rows {
+/**
+ * How many rows each lane gets: one more where it mends most, `easy` in all, and up to `most` while
+ * pieces would still cover one another. A lane without pieces has none.
+ */
+export function rowsGiven(view: View, paper: Paper & { easy: number; most: number }): Rows {
   const faults = (lane: PackedLane, rows: number): number => {
     const marks = laneMarks(view, lane, { ...paper, rows });
     const wordless = marks.filter((mark) => mark.label === undefined);
     const ahead = wordless.filter((mark) => mark.state !== 'done' && mark.state !== 'taken');
-    return 6 * overlaps(marks) + wordless.length + ahead.length;
+    return overlapCost * overlaps(marks) + wordless.length + ahead.length;
   };
   const has = (lane: PackedLane): number =>
     laneMarks(view, lane, { ...paper, rows: 1 })[0] ? 1 : 0;
   const rows: Rows = { roast: has('roast'), sides: has('sides'), sauce: has('sauce') };
   const used = rows.roast + rows.sides + rows.sauce;
-  for (let left = paper.rowsRoom - used; left > 0; left -= 1) {
+  for (let given = used; given < paper.most; given += 1) {
     const best = packedLanes
       .filter((lane) => rows[lane] > 0 && rows[lane] < mostRows)
       .map((lane) => ({ lane, gain: faults(lane, rows[lane]) - faults(lane, rows[lane] + 1) }))
       .sort((a, b) => b.gain - a.gain)[0];
-    if (!best || best.gain <= 0) break;
+    if (!best || best.gain <= 0 || (given >= paper.easy && best.gain < overlapCost)) break;
     rows[best.lane] += 1;
   }
   return rows;

@@ -74,6 +74,7 @@ export async function goTo(house: House, moment: Moment): Promise<void> {
     await house.say("it's out");
     await house.clock(later(await now(house), 8));
     await house.say('the potatoes are on top to brown');
+    await house.say('set a timer for twelve minutes for the rolls');
   }
   if (moment === 'served') {
     const { view } = await house.say("what's next");

@@ -4,10 +4,13 @@ import { capital, clock, type Manner, span } from '../show.ts';
 import type { View } from '../wire.ts';
 import { words } from '../words.ts';
 
+/** A timer's ticket takes the room of two steps to come. */
+const timersAtMost = 2;
+
 export function Next(props: { view: View; sentence: Sentence; at: number; manner: Manner }) {
   const { view, sentence, at, manner } = props;
-  const coming = comingSteps(view, sentence, at, 4);
-  const timers = [...view.timers].sort((a, b) => a.at.localeCompare(b.at)).slice(0, 3);
+  const timers = [...view.timers].sort((a, b) => a.at.localeCompare(b.at)).slice(0, timersAtMost);
+  const coming = comingSteps(view, sentence, at, timers.length === 0 ? 4 : 3 - timers.length);
   return (
     <div class="hanging">
       {timers.length > 0 && (

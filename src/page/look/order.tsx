@@ -16,7 +16,10 @@ export function Order(props: {
 }) {
   const { view, sentence, manner, link, choosing, say, openPad } = props;
   const reads =
-    view && !choosing && ['preheat', 'sear', 'low-roast', 'rest', 'hold'].includes(view.stage);
+    view &&
+    !view.emergency &&
+    !choosing &&
+    ['preheat', 'sear', 'low-roast', 'rest', 'hold'].includes(view.stage);
   const wants = sentence.called?.kind === 'check-due';
   return (
     <section class="order ticket" aria-label={words.check.table}>

@@ -1,5 +1,5 @@
 /** Large digits for a reading, for wet knuckles. */
-import { useEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import { words } from '../words.ts';
 import { Dialog } from './dialog.tsx';
 
@@ -11,7 +11,7 @@ export function Pad(props: { unit: 'F' | 'C'; close(): void; send(value: string)
   const add = (digit: string): void => setValue((before) => `${before}${digit}`.slice(0, 3));
   const back = (): void => setValue((before) => before.slice(0, -1));
   const ready = value !== '';
-  useEffect(() => {
+  useLayoutEffect(() => {
     const press = ({ key }: KeyboardEvent): void => {
       if (/^\d$/.test(key)) add(key);
       if (key === 'Backspace') back();
