@@ -174,6 +174,8 @@ const slots = {
   },
   'ask-safety': {
     about: z.string().optional(),
+    /** How long it stood out, if that is asked. */
+    minutes: z.number().optional(),
     temperature: z.number().optional(),
     unit: temperatureUnit.optional(),
   },

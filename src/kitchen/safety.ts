@@ -208,6 +208,14 @@ export const safetyData = {
       most('fridge', 40, 'fahrenheit'),
     ],
   },
+  refreeze: {
+    authority: 'USDA FSIS',
+    text: 'freezing and food safety: refreezing',
+    edition: 'undated sheet',
+    known: 'from memory',
+    said: 'asked',
+    figures: [most('out', 120, 'minutes')],
+  },
   'thaw-water': {
     ...usda,
     text: 'safe defrosting methods',

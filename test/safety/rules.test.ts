@@ -128,6 +128,17 @@ describe('sentences', () => {
   });
 });
 
+describe('so long out of the fridge', () => {
+  // USDA FSIS, two-hour rule; a minute either side.
+  it.each([
+    [119, /is within it/],
+    [120, /is within it/],
+    [121, /too long: do not eat it/],
+  ])('%d minutes', (minutes, wanted) => {
+    expect(safetyAnswer('it sat out', scene(), minutes).text).toMatch(wanted);
+  });
+});
+
 describe('a question of safety', () => {
   it.each<[string, RegExp[]]>([
     [

@@ -37,7 +37,7 @@ import { askThings } from './recognisers/ask-things.ts';
 import { askTime } from './recognisers/ask-time.ts';
 import { behind } from './recognisers/behind.ts';
 import { correction } from './recognisers/correction.ts';
-import { daysAsked } from './recognisers/days-asked.ts';
+import { daysAsked, stoodOut } from './recognisers/days-asked.ts';
 import { daysTold, lastNight, publicTable } from './recognisers/days-told.ts';
 import { doneness } from './recognisers/doneness.ts';
 import { emergency } from './recognisers/emergency.ts';
@@ -47,9 +47,11 @@ import { haveList, inHouse } from './recognisers/house.ts';
 import { lack } from './recognisers/lack.ts';
 import { menu } from './recognisers/menu.ts';
 import { method } from './recognisers/method.ts';
+import { namedSteps } from './recognisers/named-steps.ts';
 import { notDone, skip } from './recognisers/not-done.ts';
 import { notes } from './recognisers/notes.ts';
 import { ovenTalk } from './recognisers/oven.ts';
+import { plateTroubles } from './recognisers/plate-troubles.ts';
 import { progress } from './recognisers/progress.ts';
 import { readings } from './recognisers/readings.ts';
 import { roast } from './recognisers/roast.ts';
@@ -76,6 +78,7 @@ const across: readonly Recogniser[] = [
   // "no, I meant 94" must be gone before "no" and 94 are seen apart.
   correction,
   together,
+  stoodOut,
   haveList,
 ];
 
@@ -97,6 +100,9 @@ const within: readonly Recogniser[] = [
   units,
   // "ten minutes for the rolls" before any other use of minutes.
   timers,
+  // A card's own clause, word for word, before its words mean anything else.
+  namedSteps,
+  plateTroubles,
   trouble,
   // "I have butter" before a dish of that name, "Ola comes an hour later" before the table moves.
   inHouse,

@@ -52,7 +52,7 @@ export function answer(heard: Heard, scene: Scene): Spoken {
         ? boilingAnswer(heard, scene)
         : temperatureAnswer(heard, scene);
     case 'ask-safety':
-      return safetyAnswer(heard.about, scene);
+      return safetyAnswer(heard.about, scene, heard.minutes);
     case 'ask-guests':
       return guestsAnswer(heard.about, scene);
     default:

@@ -1,9 +1,10 @@
 /** Which rules of safety a question is about. Two authorities are two sentences, each with its name. */
-import type { SafetyRuleId } from '../../kitchen/safety.ts';
+import { figureOf, meets, type SafetyRuleId } from '../../kitchen/safety.ts';
 import type { Scene } from '../scene.ts';
-import { type Spoken, sentences, silent } from '../spoken.ts';
+import { capital, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { safetyRules, yoursToChoose } from './safety.ts';
 import { isBelowConsumerMinimum } from './safety-moments.ts';
+import { duration } from './words.ts';
 
 /** The first row whose words stand in the question answers it. */
 const topics: readonly (readonly [words: RegExp, rules: readonly SafetyRuleId[]])[] = [
@@ -13,6 +14,7 @@ const topics: readonly (readonly [words: RegExp, rules: readonly SafetyRuleId[]]
   ],
   [/pregnan|child|kid|baby|toddler|elder|\bold\b|grand|gran\b|nan\b|immun|chemo/, ['vulnerable']],
   [/allerg|coeliac|celiac|intoleran/, ['allergy']],
+  [/refreeze|freeze (it )?again|back in the freezer/, ['refreeze']],
   [/thaw|defrost|frozen|freezer/, ['thaw-fridge', 'thaw-water']],
   [/rinse|wash|hands|\bboard\b|raw juice|platter|cross contam/, ['raw-hands']],
   [/raw.*(fridge|keep|kept|days)|(fridge|keep|kept).*raw|before (i|we) cook/, ['raw-kept']],
@@ -35,7 +37,23 @@ const topics: readonly (readonly [words: RegExp, rules: readonly SafetyRuleId[]]
   [/how long.*rest|rest.*long/, ['rest']],
 ];
 
-export function safetyAnswer(about: string | undefined, scene: Scene): Spoken {
+/** So long out of the fridge, against the two-hour rule. */
+function stoodOut(minutes: number, scene: Scene): Spoken {
+  const within = meets(figureOf('out-of-fridge', 'out'), minutes);
+  return sentences([
+    within
+      ? say`${capital(duration(minutes))} is within it.`
+      : say`${capital(duration(minutes))} is too long: do not eat it.`,
+    safetyRules['out-of-fridge'].sentence(scene),
+  ]);
+}
+
+export function safetyAnswer(
+  about: string | undefined,
+  scene: Scene,
+  minutes?: number | undefined,
+): Spoken {
+  if (minutes !== undefined) return stoodOut(minutes, scene);
   const topic = (about ?? '').toLowerCase();
   const found = topics.find(([words]) => words.test(topic));
   if (found) return sentences(found[1].map((rule) => safetyRules[rule].sentence(scene)));

@@ -25,7 +25,7 @@ export function safetyMomentsOf(
   const needs = new Set(dinner.notes.map((note) => note.need));
   when('pink-target', pink && !inside);
   when('surface-inside', pink && inside);
-  when('vulnerable-guest', needs.has('vulnerable'));
+  when('vulnerable-guest', needs.has('vulnerable') && (serve === undefined || pink));
   when('allergic-guest', needs.has('allergy'));
   when('guests-later', needs.has('comes-later'));
   when('roast-frozen', dinner.roast.frozen === true);

@@ -36,7 +36,7 @@ const sentenceOf: Record<SafetyRuleId, (scene: Scene) => Spoken> = {
   poultry: ({ dinner: { units } }) =>
     say`Poultry and stuffing go to ${heat('poultry', 'poultry', units)}, minced meat to ${heat('poultry', 'minced meat', units)}, says the USDA.`,
   'oven-325': ({ dinner: { units } }) =>
-    say`The USDA's roasting charts want an oven at ${heat('oven-325', 'oven', units)} or hotter; yours is gentler than that, your choice to make.`,
+    say`The USDA's roasting charts want an oven at ${heat('oven-325', 'oven', units)} or hotter; a gentler one is your choice to make.`,
   'oven-food-service': ({ dinner: { units } }) =>
     say`For food service the Food Code takes a dry oven of ${heat('oven-food-service', 'from ten pounds', units)} only for roasts of ten pounds or more; under that ${heat('oven-food-service', 'still oven, under ten pounds', units)}, or ${heat('oven-food-service', 'fan oven, under ten pounds', units)} with the fan.`,
   hold: ({ dinner: { units } }) =>
@@ -61,6 +61,8 @@ const sentenceOf: Record<SafetyRuleId, (scene: Scene) => Spoken> = {
     units.weight === 'lb'
       ? say`Thaw it in the fridge, at ${heat('thaw-fridge', 'fridge', units)} or colder: a day for every four to five pounds, says the USDA. It then keeps three to five days raw.`
       : say`Thaw it in the fridge, at ${heat('thaw-fridge', 'fridge', units)} or colder: a day for every two kilos or so, says the USDA. It then keeps three to five days raw.`,
+  refreeze: () =>
+    say`What thawed in the fridge may be frozen again, says the USDA, with some loss of juice; what stood out for more than two hours may not.`,
   'thaw-water': ({ dinner: { units } }) =>
     units.weight === 'lb'
       ? say`Quicker is cold water: the roast in a bag that does not leak, fresh cold water every half hour, about half an hour a pound, and into the oven at once, says the USDA.`

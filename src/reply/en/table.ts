@@ -7,13 +7,15 @@ import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts
 import { cardsOf, dishesFor, type Holding, holding } from './allergens.ts';
 import { carvingMap } from './carving.ts';
 import { guestName, manyGuests } from './names.ts';
-import { clock, clockOfTime, count, duration } from './words.ts';
+import { isBelowConsumerMinimum } from './safety-moments.ts';
+import { clock, clockOfTime, count, degrees, duration } from './words.ts';
 
 /** "an hour" after the table, or a clock time. */
 function laterWords(value: string | undefined, scene: Scene): Spoken {
   if (value === undefined) return say`later`;
   if (/^\d\d:\d\d$/.test(value)) return say`at ${clockOfTime(value, scene.dinner)}`;
-  return say`${duration(Number(value))} later`;
+  const minutes = Number(value);
+  return minutes === 60 ? say`an hour later` : say`${duration(minutes)} later`;
 }
 
 /** What it is that they must not have: a coeliac's is gluten. */
@@ -100,7 +102,7 @@ export function guestNotedWords(note: GuestNote, scene: Scene): Spoken {
   const name = guestName(note.who);
   switch (note.need) {
     case 'vulnerable':
-      return say`Noted for ${name}: nothing pink.`;
+      return vulnerableWords(name, scene);
     case 'allergy':
       return allergyWords(note, name, scene);
     case 'diet':
@@ -112,6 +114,15 @@ export function guestNotedWords(note: GuestNote, scene: Scene): Spoken {
     case 'doneness':
       return say`Noted: ${(note.value ?? 'another doneness').replace('-', ' ')} for ${name}. End slices, or a minute in hot gravy; the roast stays as it is.`;
   }
+}
+
+/** What is done for them: their slices cooked on, or nothing where the whole roast goes far enough. */
+function vulnerableWords(name: Spoken, scene: Scene): Spoken {
+  const serve = scene.dinner.target?.serveCelsius;
+  if (serve === undefined) return say`Noted for ${name}: nothing pink.`;
+  if (!isBelowConsumerMinimum(serve))
+    return say`Noted for ${name}. The whole roast goes to ${degrees(serve, scene.dinner.units)}, so they eat as the others do.`;
+  return say`Noted for ${name}. I plan their slices cooked on while you carve; or say the whole roast goes to medium well.`;
 }
 
 function allergyWords(note: GuestNote, name: Spoken, scene: Scene): Spoken {

@@ -57,6 +57,28 @@ const howTo = (match: Match): Meaning | undefined => {
 
 const meat = '(roast|joint|meat|beef|lamb|pork|rib|ribs|rib roast|prime rib|bird|piece|cut)';
 
+/** "It sat out for three hours, is it still safe": said or asked, it wants an answer. */
+export const stoodOut: Recogniser = {
+  name: 'stood-out',
+  moods: ['question', 'statement', 'story', 'negative'],
+  phrases: [
+    ...phrases(
+      [
+        '(@it|the meat|the leftovers|leftovers|the raw roast) (sat|stood|was|were|has been|have been|has sat|has stood|been) [left] (out|on the counter|on the side|at room temperature) [of the fridge|on the counter|on the side] [overnight] [for|about] {d:duration} [*]',
+        '(left|leave) @it (out|on the counter|on the side) [of the fridge] [for] {d:duration} [*] [safe|ok|fine]',
+      ],
+      (match) => {
+        const minutes = match.minutes('d');
+        // "I have left it out for ten minutes" while it rests is no question of safety.
+        const asked = /\b(safe|ok|all right|fine|still good|throw|bin|eat)\b|\?/.test(match.line);
+        return asked && Number.isFinite(minutes)
+          ? { intent: 'ask-safety', about: clauseWords(match), minutes }
+          : undefined;
+      },
+    ),
+  ],
+};
+
 export const daysAsked: Recogniser = {
   name: 'days-asked',
   moods: ['question'],
@@ -125,6 +147,7 @@ export const daysAsked: Recogniser = {
         '(how long|how many days|how well) (do|does|will|can|should|would) [the|my|a] (leftovers|left overs|leftover|rest|cooked meat|cooked beef|raw roast|stock|cold roast|slices|@meat) (keep|last|stay good|be kept|stay safe|be good|be left out)',
         'how long (can|may|could|should) (i|we|it|@it) [be] (hold|held|keep warm|kept warm|wait) [it|@it] [warm|hot] [for|$]',
         '(should|can|must|do) (i|we) [need to] (rinse|wash) [it|@it]',
+        '(what if|what do i do if|what should i do if|what happens if) * (allergic reaction|allergy)',
         '[can|could|should|may|do] [i|we] [serve|sell|give|cook|hold] [it|@it|this] [rare|pink|at {x:temperature}] [degrees] [to|for] (customers|the public|paying guests|food service|a restaurant|restaurants)',
       ],
       (match) => ({ intent: 'ask-safety', about: clauseWords(match) }),
@@ -141,6 +164,13 @@ export const daysAsked: Recogniser = {
         'how (do|should|can) (i|we) (portion|store|keep|pack|box up) [the|all the|my] (leftovers|left overs|rest)',
       ],
       { intent: 'ask-how', topic: 'portion' },
+    ),
+    ...phrases(
+      [
+        'how (do|can|would) (i|we) (know|tell|check|test|find out) [if|that|whether] [the|my|our] (thermometer|probe) [is|reads|works] [right|true|accurate|off|correct|properly]',
+        'is (my|the) (thermometer|probe) (right|accurate|true|off|correct)',
+      ],
+      { intent: 'ask-how', topic: 'check-thermometer' },
     ),
     ...phrases(
       [
