@@ -17,12 +17,33 @@ import { mayMatch, wordsOfLine } from './phrase.ts';
 import { Match, type Meaning, type Recogniser } from './recogniser.ts';
 import { type Token, tokensOf, wordsBetween } from './token.ts';
 
+/** Markup and code are nobody's speech. */
+const code = /[<>{}]|\b(?:select|drop|insert)\b.*\b(?:from|table|into)\b.*[;*=]|https?:\/\//i;
+
 /** A text is cut off here: nobody says more in one breath, and what is pasted is no report. */
 const tokensHigh = 100;
 /** What one text may be taken to mean at most; more is noise. */
 const heardHigh = 12;
 
 const languages: Record<SpokenLanguage, Language> = { en: english, de: german };
+
+/**
+ * Reads a few sentences of every kind, so that what is made once (names, expressions) is made before
+ * the first words are waited for.
+ */
+export function warmUp(context: ReadContext): void {
+  for (const text of warming) read(text, context);
+}
+
+const warming = [
+  'seven pound three bone rib roast, dinner at half past six tomorrow for six, medium rare',
+  "it reads one oh four, the potatoes are in and the guests are thirty minutes late, what's next",
+  'I turned the oven down to three hundred ten minutes ago and skipped the trussing',
+  'no, I meant ninety four, set a timer for ten minutes for the carots',
+  'how long do the potatoes need, can I use dried thyme, is it safe for my pregnant sister',
+  "we haven't got a rack, the power went out and Sam is on gravy, tell me when it reads 110",
+  'did you see the game last night',
+] as const;
 
 /** What `text` is taken to mean, in the order of speech. Never empty, never throws. */
 export function read(text: string, context: ReadContext): Heard[] {
@@ -32,6 +53,7 @@ export function read(text: string, context: ReadContext): Heard[] {
 function readIn(language: Language, text: string, context: ReadContext): Heard[] {
   if (text.length > limits.utteranceCharacters)
     return [{ intent: 'unclear', text: text.slice(0, 80) }];
+  if (code.test(text)) return [{ intent: 'unrelated', text: text.slice(0, 80) }];
   const spoken = tokensOf(text);
   if (spoken.length > tokensHigh) return [{ intent: 'unclear', text: text.slice(0, 80) }];
   const { tokens, quantities } = language.prepare(spoken, context);

@@ -103,6 +103,8 @@ export function assumptionSentence(
 ): string {
   const degrees = (celsius: number): string =>
     inCelsius ? `${Math.round(celsius)} °C` : `${Math.round(fahrenheitOfCelsius(celsius))} °F`;
+  const difference = (kelvin: number): string =>
+    inCelsius ? `${Math.abs(round(kelvin, 1))} °C` : `${Math.abs(Math.round(kelvin * 1.8))} °F`;
   const weight = (kilograms: number): string =>
     inCelsius
       ? `${round(kilograms, 1)} kilograms`
@@ -118,6 +120,10 @@ export function assumptionSentence(
       return 'Its heart was taken to be still frozen, which makes the spread wide.';
     case 'oven-as-set':
       return 'The oven was taken to hold what its dial says, within what household ovens err by.';
+    case 'oven-biased':
+      return `The oven was taken to run about ${difference(assumption.kelvin)} ${assumption.kelvin > 0 ? 'over' : 'under'} its dial.`;
+    case 'thermometer-biased':
+      return `The thermometer was taken to read about ${difference(assumption.kelvin)} ${assumption.kelvin > 0 ? 'high' : 'low'}.`;
     case 'no-reading-yet':
       return 'There is no reading that counts yet; the spread is that of roasts of this size.';
     case 'reading-off-centre':

@@ -2,7 +2,13 @@
 import { z } from 'zod';
 import { isTimeZone } from '../../base/time.ts';
 import { read } from '../../intents/read.ts';
-import { expectations, type Lexicon, languages, stages } from '../../kitchen/heard.ts';
+import {
+  expectations,
+  type Lexicon,
+  languages,
+  type ReadContext,
+  stages,
+} from '../../kitchen/heard.ts';
 
 const request = z.strictObject({
   text: z.string(),
@@ -21,14 +27,29 @@ const request = z.strictObject({
   language: z.enum(languages).optional(),
 });
 
-/** Where a line names no instant: an evening, so that "at three" is the afternoon that has been. */
-const usualNow = Date.parse('2026-12-19T20:00:00Z');
-
 const failure = (message: string, field?: string): string =>
   JSON.stringify({ error: { message, ...(field === undefined ? {} : { field }) } });
 
+/** Where and when a line is said that does not say so itself. */
+export interface UnderstandUsual {
+  /** Milliseconds since the epoch. */
+  now(): number;
+  timeZone: string;
+}
+
+/** The situation of a line that says nothing of it. */
+export const plainSituation = (lexicon: Lexicon, usual: UnderstandUsual): ReadContext => ({
+  now: usual.now(),
+  timeZone: usual.timeZone,
+  units: { temperature: 'F', weight: 'lb' },
+  paused: false,
+  dishes: [],
+  openSteps: [],
+  lexicon,
+});
+
 /** Answers one line; a line that cannot be read is answered by an error that names the field. */
-export function understandLine(line: string, lexicon: Lexicon): string {
+export function understandLine(line: string, lexicon: Lexicon, usual: UnderstandUsual): string {
   let value: unknown;
   try {
     value = JSON.parse(line);
@@ -47,22 +68,22 @@ export function understandLine(line: string, lexicon: Lexicon): string {
   const { text, now, timeZone, stage, expecting, units, paused, dishes, language } = parsed.data;
   const offset = now === undefined ? undefined : fixedZone(now);
   const heard = read(text, {
-    now: now === undefined ? usualNow : Date.parse(now),
-    timeZone: timeZone ?? offset ?? 'UTC',
+    ...plainSituation(lexicon, usual),
+    ...(now === undefined ? {} : { now: Date.parse(now) }),
+    timeZone: timeZone ?? offset ?? usual.timeZone,
     language,
     stage,
     expecting,
     units: { temperature: units?.temperature ?? 'F', weight: units?.weight ?? 'lb' },
     paused: paused ?? false,
     dishes: dishes ?? [],
-    openSteps: [],
-    lexicon,
   });
   return JSON.stringify({ heard });
 }
 
 /** The offset an instant was written with, as a zone: whole hours only have a name everywhere. */
 function fixedZone(iso: string): string | undefined {
+  if (iso.endsWith('Z')) return 'UTC';
   const match = /([+-]\d\d:\d\d)$/.exec(iso);
   return match && isTimeZone(match[1]!) ? match[1] : undefined;
 }

@@ -1,13 +1,20 @@
 /** `roastcall understand` and `roastcall forecast`: JSON lines in, each answered as it is read. */
 import { createInterface } from 'node:readline';
 import { forecastLine } from '../../bridges/lines/forecast.ts';
-import { understandLine } from '../../bridges/lines/understand.ts';
+import { plainSituation, understandLine } from '../../bridges/lines/understand.ts';
+import { warmUp } from '../../intents/read.ts';
 import { lexiconOf } from '../../kitchen/card.ts';
+import { systemClock } from '../clock.ts';
 import { cardsOf } from '../household.ts';
 
 export function understandCommand(options: { cards?: string }): Promise<number> {
   const lexicon = lexiconOf(cardsOf(options.cards));
-  return linesCommand((line) => understandLine(line, lexicon));
+  const usual = {
+    now: () => systemClock.now(),
+    timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone,
+  };
+  warmUp(plainSituation(lexicon, usual));
+  return linesCommand((line) => understandLine(line, lexicon, usual));
 }
 
 export const forecastCommand = (): Promise<number> => linesCommand((line) => forecastLine(line));

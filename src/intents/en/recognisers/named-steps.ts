@@ -1,0 +1,35 @@
+/**
+ * A report in a card's own words: "the stock is on", "the plates are warming". Each step's clause of
+ * being done is among its names, so a clause that is word for word such a name is that step's report.
+ */
+import { isRoastMoment } from '../../../kitchen/card.ts';
+import type { ReadContext } from '../../../kitchen/heard.ts';
+import { stemsOf } from '../../names.ts';
+import type { Recogniser } from '../../recogniser.ts';
+import { phrases } from '../vocabulary.ts';
+import { momentOf } from './moment-of.ts';
+
+const tells = / (is|are|has|have) /;
+const keyOf = (words: string): string => stemsOf(words).join(' ');
+
+/** The step whose clause it is: an open one, else one of this dinner. */
+function stepTold(line: string, context: ReadContext): string | undefined {
+  const key = keyOf(line);
+  const named = context.lexicon.steps
+    .filter((step) => step.names.some((name) => tells.test(name) && keyOf(name) === key))
+    .map((step) => step.id)
+    // Into and out of the oven, and the roast's own moments, have words of their own.
+    .filter((id) => !isRoastMoment(id) && !/\.(in|out)$/.test(id));
+  const ofDinner = (id: string): boolean =>
+    !id.includes('.') || context.dishes.includes(id.split('.')[0] ?? '');
+  return context.openSteps.find((id) => named.includes(id)) ?? named.find(ofDinner) ?? named[0];
+}
+
+export const namedSteps: Recogniser = {
+  name: 'named-steps',
+  moods: ['statement'],
+  phrases: phrases(['^ {who:thing} (is|are|has|have) {what:thing} $'], (match) => {
+    const step = stepTold(match.line, match.context);
+    return step === undefined ? undefined : { intent: 'report-done', step, ...momentOf(match) };
+  }),
+};
