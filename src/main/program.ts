@@ -82,6 +82,7 @@ function programOf(done: Done): Command {
   command('plan', "print the day's plan for a dinner written as YAML or JSON")
     .argument('[file]', 'the written dinner')
     .option('--json', 'print the plan as JSON')
+    .option('--svg', 'draw it: lanes for hands, ovens, the roast and the dishes')
     .option('--schema', 'print the JSON Schema of such a file')
     .option(...cards)
     .action(done((file: string | undefined, options) => planCommand(file, options)));

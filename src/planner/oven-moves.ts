@@ -2,12 +2,14 @@
  * What each oven's dial is set to so that every stay has a heat it bears: as few changes as can be,
  * a heat that all who share it tolerate, and each change begun in time to be there.
  */
-import { clamp } from '../base/units.ts';
+import { celsiusOfFahrenheit, clamp, fahrenheitOfCelsius } from '../base/units.ts';
 import type { OvenMove } from '../kitchen/plan.ts';
 import type { Grid } from './grid.ts';
 import { instantOfMinute } from './grid.ts';
 import { changeMinutes, ovenNow, type Point, type Problem, type Stay } from './problem.ts';
 import type { Solution } from './solve/solve.ts';
+
+const dialFahrenheit = 5;
 
 interface Spell {
   from: number;
@@ -74,6 +76,9 @@ function heatsOfGroups(groups: readonly Group[], problem: Problem): Heat[] {
     const high = next.high + minutes * oven.coolingKelvinPerMinute;
     liked[index] = clamp(clamp(liked[index] ?? 0, low, high), group.low, group.high);
   }
+  groups.forEach((group, index) => {
+    liked[index] = atMark(liked[index] ?? 0, liked[index + 1], group);
+  });
   return groups.map((group, index): Heat => {
     const celsius = liked[index] ?? 0;
     const task = group.spells[0]?.stay.task ?? '';
@@ -87,6 +92,16 @@ function heatsOfGroups(groups: readonly Group[], problem: Problem): Heat[] {
       task,
     };
   });
+}
+
+/** A dial has marks: the next one that all still bear, on the side of the heat to come. */
+function atMark(celsius: number, next: number | undefined, { low, high }: Group): number {
+  const marks = fahrenheitOfCelsius(celsius) / dialFahrenheit;
+  const sideways =
+    next === undefined ? Math.round(marks) : next > celsius ? Math.ceil(marks) : Math.floor(marks);
+  const exact = Math.abs(marks - Math.round(marks)) < 0.01 ? Math.round(marks) : sideways;
+  const marked = celsiusOfFahrenheit(exact * dialFahrenheit);
+  return marked >= low && marked <= high ? marked : celsius;
 }
 
 const startOf = (group: Group): number => Math.min(...group.spells.map((one) => one.from));

@@ -110,8 +110,10 @@ describe('plan', () => {
     writeFileSync(join(folder, 'dinner.json'), JSON.stringify(dinner));
     const table = await ended(['plan', join(folder, 'dinner.json')]);
     expect(table).toMatchObject({ code: 0, err: '' });
-    expect(table.out).toMatch(/^Table at 19:00, .*for 6, pull at 1\d\d °F/);
-    expect(table.out).toMatch(/\n\d\d:\d\d +oven +450 °F/);
+    // One clock form on the page: twelve hours where the household counts in Fahrenheit.
+    expect(table.out).toMatch(/^Table at 7:00, .*for 6, pull at 1\d\d °F/);
+    expect(table.out).not.toMatch(/\b1[3-9]:\d\d/);
+    expect(table.out).toMatch(/\n\d\d?:\d\d +oven +450 °F/);
     const json = await ended(['plan', '--json', join(folder, 'dinner.json')]);
     expect(JSON.parse(json.out)).toMatchObject({
       serving: { wanted: '2026-12-19T19:00:00+00:00' },

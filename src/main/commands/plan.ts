@@ -5,12 +5,13 @@ import { inThisThread } from '../../session/compute.ts';
 import { dayOf, UnknownCard } from '../../session/day.ts';
 import { cardsOf, openingOf } from '../household.ts';
 import { planFileSchema, readPlanFile } from '../plan-file.ts';
+import { planPicture } from '../plan-picture.ts';
 import { planTable } from '../plan-table.ts';
 import { Refusal } from '../refusal.ts';
 
 export async function planCommand(
   file: string | undefined,
-  options: { json?: boolean; schema?: boolean; cards?: string },
+  options: { json?: boolean; svg?: boolean; schema?: boolean; cards?: string },
 ): Promise<number> {
   if (options.schema) {
     const schema = z.toJSONSchema(planFileSchema, { io: 'input' });
@@ -26,8 +27,9 @@ export async function planCommand(
     return 2;
   }
   try {
-    const { view } = await dayOf(dinner, cardsOf(options.cards), inThisThread);
-    process.stdout.write(options.json ? `${JSON.stringify(view)}\n` : planTable(view));
+    const { view, outlook } = await dayOf(dinner, cardsOf(options.cards), inThisThread);
+    if (options.json) process.stdout.write(`${JSON.stringify(view)}\n`);
+    else process.stdout.write(options.svg ? planPicture(view, outlook) : planTable(view, outlook));
     return 0;
   } catch (error) {
     if (!(error instanceof UnknownCard)) throw error;
