@@ -1,8 +1,8 @@
 /** The evening before: the thermometer, the cuts, the salt, one after the other. */
-import { addMinutes, type Instant } from '../../base/time.ts';
+import { addMinutes, type Instant, minutesBetween } from '../../base/time.ts';
 import { seasoningStep, thermometerStep } from '../../kitchen/chores.ts';
 import { type Dinner, roastCardOf } from '../../kitchen/dinner.ts';
-import type { Plan, PlannedStep } from '../../kitchen/plan.ts';
+import type { Plan, PlannedStep, Reason } from '../../kitchen/plan.ts';
 import { clockAt, toldAt } from './chore.ts';
 
 /** Clock times of the evening. Common practice, no source. */
@@ -27,7 +27,8 @@ export function cutBeforeSalting(
     if (offset === undefined || !untouched || step.startAt <= saltAt) return step;
     const startAt = addMinutes(saltAt, offset);
     const endAt = addMinutes(startAt, step.minutes.p50);
-    return { ...step, startAt, endAt, state: startAt <= now ? 'due' : 'planned' };
+    const why: Reason[] = [{ key: 'before-step', step: 'salt-ahead', minutes: -offset }];
+    return { ...step, startAt, endAt, why, state: startAt <= now ? 'due' : 'planned' };
   });
 }
 
@@ -94,5 +95,8 @@ export function testedTheEveningBefore(
     startAt,
     endAt: addMinutes(startAt, step.minutes.p50),
     state: startAt <= now ? 'due' : 'planned',
+    why: [
+      { key: 'before-step', step: 'roast-in', minutes: minutesBetween(startAt, plan.roastInAt) },
+    ],
   };
 }
