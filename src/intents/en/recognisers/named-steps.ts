@@ -30,6 +30,10 @@ export const namedSteps: Recogniser = {
   moods: ['statement'],
   phrases: phrases(['^ {who:thing} (is|are|has|have) {what:thing} $'], (match) => {
     const step = stepTold(match.line, match.context);
-    return step === undefined ? undefined : { intent: 'report-done', step, ...momentOf(match) };
+    // Uncalled, "the probe is in" says how the roast is set up.
+    const setup = step === 'probe' && !match.context.openSteps.includes(step);
+    return step === undefined || setup
+      ? undefined
+      : { intent: 'report-done', step, ...momentOf(match) };
   }),
 };
