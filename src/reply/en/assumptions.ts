@@ -2,7 +2,7 @@
 import { assertNever } from '../../base/assert.ts';
 import type { ForecastAssumption } from '../../kitchen/forecast.ts';
 import { type Spoken, say } from '../spoken.ts';
-import { degrees, type Units, weight } from './words.ts';
+import { degrees, degreesApart, type Units, weight } from './words.ts';
 
 export function assumptionWords(assumption: ForecastAssumption, units: Units): Spoken {
   switch (assumption.key) {
@@ -16,6 +16,14 @@ export function assumptionWords(assumption: ForecastAssumption, units: Units): S
       return say`Its heart is taken to be still frozen.`;
     case 'oven-as-set':
       return say`The oven is taken to have stood as set.`;
+    case 'oven-biased':
+      return assumption.kelvin > 0
+        ? say`The oven is taken to run ${degreesApart(assumption.kelvin, units)} hot.`
+        : say`The oven is taken to run ${degreesApart(-assumption.kelvin, units)} cool.`;
+    case 'thermometer-biased':
+      return assumption.kelvin > 0
+        ? say`The thermometer is taken to read ${degreesApart(assumption.kelvin, units)} high.`
+        : say`The thermometer is taken to read ${degreesApart(-assumption.kelvin, units)} low.`;
     case 'no-reading-yet':
       return say`No reading yet, so the band is wide.`;
     case 'reading-off-centre':

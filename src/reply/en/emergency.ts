@@ -9,8 +9,8 @@ import { type Spoken, say, sentences } from '../spoken.ts';
 import { clock } from './words.ts';
 
 const firstAid: Record<EmergencyKind, Spoken> = {
-  fire: say`Keep the oven door shut and turn the oven off. No water on fat; a lid on a burning pan. If it does not die down at once, get everyone out and call the fire service.`,
-  burn: say`Cool the burn under cool running water for twenty minutes, rings off, no ice or butter. If it is large, deep, blistered or on the face, get medical help; call emergency services if you are in doubt.`,
+  fire: say`Keep the oven door shut and turn the oven off. No water on fat; a lid on a burning pan. If it does not die down at once, everyone out, and call the fire service.`,
+  burn: say`Cool the burn under cool running water for twenty minutes, rings off, no ice or butter. Large, deep, blistered or on the face: call emergency services.`,
   cut: say`Press a clean cloth hard on the cut and hold it up. If it is deep or will not stop bleeding, call emergency services.`,
   fall: say`Stay down and check what hurts. After a blow to the head or back, or if standing fails, do not move and call emergency services.`,
   choking: say`If they cannot cough or speak, five hard slaps between the shoulder blades, then five belly thrusts, in turn. Have someone call emergency services now. For a baby, chest thrusts in place of belly thrusts.`,
@@ -30,7 +30,7 @@ export function emergencyReply(kind: EmergencyKind, scene: Scene): Spoken {
   return sentences([firstAid[kind], kind === 'fire' ? afterFire : takeOver(scene)]);
 }
 
-const afterFire = say`The dinner can wait. Tell me when it is out and everyone is safe.`;
+const afterFire = say`Tell me when it is out.`;
 
 function takeOver(scene: Scene): Spoken {
   const { dinner, stage } = scene;
@@ -38,12 +38,12 @@ function takeOver(scene: Scene): Spoken {
   const roasting = stage === 'sear' || stage === 'low-roast';
   const next = roasting ? nextVital(scene) : undefined;
   const matter = next
-    ? say`the next thing that cannot wait is to ${next.title}, about ${clock(next.startAt, dinner)}`
-    : say`nothing of the dinner is lost by waiting`;
+    ? say`${next.title}, about ${clock(next.startAt, dinner)}`
+    : say`the dinner can wait`;
   return sentences([
     helper
       ? say`${helper.charAt(0).toUpperCase()}${helper.slice(1)} takes over: ${matter}.`
-      : say`Who can take over? For them, ${matter}.`,
-    say`I call only that until you say you are back.`,
+      : say`Who can take over? For them: ${matter}.`,
+    say`I call nothing else until you are back.`,
   ]);
 }

@@ -47,19 +47,13 @@ export function questionWords(question: Question, scene: Scene): Spoken {
         ? say`${degrees(reading ?? 0, dinner.units)} would surprise me. Was that in the other scale?`
         : say`${degrees(reading ?? 0, dinner.units)} in the middle? I expected about ${degrees(Number(question.text), dinner.units)}. Is it right, clear of bone and fat?`;
     case 'reading-or-oven':
-      return say`Is that the roast, or the oven?`;
-    case 'which-step':
-      return say`Which step do you mean?`;
+      return say`${degrees(reading ?? 0, dinner.units)} in the roast, or the oven?`;
     case 'serving-past':
       return say`That hour has gone today. Tomorrow, or another time?`;
-    case 'roast-size':
-      return say`How big is it?`;
     case 'choice':
       return silent;
     case 'start-over':
       return say`Forget this dinner and begin a new one? Yes or no.`;
-    case 'unclear':
-      return say`${question.text}`;
   }
 }
 

@@ -11,7 +11,7 @@ import {
   safetyRuleIds,
 } from '../../kitchen/safety.ts';
 import type { Scene } from '../scene.ts';
-import { type Spoken, say } from '../spoken.ts';
+import { type Spoken, say, silent } from '../spoken.ts';
 import { authorityDegrees, count, degrees, type Units } from './words.ts';
 
 export interface SafetyRule {
@@ -28,11 +28,19 @@ const number = (rule: SafetyRuleId, of: string, per = 1): Spoken =>
 
 const sentenceOf: Record<SafetyRuleId, (scene: Scene) => Spoken> = {
   'below-145': ({ dinner: { units } }) =>
-    say`The USDA advises ${heat('below-145', 'core', units)} and a three-minute rest for whole roasts; anyone pregnant, very young, old or ill should not eat it lower.`,
-  'surface-inside': ({ dinner: { units } }) =>
-    say`Rolled, stuffed or tenderised meat carries its surface inside. The USDA advises ${heat('surface-inside', 'core', units)} with a three-minute rest; with stuffing, ${heat('surface-inside', 'stuffing', units)} in its middle.`,
-  vulnerable: ({ dinner: { units } }) =>
-    say`Not pink for them: the USDA advises ${heat('vulnerable', 'core', units)} and a three-minute rest. Cook their slices on to ${heat('vulnerable', 'core', units)}, measured, or take the whole roast there.`,
+    say`The USDA advises ${heat('below-145', 'core', units)} and a three-minute rest for whole roasts; nothing pinker for anyone pregnant, very young, old or ill.`,
+  'surface-inside': ({ dinner: { units, roast } }) => {
+    const stuffed =
+      roast.prepared === 'stuffed'
+        ? say` The stuffing goes to ${heat('surface-inside', 'stuffing', units)} in its middle.`
+        : silent;
+    return say`Rolled, stuffed or tenderised meat carries its surface inside: the USDA advises ${heat('surface-inside', 'core', units)} with a three-minute rest.${stuffed}`;
+  },
+  vulnerable: ({ dinner: { units } }) => {
+    const why = say`Not pink for them: the USDA advises ${heat('vulnerable', 'core', units)} and a three-minute rest.`;
+    const how = say` Cook their slices on to ${heat('vulnerable', 'core', units)}, measured, or take the whole roast there.`;
+    return { text: why.text + how.text, speech: why.speech };
+  },
   poultry: ({ dinner: { units } }) =>
     say`Poultry and stuffing go to ${heat('poultry', 'poultry', units)}, minced meat to ${heat('poultry', 'minced meat', units)}, says the USDA.`,
   'oven-325': ({ dinner: { units } }) =>
@@ -71,8 +79,10 @@ const sentenceOf: Record<SafetyRuleId, (scene: Scene) => Spoken> = {
     units.temperature === 'F'
       ? say`The Food Code lets a thermometer be off by two degrees; ice water tells.`
       : say`The Food Code lets a thermometer be off by one degree; ice water tells.`,
-  allergy: () =>
-    say`Read every label, and use a clean board, knife and pan for what they eat. For a bad allergy, agree with them beforehand what to do if it happens.`,
+  allergy: () => ({
+    text: 'Read every label, and use a clean board, knife and pan for what they eat. For a bad allergy, agree with them beforehand what to do if it happens.',
+    speech: 'Read every label, and keep a clean board, knife and pan for them.',
+  }),
   'later-guests': ({ dinner: { units } }) =>
     say`What waits for them stays whole, at ${heat('later-guests', 'held', units)} or hotter, or is eaten within two hours, says the USDA.`,
   glass: () =>

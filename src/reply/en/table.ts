@@ -134,15 +134,24 @@ function allergyWords(note: GuestNote, name: Spoken, scene: Scene): Spoken {
       cardsOf(scene).length > 0 ? say`Nothing on this menu is made with it.` : silent,
     ]);
   const titles = [...new Set(found.map(({ card }) => card.title))].map((title) => say`${title}`);
-  const way = found.map((one) => withoutWords(one, note)).find((one) => one !== undefined);
-  return sentences([head, say`It is in the ${list(titles)}.`, way ? say`${way}` : silent]);
+  const dishes = say`It is in the ${list(titles)}.`;
+  // One way round by ear is enough, and only where one dish is meant; the rest is for the screen.
+  const aloud =
+    titles.length === 1
+      ? dishes
+      : say`It is in ${count(titles.length)} dishes: ask me for stand-ins.`;
+  return {
+    text: sentences([head, dishes, ...found.flatMap((one) => withoutWords(one, note))]).text,
+    speech: sentences([head, aloud]).speech,
+  };
 }
 
 /** How the dish goes without, by its card: for just that allergen if the card says so. */
-function withoutWords({ part }: Holding, note: GuestNote): string | undefined {
+function withoutWords({ part }: Holding, note: GuestNote): Spoken[] {
   const [guest] = avoidancesOf([note]);
   const free = guest?.allergens.map((one) => part.free?.[one]).find((one) => one !== undefined);
-  return free ?? part.instead;
+  const way = free ?? part.instead;
+  return way === undefined ? [] : [say`For the ${part.item}: ${way}`];
 }
 
 function dietWords(note: GuestNote, name: Spoken, scene: Scene): Spoken {
@@ -151,10 +160,14 @@ function dietWords(note: GuestNote, name: Spoken, scene: Scene): Spoken {
   if (fit === undefined)
     return sentences([head, say`Ask what that leaves out; I know no rule of it.`]);
   if (cardsOf(scene).length === 0) return head;
+  const titles = list(fit.map((card) => say`${card.title}`));
   return sentences([
     head,
     fit.length > 0
-      ? say`For them as written: ${list(fit.map((card) => say`${card.title}`))}. Plan a main dish beside it.`
+      ? {
+          text: `For them as written: ${titles.text}. Plan a main dish beside it.`,
+          speech: 'Plan a main dish for them.',
+        }
       : say`Nothing on this menu will do as written; plan a dish of their own.`,
   ]);
 }
