@@ -17,8 +17,9 @@ export function servingOf(
   pull: Plan['pullAt'],
 ): Pick<Plan, 'serving' | 'onTimeChance'> {
   const { wantedAt, servedAt, rest, restLowMinutes, carveMinutes, program } = day;
-  const likelyAt =
-    servedAt ?? instantOfMinute(day.grid, solution.starts.get('serve') ?? day.grid.now);
+  const plannedAt = instantOfMinute(day.grid, solution.starts.get('serve') ?? day.grid.now);
+  // Carved and not yet reported as served: it is not on the table before now.
+  const likelyAt = servedAt ?? Math.max(day.now, plannedAt);
   const sear = program.method === 'sear-last' ? program.searMinutes + searToCarveMinutes : 0;
   const tail = sear + carveMinutes;
   if (servedAt !== undefined) {
