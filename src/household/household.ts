@@ -24,6 +24,8 @@ export interface HouseholdOptions {
   /** How a dinner begins when nothing else is said. */
   opening(): Opening;
   open(dinner: string, opening: Opening): Promise<Session>;
+  /** What a past dinner taught of this kitchen, for the next one to begin with. */
+  learnt?(dinner: string, facts: readonly Fact[]): Promise<Opening['kitchen']>;
 }
 
 export interface Said {
@@ -59,6 +61,9 @@ const overAfterMilliseconds = 24 * 3_600_000;
 
 /** Past dinners listed at most, newest first. */
 const listedAtMost = 200;
+
+/** So many of the newest dinners are asked what they taught. */
+const learntFromAtMost = 3;
 
 /** Answers kept by key in memory; older ones are answered again from the log. */
 const answersKept = 500;
@@ -147,7 +152,7 @@ export class Household {
           weightUnit: units.weight,
           seed: usual.seed,
           language: usual.language,
-          kitchen: usual.kitchen,
+          kitchen: usual.kitchen ?? (await this.learnt()),
         },
       ]);
       this.latest = id;
@@ -155,6 +160,17 @@ export class Household {
     });
     this.making = made.catch(() => undefined);
     return made;
+  }
+
+  /** From the newest past dinner that taught anything; a fact of the new one, so it shows and can be told otherwise. */
+  private async learnt(): Promise<Opening['kitchen']> {
+    const { journal, learnt } = this.options;
+    if (!learnt) return undefined;
+    for (const { id } of (await journal.dinners()).slice(0, learntFromAtMost)) {
+      const belief = await learnt(id, await journal.read(id)).catch(() => undefined);
+      if (belief) return belief;
+    }
+    return undefined;
   }
 
   /** A dinner the journal knows; throws HouseholdTrouble `unknown-dinner` for any other. */

@@ -132,6 +132,9 @@ export type ForecastAssumption =
   | { key: 'start-refrigerator'; celsius: number }
   | { key: 'start-frozen' }
   | { key: 'oven-as-set' }
+  /** Kelvin above its dial, from earlier dinners or as told. */
+  | { key: 'oven-biased'; kelvin: number }
+  | { key: 'thermometer-biased'; kelvin: number }
   | { key: 'no-reading-yet' }
   | { key: 'reading-off-centre' }
   | { key: 'reading-down-weighted'; index: number }

@@ -10,6 +10,7 @@ import { z } from 'zod';
 import { isTimeZone } from '../base/time.ts';
 import { Household } from '../household/household.ts';
 import { takeLock } from '../journal/lock.ts';
+import { learntOf } from '../session/learnt.ts';
 import type { Compute, Journal, Opening } from '../session/ports.ts';
 import { openSession } from '../session/session.ts';
 import { systemClock } from './clock.ts';
@@ -134,6 +135,7 @@ export class Houses {
         this.take(which, `Dinner ${dinner} is being cooked by another roastcall; close that one.`);
         return openSession({ dinner, journal, compute, cards, opening: first });
       },
+      learnt: (dinner, facts) => learntOf(dinner, facts, compute),
     });
     return { household, journal };
   }

@@ -11,6 +11,7 @@ import {
   kilogramsOfPounds,
 } from '../../base/units.ts';
 import type { ForecastQuestion, KitchenBelief } from '../../kitchen/forecast.ts';
+import { offsetFromCheck } from '../../planner/heat/thermometer-check.ts';
 import { cutNames, cutOf } from './cuts.ts';
 
 /** A thermometer for meat reads so far; beyond it a reading is a slip of tongue or unit. */
@@ -86,6 +87,15 @@ export const questionSchema = z.strictObject({
       ovenBiasKelvin: meanAndDeviation(67, 'K').optional(),
       thermometerOffsetFahrenheit: meanAndDeviation(40, '°F').optional(),
       thermometerOffsetKelvin: meanAndDeviation(22, 'K').optional(),
+      /** What it says in ice slush, or in boiling water at a height, in place of an offset. */
+      thermometerCheck: z
+        .strictObject({
+          readFahrenheit: within(-20, 250, '°F').optional(),
+          readCelsius: celsiusWithin(-20, 250).optional(),
+          in: z.enum(['ice', 'boiling-water']),
+          feetAboveSea: within(-1500, 30_000, 'feet').optional(),
+        })
+        .optional(),
     })
     .optional(),
   seed: z.int().min(0).max(4_294_967_295).optional(),
@@ -177,11 +187,24 @@ function kitchenOf(kitchen: Wire['kitchen']): KitchenBelief | undefined {
       deviation: 9,
     }),
     thermometerOffsetKelvin: kelvin(
-      kitchen.thermometerOffsetKelvin,
+      kitchen.thermometerOffsetKelvin ?? checked(kitchen.thermometerCheck),
       kitchen.thermometerOffsetFahrenheit,
       { mean: 0, deviation: 0.7 },
     ),
   };
+}
+
+const metresPerFoot = 0.3048;
+
+function checked(check: NonNullable<Wire['kitchen']>['thermometerCheck']) {
+  const readCelsius = check?.readCelsius ?? celsius(check?.readFahrenheit);
+  if (check === undefined || readCelsius === undefined) return undefined;
+  const { feetAboveSea } = check;
+  return offsetFromCheck({
+    readCelsius,
+    in: check.in,
+    metresAboveSea: feetAboveSea === undefined ? undefined : feetAboveSea * metresPerFoot,
+  });
 }
 
 /** What a schema cannot say: two forms of one figure, none of a needed one, minutes out of order. */
@@ -196,7 +219,16 @@ function clashIn(wire: Wire): FieldError | undefined {
       ? [refuse(field, `is missing: give it, or ${name}`).error]
       : both(field, one, other, name);
   const now = wire.now;
+  const check = wire.kitchen?.thermometerCheck;
   const clashes: FieldError[] = [
+    ...(check === undefined
+      ? []
+      : needed(
+          'kitchen.thermometerCheck.readFahrenheit',
+          check.readFahrenheit,
+          check.readCelsius,
+          'readCelsius',
+        )),
     ...both('roast.pounds', roast.pounds, roast.kilograms, 'kilograms'),
     ...both('roast.startFahrenheit', roast.startFahrenheit, roast.startCelsius, 'startCelsius'),
     ...wire.oven.flatMap((one, index) =>

@@ -13,6 +13,9 @@ import { profilePlaces, sliceMinutes } from './slice.ts';
 import { recordMinutes, restHorizonMinutes, restRecords, type Track, trackAt } from './track.ts';
 import { meanAndDeviation, Weighted } from './weighted.ts';
 
+/** What is believed of a kitchen is said from 5 °F of the oven and 1 °F of the thermometer on. */
+const worthSayingOvenKelvin = 2.7;
+const worthSayingThermometerKelvin = 0.55;
 const coreEveryMinutes = 5;
 const latestMinute = limits.roastMinutesHigh;
 /** The chance of having passed the pull that a look must stay under. */
@@ -183,7 +186,15 @@ function assumptionsOf(question: ForecastQuestion, belief: Belief): ForecastAssu
   if (roast.frozen === true) assumptions.push({ key: 'start-frozen' });
   else if (roast.startCelsius === undefined && roast.minutesOutOfFridge === undefined)
     assumptions.push({ key: 'start-refrigerator', celsius: refrigeratorCelsius });
-  assumptions.push({ key: 'oven-as-set' });
+  const oven = question.kitchen?.ovenBiasKelvin.mean ?? 0;
+  const thermometer = question.kitchen?.thermometerOffsetKelvin.mean ?? 0;
+  assumptions.push(
+    Math.abs(oven) < worthSayingOvenKelvin
+      ? { key: 'oven-as-set' }
+      : { key: 'oven-biased', kelvin: oven },
+  );
+  if (Math.abs(thermometer) >= worthSayingThermometerKelvin)
+    assumptions.push({ key: 'thermometer-biased', kelvin: thermometer });
   if (readings.length === 0) assumptions.push({ key: 'no-reading-yet' });
   else assumptions.push({ key: 'reading-off-centre' });
   for (const { index } of belief.suspects)
