@@ -1,5 +1,6 @@
 /** What a language has to give so that a text in it can be read. A second language is a second folder. */
 import type { ReadContext } from '../kitchen/heard.ts';
+import type { Said } from './addressed.ts';
 import type { Clause } from './clause.ts';
 import type { Quantity } from './quantity.ts';
 import type { Frame, Meaning, Recogniser } from './recogniser.ts';
@@ -25,6 +26,8 @@ export interface Language {
   frames: readonly Frame[];
   /** Whether what was heard in a clause can be meant for the helper, and not for others near by. */
   isForHelper(placed: Placed, whole: string, context: ReadContext): boolean;
+  /** What of a text may be acted on, by how likely the text as a whole is meant for the helper. */
+  addressed(said: Said): readonly Placed[];
   /** A clause that asks for something, without "can you" or "could we". */
   withoutAsking(tokens: readonly Token[]): Token[];
   /** Merges, drops and completes what was heard, in this order. */

@@ -9,6 +9,7 @@ import {
   type ReadContext,
   type SpokenLanguage,
 } from '../kitchen/heard.ts';
+import type { Said } from './addressed.ts';
 import { type Clause, lineOf, type Utterance } from './clause.ts';
 import { german } from './de/german.ts';
 import { english } from './en/english.ts';
@@ -54,8 +55,21 @@ function readIn(language: Language, text: string, context: ReadContext): Heard[]
   if (text.length > limits.utteranceCharacters)
     return [{ intent: 'unclear', text: text.slice(0, 80) }];
   if (code.test(text)) return [{ intent: 'unrelated', text: text.slice(0, 80) }];
+  const said = saidIn(language, text, context);
+  if (said === undefined) return [{ intent: 'unclear', text: text.slice(0, 80) }];
+  const heard = language
+    .addressed(said)
+    .map(({ meaning, tokens }) => asHeard(meaning, wordsBetween(text, tokens) || text.trim()))
+    .filter((one) => one !== undefined);
+  if (heard.length > 0) return heard;
+  const left = asHeard(language.leftOver(said.line, said.quantities, context), text.trim());
+  return [left ?? { intent: 'unclear', text: text.trim() }];
+}
+
+/** What was heard in a text, whoever it was said to; undefined where it has too many words. */
+export function saidIn(language: Language, text: string, context: ReadContext): Said | undefined {
   const spoken = tokensOf(text);
-  if (spoken.length > tokensHigh) return [{ intent: 'unclear', text: text.slice(0, 80) }];
+  if (spoken.length > tokensHigh) return undefined;
   const { tokens, quantities } = language.prepare(spoken, context);
   const utterance: Utterance = { text, quantities };
   const reader = new Reader(language, utterance, context);
@@ -63,13 +77,7 @@ function readIn(language: Language, text: string, context: ReadContext): Heard[]
     (heard, refine) => refine(heard, context),
     reader.heardIn(tokens),
   );
-  const heard = placed
-    .slice(0, heardHigh)
-    .map(({ meaning, tokens }) => asHeard(meaning, wordsBetween(text, tokens) || text.trim()))
-    .filter((one) => one !== undefined);
-  if (heard.length > 0) return heard;
-  const left = asHeard(language.leftOver(lineOf(tokens), quantities, context), text.trim());
-  return [left ?? { intent: 'unclear', text: text.trim() }];
+  return { line: lineOf(tokens), quantities, placed: placed.slice(0, heardHigh), context };
 }
 
 /** A value no slot may hold (a head count of 2.5) makes what was heard worth nothing, not an error. */

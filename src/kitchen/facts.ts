@@ -83,12 +83,9 @@ export const questionKinds = [
   'reading-improbable',
   'reading-contradicts',
   'reading-or-oven',
-  'which-step',
   'serving-past',
-  'roast-size',
   'choice',
   'start-over',
-  'unclear',
 ] as const;
 
 const question = z.strictObject({

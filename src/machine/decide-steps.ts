@@ -233,6 +233,15 @@ export function reportDone(heard: HeardOf<'report-done'>, context: Context): Dec
   return said({ key: 'dish-unknown', dish: heard.step });
 }
 
+/** Whether a dish was put in the oven and has not come out. */
+const stands = (card: Card, context: Context): boolean =>
+  card.steps
+    .filter((one) => one.oven)
+    .some((one) => {
+      const record = context.dinner.steps.get(stepIdOf(card, one));
+      return record?.startedAt !== undefined && record.doneAt === undefined;
+    });
+
 export function reportOut(heard: HeardOf<'report-out'>, context: Context): Decision {
   const what = heard.what;
   const at = happenedAt(heard, context);
@@ -245,6 +254,17 @@ export function reportOut(heard: HeardOf<'report-out'>, context: Context): Decis
         context,
       );
     return reportMoment('pull', at, context, { explicit: hasTime(heard) });
+  }
+  // "They're out": every side that stands in the oven.
+  if (what === 'sides') {
+    const inside = menuOf(context.dinner).filter((one) => stands(one, context));
+    const parts = inside.map((one) => reportOut({ ...heard, what: one.id }, context));
+    return parts.length === 0
+      ? said({ key: 'nothing-open' })
+      : decided(
+          parts.flatMap((part) => part.facts),
+          ...parts.flatMap((part) => part.outcomes),
+        );
   }
   const card = menuOf(context.dinner).find((one) => one.id === what.split('.')[0]);
   if (!card) return said({ key: 'dish-unknown', dish: what });

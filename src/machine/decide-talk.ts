@@ -2,7 +2,7 @@
 import { addMinutes } from '../base/time.ts';
 import { celsiusOf, kilogramsOf } from '../base/units.ts';
 import { standing } from '../kitchen/dinner.ts';
-import type { Fact, FactType, NewFact } from '../kitchen/facts.ts';
+import type { Fact, FactType, NewFact, Question } from '../kitchen/facts.ts';
 import type { HeardOf } from '../kitchen/heard.ts';
 import { type Context, type Decision, decided, said } from './context.ts';
 import { happenedAt, reportMoment, stepMeant } from './decide-steps.ts';
@@ -135,9 +135,56 @@ function correctTemperature(heard: HeardOf<'correct'>, context: Context): Decisi
   return decided([...voided, ...settled, told], { key: 'reading-noted', celsius, again: false });
 }
 
+/** An oven's dial begins here, a core ends there; in between a bare number may be either's. */
+const eitherLow = 45;
+const eitherHigh = 100;
+
+/**
+ * A bare number that may be the roast's or the oven's, while both are hot: asked about with both
+ * answers named, once. Undefined where it can be neither, or only one of them.
+ */
+export function whoseNumber(heard: HeardOf<'unclear'>, context: Context): Decision | undefined {
+  const { dinner, standing, now } = context;
+  const value = heard.temperature ?? heard.number;
+  if (value === undefined || dinner.question?.kind === 'reading-or-oven') return undefined;
+  if (!/^(preheat|sear|low-roast|rest|hold)$/.test(standing.stage)) return undefined;
+  const unit = dinner.units.temperature;
+  const celsius = celsiusOf(value, unit);
+  if (celsius < eitherLow || celsius > eitherHigh) return undefined;
+  const said = { value, unit };
+  const question: Question = {
+    kind: 'reading-or-oven',
+    expecting: 'confirmation',
+    text: '',
+    pending: [
+      { type: 'reading-taken', celsius, said, happenedAt: now },
+      { type: 'oven-stood', celsius, said, happenedAt: now },
+    ] satisfies NewFact[],
+  };
+  return decided([{ type: 'question-asked', question }], { key: 'asked', question });
+}
+
+/** "The roast" or "the oven", said to the question whose number it was. */
+function eitherAnswered(option: 1 | 2, context: Context): Decision {
+  const pending = (context.dinner.question?.pending ?? []) as NewFact[];
+  const settled: NewFact = { type: 'question-settled', how: 'answered' };
+  const reading = pending.find((fact) => fact.type === 'reading-taken');
+  const stood = pending.find((fact) => fact.type === 'oven-stood');
+  if (option === 1 && reading?.type === 'reading-taken')
+    return decided([settled, reading], {
+      key: 'reading-noted',
+      celsius: reading.celsius,
+      again: false,
+    });
+  if (option === 2 && stood?.type === 'oven-stood')
+    return decided([settled, stood], { key: 'oven-noted', celsius: stood.celsius, down: false });
+  return decided([settled], { key: 'denied' });
+}
+
 export function affirm(context: Context): Decision {
   const { question, options } = context.dinner;
   if (!question) return said({ key: 'affirmed' });
+  if (question.kind === 'reading-or-oven') return eitherAnswered(1, context);
   if (question.expecting === 'choice')
     return options ? choose(1, context) : said({ key: 'affirmed' });
   const pending = (question.pending ?? []) as NewFact[];
@@ -163,6 +210,8 @@ export function deny(context: Context): Decision {
 }
 
 export function choose(n: number, context: Context): Decision {
+  if (context.dinner.question?.kind === 'reading-or-oven')
+    return eitherAnswered(n === 2 ? 2 : 1, context);
   const { options } = context.dinner;
   if (!options || options.length === 0) return said({ key: 'no-choice' });
   const option = options.find((one) => one.n === n);

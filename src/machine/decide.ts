@@ -28,6 +28,7 @@ import {
   deny,
   setTimer,
   undo,
+  whoseNumber,
 } from './decide-talk.ts';
 import * as told from './decide-told.ts';
 import { standingOf } from './stage.ts';
@@ -92,11 +93,8 @@ function settling(heard: Heard, decision: Decision, context: Context): NewFact[]
       return decision.facts.some((fact) => fact.type === 'reading-taken') || acts(heard, decision)
         ? [{ type: 'question-settled', how: 'answered' }]
         : [];
-    case 'unclear':
-    case 'which-step':
     case 'choice':
     case 'start-over':
-    case 'roast-size':
       return acts(heard, decision) ? [{ type: 'question-settled', how: 'dropped' }] : [];
     default:
       return assertNever(question.kind);
@@ -219,7 +217,10 @@ function decideOne(heard: Heard, context: Context): Decision {
     case 'unrelated':
       return said({ key: 'unrelated' });
     case 'unclear':
-      return said({ key: 'unclear', heard, again: context.dinner.unclearInARow > 1 });
+      return (
+        whoseNumber(heard, context) ??
+        said({ key: 'unclear', heard, again: context.dinner.unclearInARow > 1 })
+      );
     case 'ask-next':
     case 'ask-status':
     case 'ask-plan':

@@ -4,6 +4,7 @@
  * clause a phrase explains, the more the rest of it must speak of cooking.
  */
 import type { Lexicon, ReadContext } from '../../kitchen/heard.ts';
+import type { KindOfWord } from '../addressed.ts';
 import { lineOf } from '../clause.ts';
 import type { Placed } from '../language.ts';
 import { stemOf } from '../names.ts';
@@ -154,6 +155,24 @@ function kitchenWords(line: string, lexicon: Lexicon): number {
   for (const word of line.trim().split(' '))
     if (nouns.test(word) || words.has(stemOf(word))) count += 1;
   return count;
+}
+
+const persons =
+  /^(dad|daddy|mum|mummy|mom|mother|father|gran|granny|grandma|grandad|grandpa|nan|nana|sister|brother|wife|husband|aunt|auntie|aunty|uncle|cousin|niece|nephew|son|daughter|kids|children|boys|girls|girlfriend|boyfriend|partner|friend|friends|neighbour|neighbours|neighbor|neighbors|baby|kid|child|mate|love|darling|sweetheart|honey|dear|everyone|everybody|somebody|someone|anyone)$/;
+/** Words whose place in a sentence says who speaks to whom. */
+const closed =
+  /^(i|me|my|mine|we|us|our|ours|you|your|yours|he|him|his|she|her|hers|they|them|their|theirs|it|its|this|that|these|those|there|here|the|a|an|some|any|no|not|never|and|or|but|so|if|when|than|because|to|of|for|from|in|into|out|on|off|up|down|at|by|with|about|over|after|before|till|until|since|ago|is|are|was|were|be|been|am|has|have|had|do|does|did|done|will|would|can|could|shall|should|may|might|must|what|which|who|where|why|how|got|get|put|take|took|taken|go|goes|going|went|gone|let|say|says|said|tell|yes|yeah|ok|okay|please|thanks|now|then|just|already|yet|still|too|all|one|two|first|second|other|another|more|like|as)$/;
+
+/** Kinds of words: themselves, persons (P), the kitchen's (K), a phrase's (V), common (c), strange (S). */
+export function kindOfWordWith(phraseWords: ReadonlySet<string>): KindOfWord {
+  return (word, context) => {
+    if (closed.test(word) || /^[,.?!;:|]$/.test(word)) return word;
+    if (persons.test(word)) return 'P';
+    const { lexicon } = context;
+    if (nouns.test(word) || trade.test(word) || wordsOf(lexicon).has(stemOf(word))) return 'K';
+    if (phraseWords.has(word) || stepVerbs(lexicon).has(stemOfVerb(word))) return 'V';
+    return word.length < 3 || commonWords.has(word) ? 'c' : 'S';
+  };
 }
 
 /** Content words of the clause that neither the kitchen nor any phrase of this language knows. */

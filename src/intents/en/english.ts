@@ -5,7 +5,7 @@ import type { Language } from '../language.ts';
 import { nameIn } from '../names.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Meaning, Recogniser } from '../recogniser.ts';
-import { guardOf } from './addressed.ts';
+import { guardOf, kindOfWordWith } from './addressed.ts';
 import { clausesOf } from './clauses.ts';
 import { corrected } from './corrections.ts';
 import { datesIn } from './dates.ts';
@@ -24,8 +24,9 @@ import {
 import { ovenFrame, readingFrame, watchFrame } from './frames/heat.ts';
 import { notYetFrame, progressFrame, skipFrame } from './frames/steps.ts';
 import { dayFrame, talkFrame } from './frames/talk.ts';
-import { awayFrame, servingFrame, shiftFrame, timerFrame } from './frames/time.ts';
+import { awayFrame, openHourFrame, servingFrame, shiftFrame, timerFrame } from './frames/time.ts';
 import { troubleFrame } from './frames/trouble.ts';
+import { gateOf } from './gate.ts';
 import { homophones } from './homophones.ts';
 import { withoutAsking } from './mood.ts';
 import { quantified } from './quantities.ts';
@@ -138,6 +139,8 @@ const wordsOf = (recognisers: readonly Recogniser[]): ReadonlySet<string> =>
   new Set(recognisers.flatMap((one) => one.phrases.flatMap(({ pattern }) => [...pattern.words])));
 
 const phraseWords = wordsOf([...across, ...within]);
+/** Kinds of English words, as the gate's cues name them. */
+export const englishKinds = kindOfWordWith(phraseWords);
 
 export const english: Language = {
   prepare(tokens, context) {
@@ -150,6 +153,7 @@ export const english: Language = {
   clausesOf,
   within,
   frames: [
+    openHourFrame,
     answerFrame,
     watchFrame,
     timerFrame,
@@ -176,6 +180,7 @@ export const english: Language = {
     dayFrame,
   ],
   isForHelper: guardOf(phraseWords),
+  addressed: gateOf(englishKinds),
   withoutAsking,
   refiners,
   leftOver,

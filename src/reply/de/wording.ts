@@ -61,8 +61,6 @@ export function questionWords(question: Question, scene: Scene): Spoken {
   switch (question.kind) {
     case 'roast':
       return say`Was für ein Braten ist es, und wie schwer?`;
-    case 'roast-size':
-      return say`Wie schwer ist er, oder wie viele Knochen hat er?`;
     case 'serving-time':
       return say`Wann soll gegessen werden?`;
     case 'serving-past':
@@ -77,14 +75,10 @@ export function questionWords(question: Question, scene: Scene): Spoken {
       return say`${value}? Vorhin war es mehr. Stimmt es?`;
     case 'reading-or-oven':
       return say`${value} im Braten, oder im Ofen?`;
-    case 'which-step':
-      return say`Was davon ist gemeint?`;
     case 'choice':
       return say`Welche Möglichkeit soll es sein?`;
     case 'start-over':
       return say`Wirklich alles von vorn?`;
-    case 'unclear':
-      return say`Meinst du eine Temperatur, eine Uhrzeit oder einen Schritt?`;
   }
 }
 

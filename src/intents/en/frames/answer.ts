@@ -154,6 +154,15 @@ function roastAnswer(match: Match): Meaning | undefined {
 
 function confirmationAnswer(match: Match): Meaning | undefined {
   if (match.line.split(' ').length > 6) return undefined;
+  // "104 in the roast, or the oven?"
+  if (
+    /^(in |it is |that is |on )?(the |my )?(roast|meat|joint|beef|core|middle|probe) $/.test(
+      match.line,
+    )
+  )
+    return { intent: 'affirm' };
+  if (/^(in |it is |that is |on )?(the |my )?oven $/.test(match.line))
+    return { intent: 'choose', option: 2 };
   if (holds(match, / (wrong|incorrect|nope|negative|not right|misheard|no) /))
     return { intent: 'deny' };
   if (

@@ -30,6 +30,19 @@ export function minutesIn(match: Match): number | undefined {
 const otherEvents =
   / (oven|went|came|took|pulled|probe|reads|kids|children|toddler|train|flight|bus|arrive|arrives|arriving|arrived|land|timer|alarm|remind|started|since|resting|turned|shop|match|game|film|cup|mug|last|fridge|potatoes|beans|carrots|there) /;
 
+/** "when the match ends": an hour nobody can name is asked for, not invented. */
+export const openHourFrame: Frame = {
+  name: 'open-hour',
+  moods: [...telling, 'story', 'question'],
+  build(match) {
+    const open =
+      /(when|after|once|as soon as|at the end of) (the |his |her |their )?(match|game|film|movie|show|race|concert|service|programme|kids|party|speech|news|half time)/;
+    return open.test(match.line) && holds(match, mealWords) && match.marks('cd').length === 0
+      ? { intent: 'unclear' }
+      : undefined;
+  },
+};
+
 export const servingFrame: Frame = {
   name: 'serving',
   moods: telling,

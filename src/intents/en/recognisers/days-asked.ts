@@ -193,6 +193,7 @@ export const daysAsked: Recogniser = {
     ...phrases(
       [
         '(how|when) (do|should|can|would|long do|must) (i|we|you) [start to|begin to] (thaw|defrost|thawing|defrosting) [it|@it] [in (cold water|water|the sink|the fridge)]',
+        'when (do|should|must|can) (i|we) (take|get|move|put) @it (out of the freezer|in the fridge|into the fridge)',
         'how (do|should|can|would) (i|we|you) (reheat|warm up|heat up) [it|@it|the rest|the slices|the leftovers|what is left] [again|tomorrow|$]',
         'how (do|should|can|would) (i|we|you) (make|boil) [a|the|some] [bone] (stock|broth) [from|out of|with] [the|these] [bones]',
       ],

@@ -67,7 +67,7 @@ export function outOf(match: Match): Meaning[] | undefined {
         ? (said.step as string).split('.')[0]!
         : open
           ? open.split('.')[0]!
-          : match.context.dishes.length >= 1
+          : match.context.dishes.length === 1
             ? match.context.dishes[0]!
             : 'sides';
     return [{ intent: 'report-out', what, ...moment }];

@@ -12,17 +12,13 @@ export function looksLikeOven(
   return said.temperature >= ovenFrom[said.unit ?? match.context.units.temperature];
 }
 
-/** No kitchen holds more, nor less: what is beyond is a slip or a joke, and reported as neither. */
-function inKitchen(match: Match, said: { temperature: number; unit?: 'F' | 'C' }): boolean {
-  const unit = said.unit ?? match.context.units.temperature;
-  const celsius = unit === 'C' ? said.temperature : (said.temperature - 32) / 1.8;
-  // An oven's number in Fahrenheit said in a Celsius household is still an oven's.
-  return celsius > -30 && said.temperature <= 700 && celsius <= 650;
-}
+/** What has four figures is a joke or a slip; what has three, however hot, is told what is wrong with it. */
+const inKitchen = ({ temperature }: { temperature: number }): boolean =>
+  temperature > -40 && temperature < 1000;
 
 export function reading(match: Match): Meaning | undefined {
   const said = match.temperature('temperature');
-  if (!Number.isFinite(said.temperature) || !inKitchen(match, said)) return undefined;
+  if (!Number.isFinite(said.temperature) || !inKitchen(said)) return undefined;
   const quantity = match.quantity('temperature');
   const line = ` ${match.line}`;
   // Two numbers in a row are no reading.
@@ -78,7 +74,7 @@ export function reading(match: Match): Meaning | undefined {
 
 export function oven(match: Match): Meaning | undefined {
   const said = match.temperature('temperature');
-  if (!Number.isFinite(said.temperature) || !inKitchen(match, said)) return undefined;
+  if (!Number.isFinite(said.temperature) || !inKitchen(said)) return undefined;
   const line = ` ${match.line}`;
   const which = /(top|bottom|upper|lower|left|right|second|small|other|main) oven/.exec(line)?.[1];
   const mode =

@@ -1,0 +1,60 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import { openMemoryJournal } from '../../src/journal/memory.ts';
+import type { Session, Turn } from '../../src/session/ports.ts';
+import { openSession } from '../../src/session/session.ts';
+import { at, cards, compute, opening } from '../harness/day.ts';
+
+let session: Session;
+const say = (time: string, text: string): Promise<Turn> => session.hear({ text, at: at(time) });
+const textOf = (turn: Turn): string => turn.replies.map((reply) => reply.text).join(' ');
+
+beforeEach(async () => {
+  session = await openSession({
+    dinner: 'd',
+    journal: openMemoryJournal(),
+    compute,
+    cards,
+    opening,
+  });
+  await say('13:30', 'seven pound three bone rib roast, dinner at seven for six, medium rare');
+  await say('15:45', 'the roast is in');
+  await say('16:05', 'I turned it down to 325');
+});
+
+describe('a number that may be the roast or the oven', () => {
+  it('is asked about with both answers named, and the oven is believed', async () => {
+    const asked = await say('16:20', '200');
+    expect(textOf(asked)).toMatch(/200 °F in the roast, or the oven\?/);
+    expect(asked.view.asking).toBeDefined();
+    const settled = await say('16:21', 'the oven');
+    expect(settled.view.asking).toBeUndefined();
+    expect(settled.view.oven.setFahrenheit).toBeCloseTo(200, 0);
+  });
+
+  it('is never asked twice for one number', async () => {
+    await say('16:20', '200');
+    expect(textOf(await say('16:21', '200'))).not.toMatch(/in the roast, or the oven/);
+  });
+});
+
+describe('said without a name', () => {
+  it('"they are out" takes out every side that was in, and leaves the roast', async () => {
+    await say('17:00', 'the potatoes are in');
+    const out = await say('17:50', "they're out");
+    expect(out.view.stage).toBe('low-roast');
+    expect(out.view.sides['roast-potatoes']).not.toBe('in-oven');
+  });
+
+  it('"when the match ends" sets no hour', async () => {
+    const before = (await session.view(at('16:30'))).serving.wanted;
+    const turn = await say('16:30', "we'll eat when the match ends");
+    expect(turn.heard.map((one) => one.intent)).toEqual(['unclear']);
+    expect(turn.view.serving.wanted).toBe(before);
+  });
+
+  it('"okay" to a call is heard, not done', async () => {
+    const turn = await say('16:31', 'okay');
+    expect(turn.heard.map((one) => one.intent)).toEqual(['acknowledge']);
+    expect(turn.view.stage).toBe('low-roast');
+  });
+});
