@@ -10,6 +10,7 @@ import type { Stage } from '../kitchen/heard.ts';
 import type { SideState } from '../kitchen/view.ts';
 import { type ChartEvent, dinnerChart, type RoastEvent } from './chart.ts';
 import { type DishChartEvent, dishChart } from './dish-chart.ts';
+import type { Passage } from './passages.ts';
 
 export type ChartSnapshot = SnapshotFrom<typeof dinnerChart>;
 type DishSnapshot = SnapshotFrom<typeof dishChart>;
@@ -128,10 +129,43 @@ function dishEventsOf(card: DishCard, fact: Fact): DishChartEvent[] {
   return [{ type: 'BEGUN' }, ...(found.oven ? [{ type: 'OUT' } as const] : [])];
 }
 
+/**
+ * The transitions that a dinner went through, in order: those of what was taken back later too, up to
+ * where it was taken back.
+ */
+export function passagesOf(id: string, facts: readonly Fact[]): Passage[] {
+  const ends = facts.flatMap((fact, index) => (fact.type === 'positions-voided' ? [index] : []));
+  return [...ends, facts.length].flatMap((end) => {
+    const passages: Passage[] = [];
+    standingOf(id, facts.slice(0, end), (passage) => passages.push(passage));
+    return passages;
+  });
+}
+
+/** Tells of each transition that an event led to. */
+type Watcher = (passage: Passage) => void;
+
+function tellPassages(
+  before: ChartSnapshot,
+  event: ChartEvent,
+  next: ChartSnapshot,
+  watcher: Watcher,
+) {
+  for (const [region, from] of Object.entries(before.value)) {
+    const to = next.value[region as keyof typeof next.value];
+    if (to !== from) watcher({ region, from, event: event.type, to });
+  }
+}
+
 /** Folds a dinner's facts through the charts. */
-export function standingOf(id: string, facts: readonly Fact[]): Standing {
+export function standingOf(id: string, facts: readonly Fact[], watcher?: Watcher): Standing {
   const counting = standing(facts);
   let chart = initialTransition(dinnerChart)[0];
+  const take = (event: ChartEvent): void => {
+    const next = step(chart, event);
+    if (watcher) tellPassages(chart, event, next, watcher);
+    chart = next;
+  };
   const dishes = new Map<string, DishSnapshot>();
   const known: Known = { complete: false, method: 'sear-first' };
   const taken: Fact[] = [];
@@ -140,17 +174,17 @@ export function standingOf(id: string, facts: readonly Fact[]): Standing {
     taken.push(fact);
     if (fact.type === 'card-taken') cards.push(fact.card);
     if (fact.type === 'method-set') known.method = fact.method;
-    for (const event of roastEventsOf(fact, known.method)) chart = step(chart, event);
+    for (const event of roastEventsOf(fact, known.method)) take(event);
     if (!known.complete && describes(fact)) {
       known.complete = missingOf(dinnerOf(id, taken)).length === 0;
       if (known.complete) {
-        chart = step(chart, { type: 'PLAN_KNOWN' });
+        take({ type: 'PLAN_KNOWN' });
         // An oven that was lit before the plan was known is part of the preheat from here on.
         if (chart.matches({ oven: 'heating' }) || chart.matches({ oven: 'hot' }))
-          chart = step(chart, { type: 'OVEN_LIT' });
+          take({ type: 'OVEN_LIT' });
       }
     }
-    chart = dishFact(chart, dishes, cards, fact);
+    for (const event of dishFact(dishes, cards, fact, watcher)) take(event);
   }
   const dinner = dinnerOf(id, facts);
   const states = new Map<string, SideState>();
@@ -166,19 +200,25 @@ const describes = (fact: Fact): boolean =>
   fact.type === 'guests-counted' ||
   fact.type === 'doneness-set';
 
+/** Moves the dishes of a fact along their charts; gives what that means to the dinner's. */
 function dishFact(
-  chart: ChartSnapshot,
   dishes: Map<string, DishSnapshot>,
   cards: readonly Card[],
   fact: Fact,
-): ChartSnapshot {
-  let next = chart;
+  watcher?: Watcher,
+): ChartEvent[] {
+  const means: ChartEvent[] = [];
   for (const card of cards) {
     if (card.card === 'roast') continue;
     const events = dishEventsOf(card, fact);
     if (events.length === 0) continue;
     let snapshot = dishes.get(card.id) ?? initialTransition(dishChart)[0];
-    for (const event of events) snapshot = transition(dishChart, snapshot, event)[0];
+    for (const event of events) {
+      const next = transition(dishChart, snapshot, event)[0];
+      if (next.value !== snapshot.value)
+        watcher?.({ region: 'dish', from: snapshot.value, event: event.type, to: next.value });
+      snapshot = next;
+    }
     dishes.set(card.id, snapshot);
     const sauce = card.card === 'sauce';
     const ready = cards
@@ -198,7 +238,7 @@ function dishFact(
         : sauce
           ? 'SAUCE_BEGUN'
           : 'DISH_BEGUN';
-    next = step(next, { type: event } as ChartEvent);
+    means.push({ type: event } as ChartEvent);
   }
-  return next;
+  return means;
 }
