@@ -4,17 +4,9 @@
  */
 import type { View } from './wire.ts';
 
-interface Band {
-  p10: number;
-  p50: number;
-  p90: number;
-}
-
-/** What the forecast tells of a slice; the view of an older kitchen lacks the profile. */
-export interface SliceForecast {
-  radiusMillimetres?: number;
-  profile?: { outward: number; fahrenheit: Band; hottestFahrenheit?: Band }[];
-}
+type Forecast = NonNullable<View['forecast']>;
+/** What of the forecast's slice is drawn. */
+export type SliceForecast = Pick<Forecast['slice'], 'radiusMillimetres' | 'profile'>;
 
 export type Zone = 'red' | 'pink' | 'grey' | 'brown';
 
@@ -39,14 +31,13 @@ const limits: readonly [Zone, number][] = [
   ['brown', Number.POSITIVE_INFINITY],
 ];
 
-export function faceOf(slice: SliceForecast | undefined): SliceFace | undefined {
-  const { radiusMillimetres, profile } = slice ?? {};
-  if (!radiusMillimetres || !profile || profile.length < 2) return undefined;
+export function faceOf({ radiusMillimetres, profile }: SliceForecast): SliceFace | undefined {
+  if (radiusMillimetres <= 0 || profile.length < 2) return undefined;
   const rows = [...profile].sort((a, b) => a.outward - b.outward);
   let hottest = Number.NEGATIVE_INFINITY;
   // Towards the rim it has never been less hot than further in.
   const reached = rows.map((row) => {
-    hottest = Math.max(hottest, (row.hottestFahrenheit ?? row.fahrenheit).p50);
+    hottest = Math.max(hottest, row.hottestFahrenheit.p50);
     return { outward: row.outward, fahrenheit: hottest };
   });
   const ends = limits.map(([zone, limit]) => ({ zone, outward: outwardAt(reached, limit) }));
@@ -76,14 +67,4 @@ function outwardAt(
   if (!inner) return 0;
   const share = (limit - inner.fahrenheit) / (outer.fahrenheit - inner.fahrenheit);
   return inner.outward + share * (outer.outward - inner.outward);
-}
-
-/** As planned, and as if it came out now where the forecast has that. */
-export function facesOf(view: View): { planned?: SliceFace; now?: SliceFace } {
-  const told = view.forecast as
-    | { slice?: SliceForecast; sliceIfPulledNow?: SliceForecast }
-    | undefined;
-  const planned = faceOf(told?.slice);
-  const now = faceOf(told?.sliceIfPulledNow);
-  return { ...(planned ? { planned } : {}), ...(now ? { now } : {}) };
 }

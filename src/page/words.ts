@@ -124,7 +124,6 @@ export const words = {
 
   slice: 'The slice',
   sliceAs: 'as planned',
-  sliceNow: 'if pulled now',
   sliceTold: (brown: number, pink: number, core: string) =>
     `Brown and grey for ${brown} mm, then pink for ${pink} mm, ${core} in the middle.`,
   millimetres: 'mm',

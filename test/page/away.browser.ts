@@ -2,7 +2,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type House, openBrowser, openHouse, openPage } from './house.ts';
-import { begin, main, roast, shows, spoken, textOf } from './pages.ts';
+import { begin, main, roast, shows, showsCall, spoken, textOf } from './pages.ts';
 import { voice } from './stubs.ts';
 
 let browser: Browser;
@@ -25,8 +25,7 @@ test('killed mid-dinner and started again: the page finds it and misses nothing'
   await tellRoast();
   const { page, context } = await openPage(browser, house, { screen: 'landscape', before: voice });
   await begin(page);
-  await house.clock('16:11');
-  await shows(page, /oven on/i);
+  await showsCall(page, await house.clock('16:11'));
   await house.kill();
   await page.getByText(/kitchen does not answer/).waitFor();
   // What is said meanwhile is kept, and sent once when the kitchen is back.
@@ -45,8 +44,7 @@ test('killed mid-dinner and started again: the page finds it and misses nothing'
   await house.kill();
   await page.getByText(/kitchen does not answer/).waitFor();
   await house.restart();
-  await house.clock('16:55');
-  await shows(page, /roast in/i);
+  await showsCall(page, await house.clock('16:55'));
   expect(await textOf(page, '.notice')).toBe('');
   await context.close();
 });
@@ -67,10 +65,10 @@ test('a page that slept through a call shows it when it wakes', async () => {
   const before = await main(page);
   const wire = await context.newCDPSession(page);
   await wire.send('Page.setWebLifecycleState', { state: 'frozen' });
-  await house.clock('16:11');
+  const calls = await house.clock('16:11');
   await wire.send('Page.setWebLifecycleState', { state: 'active' });
-  await shows(page, /oven on/i);
-  expect(before).not.toMatch(/oven on/i);
+  await showsCall(page, calls);
+  expect(await main(page)).not.toBe(before);
   await context.close();
 });
 

@@ -12,12 +12,18 @@ export const day = '2026-12-19';
 /** Chicago keeps standard time in December. */
 export const at = (time: string): string => `${day}T${time}:00-06:00`;
 
+export interface Call {
+  id: string;
+  kind: string;
+  text: string;
+}
+
 export interface House {
   base: string;
   dinner: string;
   open(units?: { temperature?: 'F' | 'C'; weight?: 'lb' | 'kg' }): Promise<string>;
   say(text: string, time?: string): Promise<{ view: Record<string, unknown> }>;
-  clock(time: string): Promise<{ id: string; kind: string }[]>;
+  clock(time: string): Promise<Call[]>;
   /** Ends the process as a power cut would. */
   kill(): Promise<void>;
   /** Starts it again at the same address, with the same data. */
@@ -52,8 +58,7 @@ export async function openHouse(more: readonly string[] = []): Promise<House> {
     },
     async clock(time) {
       const path = `/api/dinners/${house.dinner}/clock`;
-      return (await call<{ announcements: { id: string; kind: string }[] }>(path, { at: at(time) }))
-        .announcements;
+      return (await call<{ announcements: Call[] }>(path, { at: at(time) })).announcements;
     },
     kill: () => ended(running.child, 'SIGKILL'),
     async restart() {

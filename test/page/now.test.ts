@@ -54,6 +54,7 @@ const slice = (temperatures: number[], radiusMillimetres = 60) => ({
   profile: temperatures.map((t, n) => ({
     outward: n / (temperatures.length - 1),
     fahrenheit: band(t),
+    hottestFahrenheit: band(t),
   })),
 });
 
@@ -81,8 +82,7 @@ test('the slice: a rim that has cooled stays grey; meat done through has no pink
   expect(through.zones).toEqual([{ zone: 'brown', radiusMillimetres: 60 }]);
   expect(through.pinkMillimetres).toBe(0);
   expect(faceOf(slice([110, 115, 120]))!.rimMillimetres).toBe(0);
-  expect(faceOf({})).toBeUndefined();
-  expect(faceOf({ radiusMillimetres: 60 })).toBeUndefined();
+  expect(faceOf({ radiusMillimetres: 60, profile: [] })).toBeUndefined();
 });
 
 test('hours, degrees and spans as the household reads them', () => {

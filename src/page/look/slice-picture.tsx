@@ -1,6 +1,6 @@
 /** The cut face, drawn to scale from the forecast; nothing is drawn where the forecast has none. */
 import { degrees, type Manner } from '../show.ts';
-import { facesOf, type SliceFace } from '../slice.ts';
+import { faceOf, type SliceFace } from '../slice.ts';
 import type { View } from '../wire.ts';
 import { words } from '../words.ts';
 
@@ -10,14 +10,12 @@ const pixels = 112;
 const ruleMillimetres = 50;
 
 export function SlicePicture({ view, manner }: { view: View; manner: Manner }) {
-  const { planned, now } = facesOf(view);
-  if (!planned) return null;
-  const largest = Math.max(planned.radiusMillimetres, now?.radiusMillimetres ?? 0);
-  const scale = pixels / (2 * largest);
+  const face = view.forecast && faceOf(view.forecast.slice);
+  if (!face) return null;
+  const scale = pixels / (2 * face.radiusMillimetres);
   return (
-    <aside class={now ? 'slices two' : 'slices'} aria-label={words.slice}>
-      <Face face={planned} title={words.sliceAs} scale={scale} manner={manner} />
-      {now && <Face face={now} title={words.sliceNow} scale={scale} manner={manner} />}
+    <aside class="slices" aria-label={words.slice}>
+      <Face {...{ face, scale, manner }} title={words.sliceAs} />
     </aside>
   );
 }
