@@ -45,6 +45,7 @@ const thaw: Words = {
   right: 'It bends and gives all through, and there is no hard heart when you press the ends.',
   wrong:
     'If it is still hard on the day, tell me it is frozen. Cold water, changed every half hour, is the quick way.',
+  // From frozen half as long again (Bengtsson 1976, roasting from -20 °C).
   why: 'A roast with ice in its heart takes half as long again, and unevenly.',
   caution: 'Wash what the drip touched.',
 };

@@ -136,10 +136,27 @@ export function openingDay(scene: Scene): Spoken {
       ? say`Roast in ${atTime(plan.roastInAt, scene)}, ${forEyes(say`likely out at ${clock(plan.pullAt.p50, dinner)}, `)}dinner at ${clock(plan.serving.likelyAt, dinner)}.`
       : say`Likely out at ${clock(plan.pullAt.p50, dinner)}, dinner at ${clock(plan.serving.likelyAt, dinner)}.`;
   const menu = menuOf(dinner).map((card) => say`${card.title}`);
-  const frozen =
-    dinner.roast.frozen === true && !plan.steps.some((step) => step.id === 'thaw')
-      ? say`There is no time left to thaw it in the fridge. Ask me how to thaw it in cold water; else it goes in frozen and takes half as long again.`
-      : silent;
   const beside = menu.length > 0 ? forEyes(say`With it: ${list(menu)}.`) : silent;
-  return sentences([late, head, forEyes(wholeDay(scene)), beside, frozen]);
+  return sentences([late, head, forEyes(wholeDay(scene)), beside, hopelessThaw(scene)]);
+}
+
+/** A frozen roast for whose thaw in the fridge there is no time left. */
+function hopelessThaw({ dinner, plan }: Scene): Spoken {
+  if (dinner.roast.frozen !== true || !plan || plan.steps.some((step) => step.id === 'thaw'))
+    return silent;
+  return say`There is no time left to thaw it in the fridge. Ask me how to thaw it in cold water; else it goes in frozen, and I plan it longer in the oven.`;
+}
+
+/** What a frozen roast means, told after the day was: when it goes to the fridge, or that it cannot. */
+export function thawWords(scene: Scene): Spoken {
+  const { dinner, plan } = scene;
+  if (dinner.roast.frozen !== true || !plan?.complete) return silent;
+  const thaw = plan.steps.find((step) => step.id === 'thaw');
+  const begun = thaw?.state === 'active' || thaw?.state === 'done';
+  if (begun && dinner.roast.frozenToldAt === scene.now)
+    return say`Then I plan it as it is, with longer in the oven: roast in ${atTime(plan.roastInAt, scene)}. Or ask me how to thaw it in cold water.`;
+  if (begun) return silent;
+  return thaw && (thaw.state === 'planned' || thaw.state === 'due')
+    ? capital(say`${atTime(thaw.startAt, scene)} it goes into the fridge to thaw.`)
+    : hopelessThaw(scene);
 }

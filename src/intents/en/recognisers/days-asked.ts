@@ -167,6 +167,14 @@ export const daysAsked: Recogniser = {
     ),
     ...phrases(
       [
+        '(is|will) (it|@it) [be] [fully|quite] (thawed|defrosted) [yet|by then|in time|by {date}]',
+        'how long (does|will|until|till|before) [it|@it] [is|take|takes] [to] (thaw|defrost|thawed|defrosted)',
+        'has (it|@it) (thawed|defrosted) [yet]',
+      ],
+      { intent: 'ask-time-left', about: 'thaw-check' },
+    ),
+    ...phrases(
+      [
         'how (do|can|would) (i|we) (know|tell|check|test|find out) [if|that|whether] [the|my|our] (thermometer|probe) [is|reads|works] [right|true|accurate|off|correct|properly]',
         'is (my|the) (thermometer|probe) (right|accurate|true|off|correct)',
       ],
