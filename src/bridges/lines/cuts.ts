@@ -13,22 +13,22 @@ const shapes = {
   },
   'strip-loin': {
     form: 'long-cylinder',
-    aspect: 2.4,
+    aspect: 2.8,
     composition: { water: 0.58, protein: 0.19, fat: 0.2217 },
   },
   tenderloin: {
     form: 'long-cylinder',
-    aspect: 5,
+    aspect: 4.2,
     composition: { water: 0.715, protein: 0.2167, fat: 0.0693 },
   },
   'top-round': {
     form: 'ellipsoid',
-    aspect: 1.5,
+    aspect: 1.8,
     composition: { water: 0.6904, protein: 0.2206, fat: 0.0793 },
   },
   'eye-of-round': {
     form: 'long-cylinder',
-    aspect: 2,
+    aspect: 1.5,
     composition: { water: 0.7309, protein: 0.2327, fat: 0.0344 },
   },
   'leg-of-lamb': {
