@@ -27,6 +27,7 @@ import { currentStepOf, nextStepOf } from './standing.ts';
 import { cautionWords, dishTitle, findStep, titleOf } from './steps.ts';
 import { guestNotedWords } from './table.ts';
 import {
+  aloud,
   clock,
   count,
   decimalWords,
@@ -221,7 +222,7 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
   },
   chosen: ({ option }, scene) =>
     sentences([
-      capital(say`${option.title}: dinner at ${clock(option.servingAt, scene.dinner)}.`),
+      capital(say`${aloud(option.title)}: dinner at ${clock(option.servingAt, scene.dinner)}.`),
       say`${degrees(option.coreAtServingCelsius.p50, scene.dinner.units)} at the knife.`,
     ]),
   'no-such-option': ({ count: size }) => say`There are ${count(size)} to choose from. Which one?`,
