@@ -22,6 +22,7 @@ import {
   unitsFrame,
 } from './frames/dinner.ts';
 import { ovenFrame, readingFrame, watchFrame } from './frames/heat.ts';
+import { noteFrame } from './frames/notes.ts';
 import { notYetFrame, progressFrame, skipFrame } from './frames/steps.ts';
 import { dayFrame, talkFrame } from './frames/talk.ts';
 import { awayFrame, openHourFrame, servingFrame, shiftFrame, timerFrame } from './frames/time.ts';
@@ -160,6 +161,7 @@ export const english: Language = {
     awayFrame,
     servingFrame,
     shiftFrame,
+    noteFrame,
     troubleFrame,
     skipFrame,
     notYetFrame,

@@ -8,7 +8,17 @@ import { endings, fillerPhrases, fillers, whole } from './spellings.ts';
 /** Words that vanish although they carry meaning elsewhere are kept where a question leans on them. */
 export function repaired(tokens: readonly Token[]): Token[] {
   const written = tokens.flatMap(writtenOut).filter((token) => token.word !== '');
-  return withoutStutter(withoutFillers(joined(hasBeen(written))));
+  return withoutYesNo(withoutStutter(withoutFillers(joined(hasBeen(written)))));
+}
+
+/** "yeah, nah" is a no, "nah yeah" a yes: the last of them counts. */
+function withoutYesNo(tokens: readonly Token[]): Token[] {
+  const [first, comma, ...rest] = tokens;
+  const second = comma?.word === ',' ? rest[0] : comma;
+  const answers = /^(yes|no)$/;
+  if (!first || !second || !answers.test(first.word) || !answers.test(second.word))
+    return [...tokens];
+  return first.word === second.word ? [...tokens] : tokens.slice(comma?.word === ',' ? 2 : 1);
 }
 
 /** "it's been in" and "it's got": the 's is "has" there. */
@@ -110,7 +120,12 @@ function withoutFillers(tokens: readonly Token[]): Token[] {
     }
     out.push(tokens[at]!);
   }
-  return out;
+  // "definitely" alone is an answer, not a filler.
+  return out.length === 0 &&
+    tokens.length === 1 &&
+    /^(definitely|certainly|probably|really|please)$/.test(tokens[0]!.word)
+    ? [...tokens]
+    : out;
 }
 
 /** "it's at, it's at 104" and "the the": what is said twice in a row is said once. */

@@ -167,6 +167,7 @@ export const whole: Record<string, string> = {
   tempurature: 'temperature',
   termometer: 'thermometer',
   pwr: 'power',
+  pinkish: 'pink',
   grados: 'degrees',
   grades: 'degrees',
   grad: 'degrees',

@@ -153,7 +153,7 @@ function roastAnswer(match: Match): Meaning | undefined {
 }
 
 function confirmationAnswer(match: Match): Meaning | undefined {
-  if (match.line.split(' ').length > 6) return undefined;
+  if (match.line.split(' ').length > 7 || match.marks('ntcdw').length > 0) return undefined;
   // "104 in the roast, or the oven?"
   if (
     /^(in |it is |that is |on )?(the |my )?(roast|meat|joint|beef|core|middle|probe) $/.test(
@@ -163,15 +163,18 @@ function confirmationAnswer(match: Match): Meaning | undefined {
     return { intent: 'affirm' };
   if (/^(in |it is |that is |on )?(the |my )?oven $/.test(match.line))
     return { intent: 'choose', option: 2 };
-  if (holds(match, / (wrong|incorrect|nope|negative|not right|misheard|no) /))
-    return { intent: 'deny' };
   if (
     holds(
       match,
-      / (right|correct|sure|think so|suppose so|guess so|sounds good|thing|course|go|yes|exactly|confirmed|spot on|bang on) /,
+      / (wrong|incorrect|nope|nay|nein|non|negative|no|not|never|misheard|neither|rather not) /,
     ) &&
-    !holds(match, / not /)
+    !holds(match, / (why not|no problem|not a problem|not wrong) /)
   )
-    return { intent: 'affirm' };
-  return undefined;
+    return { intent: 'deny' };
+  return holds(
+    match,
+    / (right|correct|sure|think so|suppose so|guess so|sounds good|course|go|yes|aye|si|ja|oui|da|yup|definitely|certainly|absolutely|exactly|confirmed|spot on|bang on|got it|fair enough|please|do|it is|it does|that is it|indeed|ok|fine|true|agreed|affirmative|why not|deal|good) /,
+  )
+    ? { intent: 'affirm' }
+    : undefined;
 }

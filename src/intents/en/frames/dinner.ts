@@ -209,7 +209,7 @@ export const handsFrame: Frame = {
       );
     if (
       shape &&
-      !/^(i|we|it|they|who|that|this|to|just|and|the|roast|potatoes|is|help|he|she)$/.test(
+      !/^(i|we|it|they|who|that|this|to|just|and|the|roast|potatoes|is|help|he|she|still|there|now|then|you|food)$/.test(
         shape[1]!,
       )
     )
@@ -255,6 +255,11 @@ export const donenessFrame: Frame = {
     )
       return undefined;
     const said = match.line.replace(/(instead of|rather than|but not|not) .*/, '').trim();
+    if (
+      / not (like it |too |very )*(bloody|rare|pink) /.test(` ${match.line}`) &&
+      match.line.split(' ').length <= 7
+    )
+      return { intent: 'set-doneness', doneness: 'medium' };
     const low = /\b(?:a bit|bit|slightly|little|touch) (pink)\b.*\bnot (bloody|rare|too)/.test(
       match.line,
     );

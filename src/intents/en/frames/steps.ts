@@ -161,20 +161,25 @@ function ofRoast(
   if (
     holds(
       match,
-      / (on the (carving )?board|out of the oven|came outside|out the oven|having a (rest|kip|nap)|under (the )?foil|out now) /,
+      / (on the (carving )?board|out of the oven|removed|taken away|took away|came outside|out the oven|having a (rest|kip|nap)|under (the )?foil|out now) /,
     ) ||
     (named && holds(match, / (out|outside) /) && !holds(match, / (fridge|freezer|bag|wrapper) /))
   )
     return { intent: 'report-out', ...moment };
-  if (/^(she|that is her|that is it|it|her|he) (is )?(out|out now|out and) /.test(match.line))
+  if (
+    /^(she|that is her|that is it|it|her|he|got (it|her|him)|i got (it|her|him)|fished (it|her|him)|hauled (it|her)|we have had it) (is )?(out|out now|out and) /.test(
+      match.line,
+    )
+  )
     return { intent: 'report-out', ...moment };
   if (
     holds(match, / (in|inside|into) (the )?(oven)? ?/) &&
     holds(
       match,
-      / (put|placed|went|gone|slid|popped|since|has been|been|stuck|bunged|whacked|goes) /,
+      / (put|placed|went|gone|slid|popped|since|has been|been|stuck|bunged|banged|whacked|goes|kept|inserted|shoved|chucked|that is|away|is|got) /,
     ) &&
     holds(match, / (oven|in|inside) /) &&
+    match.marks('tn').length === 0 &&
     !holds(match, / (fridge|foil|probe|pan|tin|tray|half|bag|garden|car|bed|bath) /)
   )
     return { intent: 'report-started', step: 'roast-in', ...moment };
@@ -220,9 +225,11 @@ export const notYetFrame: Frame = {
       !/ (work|working|heat|heating|turn) /.test(line)
     )
       return { intent: 'report-not-done', step: 'oven-on' };
-    if (!denied && !more.test(line)) return undefined;
+    const toDo =
+      / (still to do|still to|to go in|to be done|nowhere near|not there|far from) /.test(line);
+    if (!denied && !toDo && !more.test(line)) return undefined;
     const unfinished =
-      / (done|finish|finished|ready|peeled|started|cooked|in|on|out|made|yet|scrubbed|carved|tied|trimmed|crunchy|hard|raw|pale|there|need to|have to) /;
+      / (done|finish|finished|ready|peeled|started|cooked|in|on|out|made|yet|scrubbed|carved|tied|trimmed|crunchy|hard|raw|pale|there|need to|have to|to do|near|do|get to) /;
     if (!unfinished.test(line) && !more.test(line)) return undefined;
     if (
       / (you|home|married|wedding|he|she|joking|serious|sure|hungry|listening|working|happy|worth|bad|fair|coming|here|late|know|think|want|like|homework) /.test(

@@ -48,7 +48,7 @@ const talk: readonly { meaning: Meaning; words: readonly RegExp[]; not?: RegExp 
     meaning: { intent: 'repeat' },
     words: [
       / (say|tell|repeat|read|go over|run|was|did you|missed|catch|hear|get|once|one|again|pardon|come|what) /,
-      / (again|once more|more time|back to me|last thing you said|you said|you just said|missed that|catch that|hear (you|that)|get that|you say|that again|back) /,
+      / (again|that you said|what you said|say what|you what|once more|more time|back to me|last thing you said|you said|you just said|missed that|catch that|hear (you|that)|get that|you say|that again|back) /,
     ],
     not: / (start|potatoes|roast|beans|oven|what is|how|guests|back in|i am back|never|them|he|she|they|children|class|after me|put|push|minutes|call|go on|heavy|weight|many|who|allerg\w+|nuts|cook|over) /,
   },

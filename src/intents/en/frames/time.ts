@@ -172,7 +172,7 @@ export const awayFrame: Frame = {
       / (they|guests|he|she|roast|joint|potatoes|beans|oven|beef|meat|dinner|power|you|fridge|it is|it has|took|pull|everyone|push|move) /;
     if (holds(match, others)) return undefined;
     if (
-      !/^(\w+ing|i|i am|i will|we|back|be|away|off|out|going|need|have|got|must|popping|nipping|running|heading|stepping|leaving|gone|ducking|will be|quick|away) /.test(
+      !/^(\w+ing|just|i|i am|i will|we|back|be|away|off|out|going|need|have|got|must|popping|nipping|running|heading|stepping|leaving|gone|ducking|will be|quick|away) /.test(
         match.line,
       )
     )
@@ -181,6 +181,10 @@ export const awayFrame: Frame = {
       return undefined;
     const minutes = minutesIn(match);
     if (minutes !== undefined) return { intent: 'cook-away', minutes };
+    const bare = /(?:for|back in|in) (<n\d+>) $/.exec(match.line)?.[1];
+    const count = bare ? match.quantityOfMark(bare) : undefined;
+    if (count?.kind === 'number' && count.value <= 120)
+      return { intent: 'cook-away', minutes: count.value };
     const mark =
       match.marks('c')[0] ??
       (holds(match, / (till|at|by) <n\d+> /) ? match.marks('n')[0] : undefined);

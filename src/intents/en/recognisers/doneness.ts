@@ -5,12 +5,12 @@ import { phrases } from '../vocabulary.ts';
 
 export function donenessOf(words: string): Doneness | undefined {
   if (
-    /medium( |-)?rare|between rare and medium|pink/.test(words) &&
+    /medium( |-)?rare|between rare and medium|between medium and rare|pink/.test(words) &&
     !/no pink|not pink/.test(words)
   )
     return 'medium-rare';
   if (/medium( |-)?well/.test(words)) return 'medium-well';
-  if (/well( |-)?done|cooked through|no pink|all the way through|no blood/.test(words))
+  if (/well( |-)?done|well cooked|cooked through|no pink|all the way through|no blood/.test(words))
     return 'well-done';
   if (/medium/.test(words)) return 'medium';
   if (/rare|bloody|mooing|blue/.test(words)) return 'rare';
@@ -27,7 +27,7 @@ export const doneness: Recogniser = {
     ...phrases(
       [
         '(pull|take|take it out|pull it|pull it out|have|take the roast out|pull the roast|cook it|bring it|cook|i pull|i want to pull it|we will pull it|out) [it|@it|out|up] (at|to|when it hits|when it reads|for) {temperature} [degrees|internal|in the middle|instead|$]',
-        '(aim|aiming|go|going|shooting|shoot|target|i am aiming|we are aiming|let us go|let us aim) (for|is|of) {temperature} (in the (middle|centre|center|core)|internal|core|at the table|in the meat|served|degrees|$)',
+        '(aim|aiming|go|going|shooting|shoot|target|i am aiming|we are aiming|let us go|let us aim) (for|is|of|at) {temperature} (in the (middle|centre|center|core)|internal|core|at the table|in the meat|served|degrees|$)',
         '(i want|we want|i would like|we like|we would like|want) [@it|it|the middle|a core of|the core] (at|to be|to reach|to get to|to come out at|done to|cooked to) {temperature}',
         '(target|serving|core|internal|final) temperature [of|is|to] {temperature}',
       ],

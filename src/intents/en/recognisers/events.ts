@@ -17,9 +17,16 @@ export const lists = (words: string): string[] =>
 /** Words of a call that is wished for. */
 const errand = /(remind|timer|alarm|tell me|shout|let me know)/;
 
+/** Nothing but the place was said: "in the oven", "in there". */
+const placeAlone = (match: Match): boolean =>
+  match.words('who') === '' && !/(put|popped|slid|went|goes|gone|got|shoved)/.test(match.line);
+
 /** Steps begun for each thing named: "the potatoes and the beans are in". */
 export function startedIn(match: Match): Meaning[] | undefined {
   if (errand.test(match.line)) return undefined;
+  // "at 450 in the oven", "four twenty five in there": the oven's number, not the roast put in.
+  if (placeAlone(match) && match.before.some((one) => one.intent === 'report-oven'))
+    return undefined;
   const words = match.words('who');
   const moment = momentOf(match, { lasting: true });
   if (words === '' || meansRoast(words)) {

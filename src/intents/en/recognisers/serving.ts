@@ -139,6 +139,7 @@ function timeMeaning(match: Match): Meaning | undefined {
     )
   )
     return undefined;
+  if (/ (in the (middle|core|centre|center)|internal|degrees) /.test(line)) return undefined;
   const face = match.face('clock');
   if (!face) return undefined;
   const date = match.date('date') ?? match.date('when') ?? match.date('day') ?? match.dateNearby();

@@ -83,7 +83,7 @@ export const early: Recogniser = {
     ...phrases(
       [
         '(say that again|say it again|repeat that|repeat|come again|pardon|pardon me|what did you say|what was that|did not (catch|hear|get) that|did not (catch|hear|get) (you|what you said|it)|one more time|say again|can you repeat|read that again|could not hear you|missed that|what was that again|i missed that|read it back|tell me again|run that by me again|once more)',
-        '^ (what|sorry|excuse me|huh) $',
+        '^ (what|sorry|excuse me|huh|eh|you what|say what|what is that|what you said|sorry what|what did you say there) $',
       ],
       (match) =>
         /^(sorry|excuse me) $/.test(match.line) && match.context.expecting
@@ -168,7 +168,7 @@ export const yesAndNo: Recogniser = {
   phrases: [
     ...phrases(
       [
-        '^ [oh] (yes|sure|sure thing|no yes|i think so|i suppose so|i would say so|sounds right|sounds about right|that is correct yes|right you are|yes chef|correct|that is right|that is correct|go ahead|do it|do that|sounds good|absolutely|right|of course|go for it|that works|that is fine|ok|all right|fine|perfect|yes do|yes it is|yes it does|i am sure|it does|it is|confirmed|exactly|definitely|good idea|why not|indeed|affirmative|by all means|great|lovely|i do|we do|quite sure|it really is|that is it|works for me|fine by me) [yes|it is|do|please|sure|do that|do it|go ahead|that is right|mate|thanks|it does|of course|correct|$] $',
+        '^ [oh] (yes|si|ja|oui|aye|da|definitely|certainly|that is it|you got it|sure|sure thing|no yes|i think so|i suppose so|i would say so|sounds right|sounds about right|that is correct yes|right you are|yes chef|correct|that is right|that is correct|go ahead|do it|do that|sounds good|absolutely|right|of course|go for it|that works|that is fine|ok|all right|fine|perfect|yes do|yes it is|yes it does|i am sure|it does|it is|confirmed|exactly|definitely|good idea|why not|indeed|affirmative|by all means|great|lovely|i do|we do|quite sure|it really is|that is it|works for me|fine by me) [yes|it is|do|please|sure|do that|do it|go ahead|that is right|mate|thanks|it does|of course|correct|$] $',
       ],
       (match) => {
         const asked =
