@@ -128,14 +128,13 @@ export function draftOptions({ dinner, plan, wantedAt, now }: DraftOptions): Opt
   for (const fahrenheit of lowerFahrenheit) {
     const celsius = celsiusOfFahrenheit(fahrenheit);
     if (celsius > roasting - 8) continue;
+    const at = Math.max(from, inOvenUntil(dinner, plan, celsius));
+    // Turned down only once the roast is out, it would slow nothing.
+    if (minutesBetween(at, plan.pullAt.p50) < 3) continue;
     drafts.push(
       draft(
         'lower-oven',
-        {
-          ...usual,
-          rest: 'tented',
-          oven: [{ at: Math.max(from, inOvenUntil(dinner, plan, celsius)), celsius }],
-        },
+        { ...usual, rest: 'tented', oven: [{ at, celsius }] },
         {
           ovenCelsius: celsius,
         },

@@ -61,7 +61,10 @@ export function plan({ dinner, forecast, pullCelsius, now }: PlanQuestion): Plan
     checkAt: checkAtOf(day, forecast, roastInAt),
     coreAtServingCelsius: coreAfterRest(forecast, restMinutes),
     firstToBreak,
-    shortfalls: shortfallsOf(day, problem, solution),
+    shortfalls: [
+      ...shortfallsOf(day, problem, solution),
+      ...(solution.clashes > 0 ? [{ constraint: 'shared' }] : []),
+    ],
   };
   return { ...made, shortfalls: [...made.shortfalls, ...checkShortfalls(made)] };
 }

@@ -4,9 +4,9 @@
  */
 import { type Instant, minutesBetween } from '../../base/time.ts';
 import { celsiusOfFahrenheit } from '../../base/units.ts';
-import { trueHeatCelsius } from '../household-oven.ts';
+import { householdOven, trueHeatCelsius } from '../household-oven.ts';
 import { startMinutes } from '../items.ts';
-import { origin, ovenNow, type Stay, weights } from '../problem.ts';
+import { changeMinutes, origin, ovenNow, type Stay, weights } from '../problem.ts';
 import { holdOvenCelsius, ovenMovesOf, preheatMinutes, settingsSoFar } from '../roast-day.ts';
 import { type Day, minuteIn, searToCarveMinutes } from './day.ts';
 import { type Draft, point } from './draft.ts';
@@ -16,8 +16,6 @@ const quietBeforePullMinutes = 5;
 
 /** A bigger roast leaves room for one dish less. */
 const twoShelvesKilograms = 5;
-
-const anyOven = { lowCelsius: 0, highCelsius: 400, likelyCelsius: 160 };
 
 export function draftRoast(draft: Draft, day: Day, pullAt: Instant | undefined): void {
   const { grid, program } = day;
@@ -131,7 +129,7 @@ function draftSearAgain(draft: Draft, day: Day): void {
 
 /** The oven belongs to the roast while it is in: its program is no choice of the dishes. */
 function draftRoastStays(draft: Draft, day: Day): void {
-  const { program, dinner, grid } = day;
+  const { program, dinner } = day;
   const shelves = day.kilograms > twoShelvesKilograms ? 2 : 1;
   const stay = (from: Stay['from'], to: Stay['to'], celsius: number): void => {
     draft.stays.push({
@@ -156,31 +154,65 @@ function draftRoastStays(draft: Draft, day: Day): void {
       stay(segment.from, segment.to, segment.celsius);
   }
   if (day.cameOutAt !== undefined) draftHeatNow(draft, day);
-  if (dinner.course?.rest !== 'low-oven' || day.carveBegunAt !== undefined) return;
+  if (dinner.course?.rest === 'low-oven' && !holdIsOver(day)) draftHold(draft, day, shelves);
+}
+
+/** A held roast's box: above what the consumer rule asks of cooked meat, below what cooks it on. */
+const holdRange = {
+  lowCelsius: celsiusOfFahrenheit(160),
+  highCelsius: celsiusOfFahrenheit(185),
+  likelyCelsius: holdOvenCelsius,
+};
+
+/** Once the oven was turned up again for the dishes, or the knife is in. */
+function holdIsOver(day: Day): boolean {
+  if (day.carveBegunAt !== undefined) return true;
+  const last = settingsSoFar(day.dinner).at(-1);
+  if (day.cameOutAt === undefined || !last || last.at <= day.cameOutAt) return false;
+  return last.celsius > holdRange.highCelsius + 1;
+}
+
+/** In the box from when the oven has come down to it until the knife, or until a dish needs the oven. */
+function draftHold(draft: Draft, day: Day, shelves: number): void {
+  const { grid, program } = day;
+  const heat = (celsius: number): { lowCelsius: number; highCelsius: number } => ({
+    lowCelsius: celsius,
+    highCelsius: celsius,
+  });
+  const now = day.cameOutAt === undefined ? program.roastCelsius : heatNow(day);
+  const change = changeMinutes(heat(now), holdRange, householdOven);
+  draft.task('hold-in', 1);
   draft.task('hold-out', 1);
+  // It waits for what is still in the oven and could not bear so little heat.
+  if (day.cameOutAt === undefined)
+    draft.after(point('pull'), point('hold-in'), change, 'order', weights.hard);
+  else draft.notBefore('hold-in', grid.now + change, 'order');
+  draft.within(point('pull'), point('hold-in'), change, 'wish', 1);
   draft.after(point('pull'), point('hold-out'), 0, 'order', weights.hard);
-  draft.notBefore('hold-out', grid.now);
+  // A hold that has not begun may be left out: then it is over before it begins.
+  if (now <= holdRange.highCelsius + 1) draft.notBefore('hold-out', grid.now);
   draft.within(point('carve'), point('hold-out'), 0, 'order', weights.hard);
   draft.after(point('carve'), point('hold-out'), 0, 'wish', 1);
   draft.stays.push({
     task: 'hold-out',
-    from: point('pull'),
+    from: point('hold-in'),
     to: point('hold-out'),
-    ...anyOven,
-    lowCelsius: celsiusOfFahrenheit(160),
-    highCelsius: celsiusOfFahrenheit(185),
-    likelyCelsius: holdOvenCelsius,
+    ...holdRange,
     shelves,
     doorShutMinutes: 0,
     oven: 0,
   });
 }
 
+/** As its dial was turned; where nobody said, it stands as the roast had it. */
+function heatNow({ dinner, program, now }: Day): number {
+  const moves = settingsSoFar(dinner);
+  return moves.length === 0 ? program.roastCelsius : trueHeatCelsius(moves, 0, now);
+}
+
 /** What the oven has already, once it is the dishes' own: from there it takes time to anywhere. */
 function draftHeatNow(draft: Draft, day: Day): void {
-  const moves = settingsSoFar(day.dinner);
-  if (moves.length === 0) return;
-  const celsius = trueHeatCelsius(moves, 0, day.now);
+  const celsius = heatNow(day);
   draft.stays.push({
     task: ovenNow,
     from: point(origin, day.grid.now - 1),
