@@ -31,11 +31,20 @@ export function moodOf(line: string): Mood {
   if (conditional.test(line)) return 'story';
   if (story.test(padded)) return 'story';
   if (inverted.test(line) && !notQuestion.test(line)) return 'question';
-  if (foreign.test(padded) && !emergencyWords.test(padded) && !delayed.test(padded)) return 'story';
+  if (
+    foreign.test(padded) &&
+    !emergencyWords.test(padded) &&
+    !delayed.test(padded) &&
+    !ours.test(padded)
+  )
+    return 'story';
   if (negative.test(padded)) return 'negative';
   if (intention.test(padded)) return 'intention';
   return 'statement';
 }
+
+/** Beside these a word such as "heating" or "post" is the kitchen's. */
+const ours = / (oven|roast|joint|probe|thermometer|gravy|potatoes|timer|carving|foil) /;
 
 /** A train that is late brings guests. */
 const delayed =

@@ -113,7 +113,9 @@ function withoutFillers(tokens: readonly Token[]): Token[] {
       at += phrase.length - 1;
       continue;
     }
-    if (fillers.has(word)) {
+    // "still bloody" is how it is cooked, "the bloody oven" is not.
+    const said = word === 'bloody' && /^$|^[,.?!]$|^(in|inside)$/.test(tokens[at + 1]?.word ?? '');
+    if (fillers.has(word) && !said) {
       // "um, it reads 104": the comma goes with the filler.
       if (tokens[at + 1]?.word === ',' && (out.length === 0 || out.at(-1)?.word === ',')) at += 1;
       continue;

@@ -32,6 +32,13 @@ export const meansRoast = (words: string): boolean => isRoast.test(words.trim())
 /** The dish that words name, those of this dinner first. */
 export function dishIn(words: string, context: ReadContext): string | undefined {
   if (words.trim() === '' || meansRoast(words)) return undefined;
+  // "dinner" alone names no rolls.
+  if (
+    /^(the )?(dinner|supper|lunch|tea|table|oven|pan|hot|warm|top|side|main|fat|water)$/.test(
+      words.trim(),
+    )
+  )
+    return undefined;
   return nameIn(context.lexicon.dishes, words, context.dishes);
 }
 

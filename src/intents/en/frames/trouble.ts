@@ -12,7 +12,7 @@ export const troubleFrame: Frame = {
   build(match): Meaning | undefined {
     const line = ` ${match.line}`;
     if (match.marks('nt').length > 0 || elsewhere.test(line)) return undefined;
-    const power = / (power|electricity|electric|mains|fuse|breaker|fuse box|lights|light) /;
+    const power = / (power|current|electricity|electric|mains|fuse|breaker|fuse box|lights|light) /;
     if (power.test(line) && match.line.split(' ').length <= 10) {
       if (/ (back|on again|returned|restored) /.test(line))
         return { intent: 'report-trouble', trouble: 'power-back', ...momentOf(match) };
@@ -26,7 +26,7 @@ export const troubleFrame: Frame = {
       if (/ (back|working again|fixed|going again|lit again) /.test(line) && !/ not /.test(line))
         return { intent: 'report-trouble', trouble: 'oven-back' };
       const dead =
-        / (dead|died|dies|broken|broke|bust|kaput|conked|carked|packed|failed|gone out|gone cold|given up|out of order|blown|not (coming|come|turn|turning|heat|heating|work|working|light|lighting|start|starting|getting hot|get hot|warm|warming)|no heat|stopped|stone cold|over|run out|ran out|error) /;
+        / (dead|died|dies|broken|broke|bust|kaput|conked|carked|packed|failed|gone out|gone cold|given up|out of order|blown|banjaxed|spoiled|knackered|not (coming|come|turn|turning|heat|heating|work|working|light|lighting|start|starting|getting hot|get hot|warm|warming)|no heat|stopped|stone cold|over|run out|ran out|error) /;
       if (dead.test(line) && !/ (out of the oven|door|out by) /.test(line))
         return { intent: 'report-trouble', trouble: 'oven-out' };
     }
@@ -38,7 +38,7 @@ export const troubleFrame: Frame = {
       return { intent: 'report-trouble', trouble: 'door-open' };
     if (/ (probe|thermometer|instant-read|leave-in|display|screen|reading|sensor) /.test(line)) {
       const odd =
-        / (weird|wrong|odd|strange|funny|blank|flat|dead|broken|off|jumping|jumps|stuck|bone|slipped|slid|fell|fallen|out|wonky|dodgy|lying|rubbish|mad|crazy|nonsense|flickering|doubt|suspicious|battery|batteries|not (read|reading|working|work|right|trust|believe|showing)|error|acting up|playing up|unreliable|loose) /;
+        / (weird|wrong|odd|strange|funny|blank|flat|dead|broken|off|jumping|jumps|stuck|bone|slipped|slid|fell|fallen|out|nonsense|wonky|dodgy|lying|rubbish|mad|crazy|nonsense|flickering|doubt|suspicious|battery|batteries|not (read|reading|working|work|right|trust|believe|showing)|error|acting up|playing up|unreliable|loose) /;
       if (
         odd.test(line) &&
         !/ (by the bone|near the bone|out of the oven|lost|find|have) /.test(line)
@@ -84,7 +84,7 @@ export const troubleFrame: Frame = {
           return { intent: 'report-trouble', trouble: 'burnt', ...stepOf(match) };
     }
     if (
-      / (overcooked|overdone|overshot|too far|too done|dried out|way past|gone past|well past|over the top|grey all|dry as|boot leather|shoe leather) /.test(
+      / (overcooked|overdone|cooked to death|overshot|too far|too done|dried out|way past|gone past|well past|over the top|grey all|dry as|boot leather|shoe leather) /.test(
         line,
       )
     )

@@ -34,7 +34,9 @@ export const guests: Recogniser = {
         '[@guests|they|everyone|everybody|people|we] (is|are|is all|are all|have|has) [just|all|now|already] (sitting down|seated|sat down|at the table|sitting|sat|sat at the table|taking their seats|round the table|around the table|settled at the table|in their seats|at the dinner table)',
       ],
       (match) =>
-        / (were|when) | (sitting|sat|settled) (at|on) [^ ]*<[nt]/.test(` ${match.line}`)
+        / (were|when) | (at|by|around|for) <[nc]| (sitting|sat|settled) (at|on) [^ ]*<[nt]/.test(
+          ` ${match.line}`,
+        )
           ? undefined
           : { intent: 'report-guests', state: 'seated' },
     ),
@@ -145,8 +147,9 @@ export const guests: Recogniser = {
         )
           return undefined;
         if (
-          / (it is|that is|call it|make it|now|up to|down to) <n\d+> $/.test(` ${match.line}`) &&
-          match.context.expecting !== 'guests'
+          / on the table for /.test(` ${match.line}`) ||
+          (/ (it is|that is|call it|make it|now|up to|down to) <n\d+> $/.test(` ${match.line}`) &&
+            match.context.expecting !== 'guests')
         )
           return undefined;
         return { intent: 'set-guests', count };

@@ -10,6 +10,8 @@ import { phrases } from '../vocabulary.ts';
 import { momentOf } from './moment-of.ts';
 
 const tells = / (is|are|has|have) /;
+/** What waits by itself is under way with such words, not over: "the carrots are on". */
+const underWay = / (on|in the water|in its oil|to soften|top rack|\w+ing) $/;
 const keyOf = (words: string): string => stemsOf(words).join(' ');
 
 /** The step whose clause it is: an open one, else one of this dinner. */
@@ -34,6 +36,11 @@ export const namedSteps: Recogniser = {
     const setup = step === 'probe' && !match.context.openSteps.includes(step);
     return step === undefined || setup
       ? undefined
-      : { intent: 'report-done', step, ...momentOf(match) };
+      : {
+          intent:
+            step.includes('.') && underWay.test(match.line) ? 'report-started' : 'report-done',
+          step,
+          ...momentOf(match),
+        };
   }),
 };

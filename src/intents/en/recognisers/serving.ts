@@ -64,7 +64,7 @@ export const serving: Recogniser = {
       [
         '(@dinner|eat|eating|serve|serving|on the table|sit down|ready|we eat) [on|for|is|will be|now] [{date}] {clock:face} [{day:date}]',
         '^ (make it|make that|let us say|let us make it|say|at|by|for|around|we said|how about|shall we say|change it to|let us do|we would like|ideally|aiming for|aim for|we are aiming for|call it|it is at|it is) [{date} at] {clock:face} [{day:date}] [instead|then|$]',
-        '^ [{date}] [at] {clock:face} [for (dinner|lunch|supper|tea)] [{day:date}] $',
+        '^ [{date}] [at] {clock:face} [for (dinner|lunch|supper|tea)|dinner|lunch|supper] [{day:date}] [instead|then|tonight] $',
         '(at|by|for) {clock:face} [{day:date}]',
         '{date} (at|by|around) {clock} [for dinner|$]',
         '(@dinner|eating|serving) {clock:number} [{date}] $',
