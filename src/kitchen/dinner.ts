@@ -87,7 +87,7 @@ export interface Dinner {
   had: readonly string[];
   publicTable: boolean;
   notes: readonly GuestNote[];
-  setup: { rack?: boolean; tent?: boolean; probe?: boolean; fan?: boolean };
+  setup: { rack?: boolean; tent?: boolean; probe?: boolean; fan?: boolean; ovens?: number };
   helpers: readonly string[];
   awayUntil?: number;
   readings: readonly Reading[];
@@ -223,6 +223,8 @@ const isReport = (fact: Fact): boolean => {
   }
 };
 
+const afterPull = ['rest', 'hold', 'carve'];
+
 /** A guest has one doneness and one hour; a second one told of the same guest replaces the first. */
 function notedWith(notes: readonly GuestNote[], fact: FactOf<'guest-noted'>): GuestNote[] {
   const { who, need, value } = fact;
@@ -311,8 +313,8 @@ function evolve(state: Mutable, fact: Fact): Dinner {
     case 'public-fed':
       return set({ publicTable: true });
     case 'setup-reported': {
-      const { rack, tent, probe, fan } = fact;
-      return set({ setup: { ...dinner.setup, ...defined({ rack, tent, probe, fan }) } });
+      const { rack, tent, probe, fan, ovens } = fact;
+      return set({ setup: { ...dinner.setup, ...defined({ rack, tent, probe, fan, ovens }) } });
     }
     case 'hands-added':
       return set({ helpers: [...dinner.helpers, fact.who] });
@@ -371,6 +373,8 @@ function evolve(state: Mutable, fact: Fact): Dinner {
     case 'step-not-done': {
       const { doneAt: _, presumed: __, ...rest } = state.steps.get(fact.step) ?? {};
       state.steps.set(fact.step, { ...rest, notDoneAt: fact.at });
+      // A roast that is not out is neither resting nor being carved.
+      if (fact.step === 'pull') for (const later of afterPull) state.steps.delete(later);
       return dinner;
     }
     case 'step-skipped':

@@ -164,6 +164,8 @@ const bodies = {
     tent: z.boolean().optional(),
     probe: z.boolean().optional(),
     fan: z.boolean().optional(),
+    /** How many ovens the kitchen has; one unless it was said. */
+    ovens: z.number().int().optional(),
     note: z.string().optional(),
   },
   'hands-added': { who: z.string() },

@@ -43,6 +43,7 @@ export const planFileSchema = z
     method: z.enum(methods).optional(),
     dishes: z.array(z.string()).optional().describe('ids of cards; default: the usual ones'),
     helpers: z.array(z.string().min(1)).optional().describe('who else has hands free'),
+    ovens: z.number().int().min(1).max(2).optional().describe('default: one'),
     without: z.array(z.string().min(1)).optional().describe('tools that are lacking'),
     seed: z.number().int().nonnegative().optional(),
   })
@@ -131,5 +132,6 @@ function writtenOf(file: PlanFile, home: { timeZone: string }): WrittenDinner {
     dishes: file.dishes,
     helpers: file.helpers,
     lacks: file.without,
+    ovens: file.ovens,
   };
 }

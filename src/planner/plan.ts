@@ -95,7 +95,8 @@ const roundingCost = 500;
 function ovenOf(day: Day, problem: Problem, solution: Solution, roastInAt: Instant): OvenMove[] {
   const { dinner, program, grid } = day;
   const told = settingsSoFar(dinner);
-  const lastToldAt = told.at(-1)?.at ?? Number.NEGATIVE_INFINITY;
+  const lastToldAt =
+    told.filter((move) => (move.oven ?? 0) === 0).at(-1)?.at ?? Number.NEGATIVE_INFINITY;
   const litAt = solution.starts.get('oven-on');
   const own = ovenMovesOf(dinner, program, roastInAt).map((move) =>
     move.why === 'preheat' && litAt !== undefined && day.ovenLitAt === undefined

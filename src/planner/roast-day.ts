@@ -271,16 +271,17 @@ export function ovenAt(moves: readonly OvenMove[], at: Instant): number {
 }
 
 /** Heats for the dishes go by their degrees in a call's name; see `moveName` in calls.ts. */
-const calledHeat = /^oven-change:(sides|hold)-(\d+)$/;
+const calledHeat = /^oven-change:(sides|hold)-(\d+)(-second)?$/;
 
-/** What the roast's oven was set to: as told, and as called since if nobody said otherwise. */
+/** What the ovens were set to: as told, and as called since if nobody said otherwise. */
 export function settingsSoFar(dinner: Dinner): OvenMove[] {
   const told = dinner.oven.map(({ at, celsius }): OvenMove => ({ at, celsius, why: 'roast' }));
   const lastToldAt = told.at(-1)?.at ?? Number.NEGATIVE_INFINITY;
   const called = [...dinner.calls].flatMap(([call, { firstAt }]): OvenMove[] => {
-    const [, why, celsius] = calledHeat.exec(call) ?? [];
-    if (celsius === undefined || firstAt <= lastToldAt) return [];
-    return [{ at: firstAt, celsius: Number(celsius), why: why === 'hold' ? 'hold' : 'sides' }];
+    const [, why, celsius, second] = calledHeat.exec(call) ?? [];
+    if (celsius === undefined || (!second && firstAt <= lastToldAt)) return [];
+    const move = { at: firstAt, celsius: Number(celsius) };
+    return [{ ...move, why: why === 'hold' ? 'hold' : 'sides', ...(second ? { oven: 1 } : {}) }];
   });
   return [...told, ...called].sort((a, b) => a.at - b.at);
 }

@@ -33,6 +33,7 @@ export interface WrittenDinner {
   dishes?: readonly string[] | undefined;
   helpers?: readonly string[] | undefined;
   lacks?: readonly string[] | undefined;
+  ovens?: number | undefined;
 }
 
 /** A dish or a cut that no card describes. */
@@ -80,6 +81,9 @@ export function factsOfWritten(dinner: WrittenDinner, cards: readonly Card[]): F
     { type: 'guests-counted', count: dinner.guests },
     { type: 'doneness-set', doneness: dinner.doneness, serveCelsius },
     ...(dinner.helpers ?? []).map((who): NewFact => ({ type: 'hands-added', who })),
+    ...(dinner.ovens === undefined
+      ? []
+      : [{ type: 'setup-reported', ovens: dinner.ovens } as NewFact]),
     ...(dinner.lacks ?? []).map((thing): NewFact => ({ type: 'thing-lacked', thing })),
   ];
   return told.map(

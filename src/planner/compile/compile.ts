@@ -26,6 +26,9 @@ export function compile(day: Day, { pullAt, roastInMinute }: CompileOptions = {}
       { id: 'hands', capacity: 1 + day.dinner.helpers.length },
       ...tools.map((id) => ({ id, capacity: 1 })),
     ],
-    ovens: [householdOven],
+    ovens: Array.from(
+      { length: Math.min(2, Math.max(1, day.dinner.setup.ovens ?? 1)) },
+      () => householdOven,
+    ),
   });
 }

@@ -154,6 +154,9 @@ function draftRoastStays(draft: Draft, day: Day): void {
       stay(segment.from, segment.to, segment.celsius);
   }
   if (day.cameOutAt !== undefined) draftHeatNow(draft, day);
+  // A second oven is cold until it was called for.
+  if ((dinner.setup.ovens ?? 1) > 1)
+    draftHeat(draft, day, 1, trueHeatCelsius(settingsSoFar(dinner), 1, day.now));
   if (dinner.course?.rest === 'low-oven' && !holdIsOver(day)) draftHold(draft, day, shelves);
 }
 
@@ -167,7 +170,9 @@ const holdRange = {
 /** Once the oven was turned up again for the dishes, or the knife is in. */
 function holdIsOver(day: Day): boolean {
   if (day.carveBegunAt !== undefined) return true;
-  const last = settingsSoFar(day.dinner).at(-1);
+  const last = settingsSoFar(day.dinner)
+    .filter((move) => (move.oven ?? 0) === 0)
+    .at(-1);
   if (day.cameOutAt === undefined || !last || last.at <= day.cameOutAt) return false;
   return last.celsius > holdRange.highCelsius + 1;
 }
@@ -206,13 +211,16 @@ function draftHold(draft: Draft, day: Day, shelves: number): void {
 
 /** As its dial was turned; where nobody said, it stands as the roast had it. */
 function heatNow({ dinner, program, now }: Day): number {
-  const moves = settingsSoFar(dinner);
+  const moves = settingsSoFar(dinner).filter((move) => (move.oven ?? 0) === 0);
   return moves.length === 0 ? program.roastCelsius : trueHeatCelsius(moves, 0, now);
 }
 
 /** What the oven has already, once it is the dishes' own: from there it takes time to anywhere. */
 function draftHeatNow(draft: Draft, day: Day): void {
-  const celsius = heatNow(day);
+  draftHeat(draft, day, 0, heatNow(day));
+}
+
+function draftHeat(draft: Draft, day: Day, oven: number, celsius: number): void {
   draft.stays.push({
     task: ovenNow,
     from: point(origin, day.grid.now - 1),
@@ -222,7 +230,7 @@ function draftHeatNow(draft: Draft, day: Day): void {
     likelyCelsius: celsius,
     shelves: 0,
     doorShutMinutes: 0,
-    oven: 0,
+    oven,
   });
 }
 
