@@ -19,7 +19,7 @@ export interface DeskState {
   trouble?: string;
 }
 
-const language = 'en-US';
+const { language } = words;
 const jumpMilliseconds = 20_000;
 const watchMilliseconds = 1_000;
 

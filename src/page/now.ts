@@ -22,11 +22,11 @@ export interface Sentence {
   called?: Called;
 }
 
-const done: Answer = { label: words.done, says: 'done' };
-const notYet: Answer = { label: words.notYet, says: 'not yet' };
-const isOut: Answer = { label: words.isOut, says: "it's out" };
-const yes: Answer = { label: words.yes, says: 'yes' };
-const no: Answer = { label: words.no, says: 'no' };
+const done: Answer = { label: words.done, says: words.says.done };
+const notYet: Answer = { label: words.notYet, says: words.says.notYet };
+const isOut: Answer = { label: words.isOut, says: words.says.isOut };
+const yes: Answer = { label: words.yes, says: words.says.yes };
+const no: Answer = { label: words.no, says: words.says.no };
 
 export function sentenceNow(state: KitchenState, at: number, manner: Manner): Sentence {
   const { view } = state;
@@ -38,10 +38,14 @@ export function sentenceNow(state: KitchenState, at: number, manner: Manner): Se
   if (view.emergency)
     return {
       ...split(state.emergencyWords ?? words.emergency),
-      answers: [{ label: words.backAtStove, says: 'resume' }],
+      answers: [{ label: words.backAtStove, says: words.says.resume }],
     };
   if (view.paused)
-    return { main: words.paused, rest: '', answers: [{ label: words.resume, says: 'resume' }] };
+    return {
+      main: words.paused,
+      rest: '',
+      answers: [{ label: words.resume, says: words.says.resume }],
+    };
   if (view.asking?.kind === 'choice' && view.options?.length)
     return {
       main: words.choose(clock(view.serving.wanted ?? view.at, manner)),

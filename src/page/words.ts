@@ -38,6 +38,21 @@ export const barWords: Record<string, string> = {
 };
 
 export const words = {
+  /** For the voice and the ear of the browser. */
+  language: 'en-US',
+  program: 'Roastcall',
+  /** What touching a stub says to the kitchen. */
+  says: {
+    done: 'done',
+    notYet: 'not yet',
+    isOut: "it's out",
+    yes: 'yes',
+    no: 'no',
+    resume: 'resume',
+    option: (n: number) => `option ${n}`,
+    reads: (value: string) => `it reads ${value}`,
+    howTo: (title: string) => `how do I ${title}`,
+  },
   first: {
     main: 'What are you roasting, when is dinner, and for how many?',
     rest: 'Say it in one breath or piece by piece: “seven pound three bone rib roast, dinner at seven for six, medium rare”.',
@@ -91,7 +106,6 @@ export const words = {
   undo: 'Take that back',
   close: 'Close',
   how: 'How is it done?',
-  howTo: (title: string) => `how do I ${title}`,
   send: 'Say it',
   field: 'Type here',
   you: 'You',
@@ -131,7 +145,6 @@ export const words = {
   pad: 'What does it read?',
   padSend: (value: string) => `It reads ${value || '…'}`,
   padBack: 'Back one',
-  reads: (value: string) => `it reads ${value}`,
 
   pullCalled: (time: string) => `Called at ${time}.`,
 

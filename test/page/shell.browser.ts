@@ -94,3 +94,16 @@ test('installable: a manifest with its icons, a worker, and files that may be ke
   const script = await fetch(house.base + kept);
   expect(script.headers.get('cache-control')).toMatch(/immutable/);
 });
+
+test('English stands in one file: nothing drawn has words of its own', () => {
+  const look = fileURLToPath(new URL('../../src/page/look/', import.meta.url));
+  const drawn = readdirSync(look).filter((name) => name.endsWith('.tsx'));
+  expect(drawn.length).toBeGreaterThan(10);
+  const own = drawn.flatMap((name) => {
+    const text = readFileSync(look + name, 'utf8').replace(/\/\*[\s\S]*?\*\/|\/\/.*$/gm, '');
+    const between = text.match(/(?<==?["'\w}])>\s*[A-Za-z]{2,}[^<>{}=;()]*(?=<\/)/g) ?? [];
+    const named = text.match(/(aria-label|title|placeholder|alt)="[^"]+"/g) ?? [];
+    return [...between, ...named].map((found) => `${name}: ${found}`);
+  });
+  expect(own).toEqual([]);
+});

@@ -67,7 +67,11 @@ export function App({ kitchen, desk }: { kitchen: Kitchen; desk: Desk }) {
         say={(text) => say(text, 'touch')}
       />
       {choosing ? (
-        <Options options={choosing} manner={manner} choose={(n) => say(`option ${n}`, 'touch')} />
+        <Options
+          options={choosing}
+          manner={manner}
+          choose={(n) => say(words.says.option(n), 'touch')}
+        />
       ) : (
         laid && <Next {...{ view, sentence, at, manner }} />
       )}
@@ -97,7 +101,7 @@ export function App({ kitchen, desk }: { kitchen: Kitchen; desk: Desk }) {
           unit={manner.temperature}
           close={() => setOver(undefined)}
           send={(value) => {
-            say(words.reads(value), 'touch');
+            say(words.says.reads(value), 'touch');
             setOver(undefined);
           }}
         />

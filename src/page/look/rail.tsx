@@ -17,7 +17,7 @@ export function Rail(props: {
   const otherHours = hours === '12' ? '24' : '12';
   return (
     <header class="rail">
-      <h1 class="stage">{state.view ? stageWords[state.view.stage] : 'Roastcall'}</h1>
+      <h1 class="stage">{state.view ? stageWords[state.view.stage] : words.program}</h1>
       <Notice state={state} desk={desk} kitchen={kitchen} />
       <button
         type="button"

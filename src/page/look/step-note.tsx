@@ -27,7 +27,7 @@ export function StepNote(props: {
           type="button"
           class="stub quiet"
           onClick={() => {
-            say(words.howTo(step.title));
+            say(words.says.howTo(step.title));
             close();
           }}
         >

@@ -30,10 +30,10 @@ export function Turned(props: {
         {state.link === 'lost' && ` ${words.lost('now')}`}
       </p>
       <div class="stubs">
-        <button type="button" class="stub out" onClick={() => say("it's out")}>
+        <button type="button" class="stub out" onClick={() => say(words.says.isOut)}>
           {words.isOut}
         </button>
-        <button type="button" class="stub" onClick={() => say('not yet')}>
+        <button type="button" class="stub" onClick={() => say(words.says.notYet)}>
           {words.notYet}
         </button>
         <button type="button" class="stub" onClick={openPad}>

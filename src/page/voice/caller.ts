@@ -4,6 +4,7 @@
  */
 import type { Called, Kitchen } from '../kitchen.ts';
 import type { Turn } from '../wire.ts';
+import { words } from '../words.ts';
 import type { Sounds } from './sounds.ts';
 import type { Speaker } from './speak.ts';
 
@@ -59,12 +60,12 @@ export class Caller {
     if (!lately) await new Promise((resolve) => setTimeout(resolve, afterYouMilliseconds));
     if (!(await this.kitchen.claim(called.id))) return;
     this.sounds.play(called.urgency);
-    this.speaker.say(called.speech, { lang: 'en-US' });
+    this.speaker.say(called.speech, { lang: words.language });
   }
 
   /** Answers are spoken where the question was spoken. */
   private reply(turn: Turn): void {
     if (!this.begun || !this.kitchen.spokenHere.delete(turn.text ?? '')) return;
-    for (const { speech } of turn.replies) this.speaker.say(speech, { lang: 'en-US' });
+    for (const { speech } of turn.replies) this.speaker.say(speech, { lang: words.language });
   }
 }
