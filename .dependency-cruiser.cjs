@@ -16,6 +16,8 @@ const homes = {
   xstate: '^src/machine/',
   'chrono-node': '^src/intents/',
   'fuse.js': '^src/intents/',
+  '@nlpjs/basic': '^bench/understand/',
+  recheck: '^test/intents/',
   'better-sqlite3': '^src/journal/',
   commander: '^src/main/',
   picocolors: '^src/main/',

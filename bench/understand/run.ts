@@ -34,9 +34,11 @@ const english = (rows: readonly Row[]): Row[] => rows.filter((row) => row.langua
 const tell = (rows: readonly Row[]): Told[] =>
   rows.map((row) => {
     const context = contextOf(row);
-    const start = performance.now();
+    const start = process.cpuUsage();
     const heard = read(row.text, context);
-    return { row, heard, milliseconds: performance.now() - start };
+    const { user, system } = process.cpuUsage(start);
+    // The processor's time, not the wall's: other work on this machine is none of the reader's.
+    return { row, heard, milliseconds: (user + system) / 1000 };
   });
 
 const isRight = ({ row, heard }: Told): boolean => right(row, heard);
@@ -104,7 +106,7 @@ print('scored half (only counted)', scoredTold, true);
 
 const times = scoredTold.map((one) => one.milliseconds).sort((a, b) => a - b);
 console.log(
-  `\nmilliseconds of the first reading of each: p50 ${quantile(times, 0.5)}  p99 ${quantile(times, 0.99)}  most ${quantile(times, 1)}`,
+  `\nmilliseconds of processor, the first reading of each: p50 ${quantile(times, 0.5)}  p99 ${quantile(times, 0.99)}  most ${quantile(times, 1)}`,
 );
 
 const other = await baseline(rules, scored);

@@ -33,6 +33,10 @@ const languages: Record<SpokenLanguage, Language> = { en: english, de: german };
  * the first words are waited for.
  */
 export function warmUp(context: ReadContext): void {
+  const { across, within } = languages[context.language ?? 'en'];
+  // An expression is translated when it is first run, which takes longer than running it.
+  for (const recogniser of [...across, ...within])
+    for (const { pattern } of recogniser.phrases) pattern.regex().test(' ');
   for (const text of warming) read(text, context);
 }
 
@@ -43,6 +47,8 @@ const warming = [
   'no, I meant ninety four, set a timer for ten minutes for the carots',
   'how long do the potatoes need, can I use dried thyme, is it safe for my pregnant sister',
   "we haven't got a rack, the power went out and Sam is on gravy, tell me when it reads 110",
+  'dinner on Saturday the nineteenth of December at 19:30, or lunch on the third of May',
+  'it is carved and the carrots need turning, where do we stand, say that again please',
   'did you see the game last night',
 ] as const;
 

@@ -9,6 +9,7 @@ import { lineOf } from '../clause.ts';
 import type { Placed } from '../language.ts';
 import { stemOf } from '../names.ts';
 import { commonWords } from './common-words.ts';
+import { otherTopics } from './other-topics.ts';
 import { stemOfVerb } from './steps.ts';
 
 /** Heard, these change nothing, so nothing is guarded. */
@@ -163,11 +164,13 @@ const persons =
 const closed =
   /^(i|me|my|mine|we|us|our|ours|you|your|yours|he|him|his|she|her|hers|they|them|their|theirs|it|its|this|that|these|those|there|here|the|a|an|some|any|no|not|never|and|or|but|so|if|when|than|because|to|of|for|from|in|into|out|on|off|up|down|at|by|with|about|over|after|before|till|until|since|ago|is|are|was|were|be|been|am|has|have|had|do|does|did|done|will|would|can|could|shall|should|may|might|must|what|which|who|where|why|how|got|get|put|take|took|taken|go|goes|going|went|gone|let|say|says|said|tell|yes|yeah|ok|okay|please|thanks|now|then|just|already|yet|still|too|all|one|two|first|second|other|another|more|like|as)$/;
 
-/** Kinds of words: themselves, persons (P), the kitchen's (K), a phrase's (V), common (c), strange (S). */
+/** Kinds: themselves, persons (P), other topics (O), the kitchen's (K),
+ * a phrase's (V), common (c), strange (S). */
 export function kindOfWordWith(phraseWords: ReadonlySet<string>): KindOfWord {
   return (word, context) => {
     if (closed.test(word) || /^[,.?!;:|]$/.test(word)) return word;
     if (persons.test(word)) return 'P';
+    if (otherTopics.has(word)) return 'O';
     const { lexicon } = context;
     if (nouns.test(word) || trade.test(word) || wordsOf(lexicon).has(stemOf(word))) return 'K';
     if (phraseWords.has(word) || stepVerbs(lexicon).has(stemOfVerb(word))) return 'V';

@@ -3,7 +3,7 @@
  * what the cards name comes first, the verbs of the trade after.
  */
 import type { ReadContext } from '../../kitchen/heard.ts';
-import { nameIn, stemsOf } from '../names.ts';
+import { nameExactlyIn, nameIn, stemsOf } from '../names.ts';
 import { choreIn } from './chores.ts';
 
 const roastVerbs: readonly [RegExp, string][] = [
@@ -29,17 +29,22 @@ const isRoast =
 
 export const meansRoast = (words: string): boolean => isRoast.test(words.trim());
 
+/** "dinner" alone names no rolls, nor "top" a rump. */
+const unnamed =
+  /^(|(the )?(dinner|supper|lunch|tea|table|oven|pan|hot|warm|top|side|main|fat|water))$/;
+
 /** The dish that words name, those of this dinner first. */
 export function dishIn(words: string, context: ReadContext): string | undefined {
   if (words.trim() === '' || meansRoast(words)) return undefined;
-  // "dinner" alone names no rolls.
-  if (
-    /^(the )?(dinner|supper|lunch|tea|table|oven|pan|hot|warm|top|side|main|fat|water)$/.test(
-      words.trim(),
-    )
-  )
-    return undefined;
+  if (unnamed.test(words.trim())) return undefined;
   return nameIn(context.lexicon.dishes, words, context.dishes);
+}
+
+/** The same without misspellings. */
+export function dishExactlyIn(words: string, context: ReadContext): string | undefined {
+  return unnamed.test(words.trim()) || meansRoast(words)
+    ? undefined
+    : nameExactlyIn(context.lexicon.dishes, words, context.dishes);
 }
 
 /** A dish as named or, where no card knows it, as said. */

@@ -1,5 +1,5 @@
 /** Frames of questions: what is asked for by the words a question holds, wherever they stand. */
-import { nameIn } from '../../names.ts';
+import { nameExactlyIn } from '../../names.ts';
 import type { Frame, Match, Meaning } from '../../recogniser.ts';
 import { degrees } from '../recognisers/subjects.ts';
 import { meansRoast, stepIn } from '../steps.ts';
@@ -150,7 +150,7 @@ function ingredientIn(match: Match): string | undefined {
         meansRoast(part)
       )
         continue;
-      const found = nameIn(match.context.lexicon.ingredients, part);
+      const found = nameExactlyIn(match.context.lexicon.ingredients, part);
       if (found) return found;
     }
   return undefined;

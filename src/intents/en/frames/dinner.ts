@@ -1,7 +1,7 @@
 /** Frames of the dinner itself: units, dishes, guests, what is lacking, who helps, how done. */
 import type { Frame, Match, Meaning } from '../../recogniser.ts';
 import { donenessOf } from '../recognisers/doneness.ts';
-import { dishIn, meansRoast } from '../steps.ts';
+import { dishExactlyIn, meansRoast } from '../steps.ts';
 import { after, holds } from './words.ts';
 
 const telling = ['statement', 'request', 'intention'] as const;
@@ -85,7 +85,7 @@ export function dishNamed(words: string, match: Match): string | undefined {
     for (let at = 0; at + length <= all.length; at++) {
       const part = all.slice(at, at + length);
       if (functionWords.test(part[0]!) || functionWords.test(part.at(-1)!)) continue;
-      const dish = dishIn(part.join(' '), match.context);
+      const dish = dishExactlyIn(part.join(' '), match.context);
       if (dish) return dish;
     }
   return undefined;

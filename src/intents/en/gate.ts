@@ -1,0 +1,24 @@
+/**
+ * The gate of English: what was heard in a text passes if the text is likely meant for the helper,
+ * by weights learnt from the rules half of the corpus (`scripts/train-addressed.ts`).
+ */
+import { cuesOf, type KindOfWord, likelihoodOf, type Said, type Weights } from '../addressed.ts';
+import type { Placed } from '../language.ts';
+import { familiar, weights } from './addressed-weights.ts';
+
+/** Heard, these change nothing; and an emergency is answered, whoever it was called out to. */
+const ungated = /^(unrelated|unclear|courtesy|acknowledge|emergency)$/;
+
+const isFamiliar = (word: string): boolean => familiar.has(word);
+
+/** Under this likelihood a text is taken to be overheard; docs/understanding.md has the curve. */
+const sure = 0.5;
+
+export const gateOf =
+  (kindOf: KindOfWord, learnt: Weights = weights) =>
+  (said: Said): readonly Placed[] => {
+    if (said.placed.every(({ meaning }) => ungated.test(meaning.intent))) return said.placed;
+    if (likelihoodOf(cuesOf(said, kindOf, isFamiliar), learnt) >= sure) return said.placed;
+    const passed = said.placed.filter(({ meaning }) => ungated.test(meaning.intent));
+    return passed.length > 0 ? passed : [{ meaning: { intent: 'unrelated' }, tokens: [] }];
+  };
