@@ -23,6 +23,7 @@ const homes = {
   picocolors: '^src/main/',
   yaml: '^src/(cards|main)/',
   fastify: '^src/bridges/web/',
+  highs: '^bench/plan/',
   '@fastify/static': '^src/bridges/web/',
   preact: '^src/page/',
   mqtt: '^src/bridges/mqtt/',

@@ -1,5 +1,5 @@
 /** What is known of a day before it is planned: the facts that bind, on the planner's grid. */
-import { addMinutes, type Instant, minutesBetween } from '../../base/time.ts';
+import { addMinutes, type Instant } from '../../base/time.ts';
 import { clamp } from '../../base/units.ts';
 import type { RoastCard } from '../../kitchen/card.ts';
 import type { Dinner } from '../../kitchen/dinner.ts';
@@ -113,5 +113,3 @@ export function guessRoastInAt(day: Day): Instant {
   const tail = day.restPlannedMinutes + day.carveMinutes + day.roastMinutes;
   return Math.max(day.now, addMinutes(day.wantedAt, -tail));
 }
-
-export const minutesUntil = (day: Day, at: Instant): number => minutesBetween(day.now, at);

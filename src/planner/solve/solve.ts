@@ -56,8 +56,16 @@ export interface Solution {
 /** Enough to prove most dinners; a replan stays well under fifty milliseconds. */
 const usualWork = 3_000;
 
+/** Of the conflicts of one moment of the search, so many are weighed against each other. */
+const conflictsWeighed = 3;
+
+/** A bigger day has heavier searches: past so many open tasks it gets fewer of them. */
+const wholeWorkTasks = 20;
+
 /** Of all work, what goes into the proof before mending begins. */
 const proofShare = 0.3;
+/** By when plans are built, before they are mended. */
+const buildShare = 0.55;
 
 /** How many tasks are taken out in one mending, and how many places are tried for them. */
 const letGoLow = 2;
@@ -99,7 +107,9 @@ interface Node {
   depth: number;
 }
 
-export function solve(problem: Problem, { work = usualWork }: SolveOptions = {}): Solution {
+export function solve(problem: Problem, options: SolveOptions = {}): Solution {
+  const size = problem.tasks.filter((task) => task.fixedStart === undefined).length;
+  const work = options.work ?? usualWork * Math.min(1, wholeWorkTasks / Math.max(1, size));
   return new Search(problem).run(work);
 }
 
@@ -174,7 +184,7 @@ class Search {
     let bound = this.explore(this.root, work * proofShare);
     if (this.best && bound < this.best.bound) {
       const repacker = new Repacker(this.problem, this.nodeOf);
-      this.buildSome(repacker);
+      this.buildSome(repacker, work * buildShare);
       this.mend(repacker, work);
     }
     let best = this.best;
@@ -257,7 +267,7 @@ class Search {
     const rushed = this.timing.work >= work;
     let chosen: Node[] = [];
     let least = -1;
-    for (const { key, ways } of conflicts.slice(0, rushed ? 1 : conflicts.length)) {
+    for (const { key, ways } of conflicts.slice(0, rushed ? 1 : conflictsWeighed)) {
       const children = ways.map((way) => this.child(node, way)).sort((a, b) => a.bound - b.bound);
       // Nothing mends it but breaking another rule: it stays, at a rule's price, and is told.
       if ((children[0]?.bound ?? 0) >= node.bound + weights.hard)
@@ -294,7 +304,7 @@ class Search {
    * Plans built as cooks build them: the table at one instant or another, the roast before it, then
    * each step where it costs least, from the table back, from now on, or what matters most first.
    */
-  private buildSome(repacker: Repacker): void {
+  private buildSome(repacker: Repacker, work: number): void {
     const { tasks, lags } = this.problem;
     const table = lags.find((lag) => lag.kind === 'table' && lag.from.task === origin);
     const serve = this.nodeOf.get(table?.to.task ?? '') ?? 0;
@@ -316,6 +326,7 @@ class Search {
     ];
     const built: { packing: Packing; cost: number }[] = [];
     for (const late of serve > 0 ? tableTries : [0]) {
+      if (this.timing.work + repacker.tried / placementsPerSearch >= work) break;
       const held = relaxed.slice();
       for (const node of repacker.crewOf(first)) held[node] = (held[node] ?? 0) + late;
       for (const way of ways) {
