@@ -10,8 +10,6 @@ export const mealWords =
 export const ovenWords = / (ofen|backofen|herd|backrohr|rohr|umluft|ober unterhitze|röhre) /;
 export const roastWords =
   / (braten|fleisch|rind|rindfleisch|roastbeef|stück|keule|filet|hochrippe|er|es|ihn|das) /;
-export const coreWords =
-  / (kern|kerntemperatur|innen|mitte|drin|thermometer|temperatur|zeigt|misst|anzeige|sonde|fühler|grad|messe|gemessen|braten|fleisch|steht|liegt|hat|habe|haben|sind|ist) /;
 export const callWords =
   / (sag|sage|sagen|bescheid|ruf|rufe|melde|melden|erinner|erinnere|erinnern|warn|warne|weck|wecke|gib|piep|alarm|meld) /;
 

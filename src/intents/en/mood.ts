@@ -20,7 +20,7 @@ const story =
   / (last (year|time|week|christmas|night|month|sunday|thanksgiving|easter|weekend|summer)|yesterday|the other (day|night)|years ago|a (week|month|year) ago|when i was|used to|remember (when|that|how)|always (cooked|did|used|said|made|does|cooks|says|has|goes)|usually|normally|(recipe|book|website|internet|magazine|show|programme|program|packet|label|box|judges?|neighbour|telly|blog|video|card|mum|mother|dad|father|gran|husband|wife|he|she|they|you|article) (says|said|told|reckons|reckoned|swears|claims|thinks|thought|recommends|suggests)|according to|on tv|supposed to|would have|could have|should have|might have|should be (at|out|in|done)|i thought|i dreamt|i heard|in the film|imagine|pretend|hypothetically|for example|once had|back in (the day|my day|those days)|next year|next time|next week|in my day) /;
 const conditional =
   /^(if|when|once|as soon as|after|before|till|unless|by the time|in case|whenever|assuming|supposing|suppose|say|as long as|the minute|the moment|wait till) /;
-const negative = / (not|never|no longer|nor) /;
+const negative = / (not|never|no longer|nor|yet to) /;
 const intention =
   / (will|going to|about to|gonna|plan to|planning to|need to|have to|has to|intend to|want to|ready to|hoping to|try to|trying to|had better|should|must|nearly|almost) /;
 

@@ -218,7 +218,7 @@ export const notYetFrame: Frame = {
   moods: ['negative', 'intention', 'statement'],
   build(match): Meaning | undefined {
     const line = ` ${match.line}`;
-    const denied = / (not|never|still) /.test(line);
+    const denied = / (not|never|still|yet to) /.test(line);
     if (
       / (oven) /.test(line) &&
       / not (hot|up|ready|on|preheated|there)/.test(line) &&

@@ -65,7 +65,7 @@ export const servingFrame: Frame = {
 };
 
 const later =
-  / (later|late|delay|delayed|behind|back|postpone|push|pushed|shove|hold|stuck|held up|traffic|extra|add|longer|slower|another|away|more|out|tick|delay|slip|wait) /;
+  / (later|late|delay|delayed|behind|back|postpone|push|pushed|shove|hold|stuck|held up|traffic|extra|add|longer|slower|another|away|more|out|tick|delay|slip|slips|wait) /;
 const sooner = / (earlier|sooner|early|forward|ahead|prepone|quicker|bring|before) /;
 const notDinners =
   / (oven|timer|alarm|resting|rest|roast|joint|reads|degrees|potatoes|beans|carrots|gravy|turned|went|out for|been|gone|in the oven|upstairs|shop|boil|last|ago|shower|pull|probe) /;

@@ -12,7 +12,7 @@ export const ovenWords =
 export const coreWords =
   / (read|reads|reading|readings|red|says|shows|showing|probe|thermometer|thermometers|instant-read|leave-in|core|middle|centre|center|inside|internal|internally|thickest|deepest|needle|display|meat|roast|joint|beef|rib|lamb|pork|loin|tenderloin|fillet|topside|sirloin|temperature|spot|gauge|dial|registers|registering|measures|measured|bone|tip|end|probed|stuck|screen|app|kernel|heart|pen) /;
 export const callWords =
-  / (tell|let me know|let us know|shout|holler|yell|call|warn|warning|inform|alert|ping|beep|buzz|buzzer|nudge|poke|remind|reminder|notify|wake|signal|give me a|say when|speak up|sing out|flag|heads up|alarm|message) /;
+  / (tell|ring|advise|let me know|let us know|shout|holler|yell|call|warn|warning|inform|alert|ping|beep|buzz|buzzer|nudge|poke|remind|reminder|notify|wake|signal|give me a|say when|speak up|sing out|flag|heads up|alarm|message) /;
 /** What a number may be of that is neither a temperature nor a time. */
 export const otherUnits =
   /^(people|persons|guests|of us|of them|heads|adults|minutes|hours|pounds|kilos|grams|ounces|bones?|ribs?|percent|%|more|extra|years|times|cups?|spoons?|tablespoons?|teaspoons?|potatoes|dollars|quid|pounds|miles|nil|all|each|bottles?|glasses|slices)\b/;

@@ -17,7 +17,9 @@ export const askNow: Recogniser = {
       (match) => {
         if (
           /^(where|how) /.test(match.line) ||
-          / (economy|groceries|shop|need to buy|timer|alarm|reminder|ingredients) /.test(match.line)
+          / (economy|groceries|shop|need to buy|timer|alarm|reminder|ingredients|later|earlier|sooner) /.test(
+            match.line,
+          )
         )
           return undefined;
         if (

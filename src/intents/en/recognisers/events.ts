@@ -23,7 +23,7 @@ const placeAlone = (match: Match): boolean =>
 
 /** Steps begun for each thing named: "the potatoes and the beans are in". */
 export function startedIn(match: Match): Meaning[] | undefined {
-  if (errand.test(match.line)) return undefined;
+  if (errand.test(match.line) || (match.groups.who ?? '').includes('<d')) return undefined;
   // "at 450 in the oven", "four twenty five in there": the oven's number, not the roast put in.
   if (placeAlone(match) && match.before.some((one) => one.intent === 'report-oven'))
     return undefined;

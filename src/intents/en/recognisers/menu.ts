@@ -51,7 +51,11 @@ const ordered =
 const addDish = (match: Match): Meaning[] | undefined => {
   if (/ (have|has|had) /.test(` ${match.line}`) && participle.test(match.words('thing')))
     return undefined;
-  if (reported.test(` ${match.line}`) && !ordered.test(` ${match.line}`)) return undefined;
+  // Beside something already heard in its clause a dish is only what that was about.
+  const leavings = match.line.includes('|') && match.before.at(-1)?.intent !== 'add-dish';
+  const line = ` ${match.line}`;
+  if ((reported.test(line) || leavings || / not /.test(line)) && !ordered.test(line))
+    return undefined;
   const names = dishes(match, 'thing').filter((name) => !meansRoast(name));
   const known = names.map((name) => dishIn(name, match.context));
   if (
@@ -102,6 +106,10 @@ export const menu: Recogniser = {
           return undefined;
         const continues = match.before.at(-1)?.intent;
         if (!onlyDishes(words, match) && continues !== 'add-dish') return undefined;
+        const leavings =
+          match.line.includes('|') && !/^(add-dish|drop-dish)$/.test(continues ?? '');
+        if (leavings && !/ (with it|as well|too|on the side) /.test(` ${match.line}`))
+          return undefined;
         if (
           match.context.stage !== undefined &&
           match.context.stage !== 'planning' &&

@@ -1,5 +1,6 @@
 /** What the thermometer in the roast says. */
 import type { Recogniser } from '../../recogniser.ts';
+import { callWords } from '../frames/words.ts';
 import { phrases } from '../vocabulary.ts';
 import { reading } from './temperatures.ts';
 
@@ -23,6 +24,11 @@ export const readings: Recogniser = {
         )
           return undefined;
         if (/fridge/.test(match.line)) return undefined;
+        if (
+          / (when|once|if|as soon as) /.test(` ${match.line}`) &&
+          callWords.test(` ${match.line}`)
+        )
+          return undefined;
         if (/^(pull|take|cook|bring|aim|stop|get|i want|we want|want|go|roast) /.test(match.line))
           return undefined;
         const said = match.quantity('temperature');

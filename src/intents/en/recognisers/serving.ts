@@ -27,6 +27,7 @@ export const serving: Recogniser = {
         '(guests|they|people|everyone|family) [is|are] {minutes} (late|behind|delayed|away)',
         '(guests|everyone|they) (will come|are coming|arrive|will arrive|get here|will get here|coming|will be here) {minutes} late',
         '(push|shove|put|move|shift|knock|set|slide|bump|delay|postpone|hold|pull) [@dinner|it|that|everything|the whole thing|things|serving|us|the time] (back|out|later|off|along|by|on) [by|for|another|about|maybe|a further] {minutes} [later|$]',
+        '(push|move|shift) (it|dinner|everything|things) {minutes} $',
         '(delay|postpone|hold|hold off|stall) [on] [@dinner|it|everything|things|serving|the whole thing] [for|by|another|a further] {minutes}',
         '[make it|make dinner|have dinner|dinner|eat|serve|lunch|supper|let us eat|we will eat|we eat|serving|dinner is|dinner will be|everything|say|do it|we are eating|food|we are going to eat] {minutes} later',
         '(need|give me|buy me|we need|they need|i need) [another|an extra] {minutes} [more|extra] (before dinner|before we eat|before serving|till dinner|till we eat|before they (arrive|get here|come))',
@@ -139,7 +140,8 @@ function timeMeaning(match: Match): Meaning | undefined {
     )
   )
     return undefined;
-  if (/ (in the (middle|core|centre|center)|internal|degrees) /.test(line)) return undefined;
+  if (/ (in the (middle|core|centre|center)|internal|degrees|timer|alarm|remind) /.test(line))
+    return undefined;
   const face = match.face('clock');
   if (!face) return undefined;
   const date = match.date('date') ?? match.date('when') ?? match.date('day') ?? match.dateNearby();

@@ -33,6 +33,7 @@ export const timers: Recogniser = {
         '{minutes} timer [for [the] {l3:thing} $]',
         '(set|give me|put|i want|start) {minutes:duration} (for|on) [the|my] {l3:thing} $',
         'time (the|my|these) {l3:thing} [for] {minutes:duration} $',
+        '^ (set|start|put|put on) {minutes:duration} [on] $',
         '{minutes} on the clock [for [the] {l3:thing} $]',
         '^ {minutes:duration} (for|on) (the|those|these|my) {l3:thing} $',
       ],

@@ -8,7 +8,7 @@ const watched = (match: Match): Meaning | undefined => {
 };
 
 const reaches =
-  '(@it|@middle|@thermometer|the probe|the core|we|the temperature|oven|the oven) (@read|is|is at|is up to|gets to|hits|reaches|goes over|goes past|gets up to|comes up to|goes to|passes|touches|has reached|has hit|gets|climbs to|is reading|is showing|rises to|crosses|comes to) [at|above|over|past|up to] {temperature}';
+  '(@it|@middle|@thermometer|the probe|the core|we|the temperature|oven|the oven) (@read|is|is at|is up to|gets to|hits|reaches|goes over|goes past|gets up to|comes up to|goes to|passes|touches|has reached|has hit|gets|climbs to|is reading|is showing|is hit|has got to|arrives to|arrives at|rises to|crosses|comes to) [at|above|over|past|up to] {temperature}';
 
 export const watch: Recogniser = {
   name: 'watch',
