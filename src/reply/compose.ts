@@ -104,7 +104,9 @@ function nextWords(outcomes: readonly Outcome[], scene: Scene, asking: boolean):
   if (!next) return silent;
   // What was still open in the kitchen is past once dinner is on the table.
   if (scene.stage === 'served' && next.id !== 'put-away') return silent;
-  const called = lower(forHands(callWords(next.id, scene), next.id, scene));
+  const words = callWords(next.id, scene);
+  const byName = forHands(words, next.id, scene);
+  const called = byName.text === words.text ? lower(words) : byName;
   return sentences([
     scene.firstPlan ? say`First: ${called}` : say`Next: ${called}`,
     scene.firstPlan ? silent : cautionWords(next.id, scene),
