@@ -37,7 +37,8 @@ export interface KitchenState {
   position: number;
   talk: TalkLine[];
   called: Called[];
-  /** Positions of turns in which the cook said "not yet", and of those with a reading. */
+  /** Positions of the last turn, of the last in which the cook said "not yet", and of the last reading. */
+  saidAt: number;
   notYetAt: number;
   readingAt: number;
   /** What was answered when the cook last told of an emergency. */
@@ -54,6 +55,7 @@ const empty = (): KitchenState => ({
   position: -1,
   talk: [],
   called: [],
+  saidAt: -1,
   notYetAt: -1,
   readingAt: -1,
   outbox: [],
@@ -153,6 +155,7 @@ export class Kitchen {
 
   private takeTurn(position: number, turn: Turn): void {
     const heard = turn.heard.map((one) => one.intent);
+    this.state.saidAt = position;
     if (heard.includes('report-not-done')) this.state.notYetAt = position;
     if (heard.includes('report-reading')) this.state.readingAt = position;
     if (heard.includes('emergency'))

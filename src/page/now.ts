@@ -71,6 +71,8 @@ function standing(state: KitchenState, at: number): Called | undefined {
   const over = view?.stage === 'served' || view?.stage === 'put-away';
   const last = called
     .filter((one) => !over || afterTable.includes(one.kind))
+    // What asks for no step has been taken in as soon as the cook says anything.
+    .filter((one) => one.step !== undefined || one.position > state.saidAt)
     .findLast((one) => one.kind !== 'get-ready' || Date.parse(one.expiresAt) > at);
   if (!view || !last) return undefined;
   if (last.position < notYetAt) return undefined;
