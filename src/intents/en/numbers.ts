@@ -208,7 +208,14 @@ function hundredsAt(words: readonly string[], at: number): NumberFound | undefin
   let value = head.piece.value * 100;
   const joint = words[next] === 'and' || words[next] === 'n' ? next + 1 : next;
   const tail = pieceAt(words, joint);
-  if (tail && tail.piece.size !== 'large' && !/^(half|quarter)$/.test(words[joint] ?? '')) {
+  // "turned down to three hundred ten minutes ago": the ten is of the minutes.
+  const ofMinutes = joint === next && tail !== undefined && words[tail.next] === 'minutes';
+  if (
+    tail &&
+    !ofMinutes &&
+    tail.piece.size !== 'large' &&
+    !/^(half|quarter)$/.test(words[joint] ?? '')
+  ) {
     value += tail.piece.value;
     next = tail.next;
   } else if (

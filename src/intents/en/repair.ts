@@ -39,6 +39,7 @@ function writtenOut(token: Token): Token[] {
       break;
     }
     words = words
+      .replace(joinedNumber, '$1 $2')
       .split(' ')
       .map((word) => whole[word] ?? word)
       .join(' ');
@@ -159,6 +160,9 @@ function withoutStutter(tokens: readonly Token[]): Token[] {
   return out;
 }
 
+/** "twentyfive", "sixthirty": two number words run together. */
+const joinedNumber =
+  /^(one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(one|two|three|four|five|six|seven|eight|nine|ten|fifteen|twenty|thirty|forty|fifty|fortyfive)$/;
 const numeric =
   /^(\d.*|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred)$/;
 const numberLike =

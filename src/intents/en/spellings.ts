@@ -168,6 +168,7 @@ export const whole: Record<string, string> = {
   termometer: 'thermometer',
   pwr: 'power',
   pinkish: 'pink',
+  "minute's": 'minutes',
   grados: 'degrees',
   grades: 'degrees',
   grad: 'degrees',

@@ -56,7 +56,7 @@ export const fragments: Recogniser = {
   phrases: [
     ...phrases(
       [
-        '^ [at|it is|about|for|um|a|say|maybe|there are|we are|around|by|the] {x:any} [degrees] [now|in there|in the middle|in the roast|in the meat|please|works|then|it is|is what it says|i think|i reckon|$] $',
+        '^ [at|it is|about|for|um|a|say|maybe|there are|we are|around|by|the] {x:any} [degrees] [now|in there|in|in the middle|in the roast|in the meat|please|works|then|it is|is what it says|i think|i reckon|$] $',
         '^ {d:date} [at] {x:clock} $',
       ],
       answered,
