@@ -5,6 +5,7 @@
 import { type Clause, lineOf } from '../clause.ts';
 import type { Language } from '../language.ts';
 import type { Token } from '../token.ts';
+import { ovenFrame, readingFrame, stepsFrame, troubleFrame } from './frames-cooking.ts';
 import {
   callFrame,
   choiceFrame,
@@ -18,14 +19,10 @@ import {
   donenessFrame,
   guestsFrame,
   noteFrame,
-  ovenFrame,
-  readingFrame,
   restFrame,
   roastFrame,
   servingFrame,
   shiftFrame,
-  stepsFrame,
-  troubleFrame,
 } from './frames-told.ts';
 import { dishesIn } from './names.ts';
 import { quantified } from './quantities.ts';

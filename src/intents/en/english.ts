@@ -17,12 +17,11 @@ import {
   guestsFrame,
   handsFrame,
   lackFrame,
-  methodFrame,
-  setupFrame,
   unitsFrame,
 } from './frames/dinner.ts';
 import { ovenFrame, readingFrame, watchFrame } from './frames/heat.ts';
 import { noteFrame } from './frames/notes.ts';
+import { methodFrame, setupFrame } from './frames/setup.ts';
 import { notYetFrame, progressFrame, skipFrame } from './frames/steps.ts';
 import { dayFrame, talkFrame } from './frames/talk.ts';
 import { awayFrame, openHourFrame, servingFrame, shiftFrame, timerFrame } from './frames/time.ts';
