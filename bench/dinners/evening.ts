@@ -91,7 +91,10 @@ export function drawEvening(seed: number): Evening {
   const shifts: { atMinute: number; minutes: number }[] = [];
   const minutesOf = (): number => among([10, 15, 20, 30, 30, 45, 60]);
   if (happens('late guests', 0.4))
-    shifts.push({ atMinute: wantedMinute - 5 - Math.floor(145 * uniform()), minutes: minutesOf() });
+    shifts.push({
+      atMinute: wantedMinute - 35 - Math.floor(115 * uniform()),
+      minutes: minutesOf(),
+    });
   else if (happens('early guests', 0.12))
     shifts.push({
       atMinute: wantedMinute - 60 - Math.floor(90 * uniform()),
@@ -100,7 +103,7 @@ export function drawEvening(seed: number): Evening {
   const [first] = shifts;
   if (first && happens('second change', 0.2))
     shifts.push({
-      atMinute: first.atMinute + 8 + Math.floor(25 * uniform()),
+      atMinute: first.atMinute + 6 + Math.floor(15 * uniform()),
       minutes: among([-10, 10, 15, 20, 30]),
     });
   const during = (): number => wantedMinute - 160 + Math.floor(120 * uniform());

@@ -166,7 +166,12 @@ class HelpedEvening {
       for (const name of this.called) if (/^(carve|serve)/.test(name)) this.called.delete(name);
       if (this.world.isOut) this.alone();
     }
-    await this.say(lineOf(minutes > 0 ? 'late' : 'early', this.uniform, Math.abs(minutes)));
+    // Who is not understood says it again, in other words.
+    for (let tries = 0; tries < 3; tries += 1) {
+      const line = lineOf(minutes > 0 ? 'late' : 'early', this.uniform, Math.abs(minutes));
+      const { heard } = await this.say(line);
+      if (heard.some(({ intent }) => intent === 'shift-serving')) return;
+    }
   }
 
   /** Steps that a reply called; the cook hears those as well as what is announced. */
@@ -252,7 +257,14 @@ class HelpedEvening {
   private async takeReading(): Promise<void> {
     if (!this.world.roastIsIn) return;
     const reads = this.world.read();
-    await this.say(lineOf('reading', this.uniform, reads));
+    await this.sayReading(reads);
+  }
+
+  private async sayReading(reads: number): Promise<void> {
+    for (let tries = 0; tries < 2; tries += 1) {
+      const { heard } = await this.say(lineOf('reading', this.uniform, reads));
+      if (heard.some(({ intent }) => intent === 'report-reading')) return;
+    }
   }
 
   /** Looks first, if that is this cook's habit; below the pull it stays in and the number is told. */
@@ -266,7 +278,7 @@ class HelpedEvening {
       if (reads < wanted - 0.5) {
         // The next call of the pull is a new one.
         for (const name of this.called) if (name.startsWith('pull')) this.called.delete(name);
-        await this.say(lineOf('reading', this.uniform, reads));
+        await this.sayReading(reads);
         return;
       }
     }
@@ -278,7 +290,7 @@ class HelpedEvening {
 
   /** Whatever is called or not, hungry people want their dinner. */
   private alone(): void {
-    const wanted = this.wanted() - carvingMinutes(this.evening) + 10;
+    const wanted = this.wanted() - carvingMinutes(this.evening) + 8;
     this.later(Math.max(this.world.minute + 15, wanted), 'carve unbidden', () => this.carve());
   }
 

@@ -330,12 +330,15 @@ function reachableAt(dinner: Dinner, plan: Plan): Instant {
   return short <= 0 ? 0 : addMinutes(last.happenedAt, short / climbKelvinPerMinute);
 }
 
-/** A reading so old says nothing of a core about to be pulled. */
-const staleReadingMinutes = 12;
+/** A look that nobody took is asked for again after so long, sooner where the pull may be near. */
+const askAgainMinutes = { usual: 20, nearThePull: 12 };
+
+/** However calm the forecast, nobody leaves a roast unlooked at for longer. Common practice, no source. */
+const longestUnseenMinutes = 45;
 
 /**
- * One look per state of the evidence, asked for again once if nothing comes back; and one more before
- * the pull may be due, where the last reading is old by then. Nothing but a number narrows a forecast.
+ * One look per state of the evidence, asked for again until something comes back: nothing but a number
+ * narrows a forecast. The pull's own call asks for its number itself.
  */
 function checkCalls(dinner: Dinner, plan: Plan): Wanted[] {
   const went = roastWentInAt(dinner);
@@ -353,17 +356,24 @@ function checkCalls(dinner: Dinner, plan: Plan): Wanted[] {
   const dueAt =
     lastAt === undefined
       ? plan.checkAt
-      : Math.max(plan.checkAt, addMinutes(lastAt, betweenLooksMinutes));
-  // The pull's own call asks for the number.
+      : Math.min(
+          Math.max(plan.checkAt, addMinutes(lastAt, betweenLooksMinutes)),
+          addMinutes(lastAt, longestUnseenMinutes),
+        );
   const close = Math.abs(minutesBetween(dueAt, plan.pullAt.p50)) < betweenLooksMinutes;
   if (close && plan.pullAt.p50 > dinner.lastAt) return [];
-  const askedAt = dinner.calls.get(`check-due:${what}`)?.lastAt;
-  const lastLookAt = addMinutes(plan.pullAt.p10, -5);
-  const again =
-    askedAt !== undefined && minutesBetween(askedAt, lastLookAt) >= staleReadingMinutes
-      ? [{ ...look, what: `${what}-last`, dueAt: lastLookAt }]
-      : [];
-  return [{ ...look, what, dueAt, repeats: 1 }, ...again];
+  let asked = dinner.calls.get(`check-due:${what}`);
+  if (!asked || asked.times < 2) return [{ ...look, what, dueAt, repeats: 1 }];
+  for (let n = 2; ; n += 1) {
+    const again = dinner.calls.get(`check-due:${what}-${n}`);
+    if (!again) {
+      const usual = addMinutes(asked.lastAt, askAgainMinutes.usual);
+      const soonest = addMinutes(asked.lastAt, askAgainMinutes.nearThePull);
+      const nearThePull = Math.max(soonest, addMinutes(plan.pullAt.p10, -5));
+      return [{ ...look, what: `${what}-${n}`, dueAt: Math.min(usual, nearThePull) }];
+    }
+    asked = again;
+  }
 }
 
 function lateCalls(dinner: Dinner, plan: Plan): Wanted[] {

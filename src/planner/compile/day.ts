@@ -43,6 +43,13 @@ export interface Day {
 /** Minutes between a finishing sear and the knife, and between turning the oven up and that sear. */
 export const searToCarveMinutes = 4;
 
+/**
+ * The least that any roast rests when the table would otherwise wait, and how much longer than usual one
+ * may that is early. Common practice, no source.
+ */
+const leastRestMinutes = 20;
+const longerRestMinutes = 10;
+
 /** A rest nobody waits for: long enough to set the roast down and find the knife. */
 const hardlyAnyRestMinutes = 5;
 
@@ -60,6 +67,7 @@ export function dayOf(
   const { card, program, kilograms, rest } = roast;
   const duration = forecast.pullMinute;
   const spread = duration.p90 - duration.p50;
+  const restLowMinutes = Math.min(rest.p10, leastRestMinutes);
   const begun = (id: string): Instant | undefined =>
     dinner.steps.get(id)?.startedAt ?? dinner.steps.get(id)?.doneAt;
   const ovenLitAt = dinner.oven.find((one) => one.celsius > 0)?.at ?? calledAt(dinner, 'oven-on');
@@ -73,8 +81,13 @@ export function dayOf(
     kilograms,
     rest,
     restLowMinutes:
-      dinner.course?.rest === 'open' ? Math.min(rest.p10, hardlyAnyRestMinutes) : rest.p10,
-    restPlannedMinutes: Math.round(clamp(rest.p10 + spread, rest.p50, rest.p90)),
+      dinner.course?.rest === 'open'
+        ? Math.min(restLowMinutes, hardlyAnyRestMinutes)
+        : restLowMinutes,
+    // A roast that is early waits well under its tent, and one that is late waits for nobody.
+    restPlannedMinutes: Math.round(
+      clamp(restLowMinutes + spread, rest.p50, rest.p90 + longerRestMinutes),
+    ),
     carveMinutes: Math.round(carveMinutesOf(card, dinner.guests ?? 6)),
     roastMinutes: Math.max(1, Math.round(duration.p50)),
     wantedAt: wantedOf(dinner, now),
