@@ -86,3 +86,31 @@ export function tableOf(rows: readonly Judged[]): string {
   );
   return lines.join('\n');
 }
+
+const rowHeight = 24;
+const labelWidth = 190;
+const barWidth = 360;
+
+/** Share of dinners right in core and table, by who cooked and by what went wrong, as bars. */
+export function barsOf(rows: readonly Judged[]): string {
+  const ours = rows.filter((row) => row.who === 'the helper');
+  const others = [...new Set(rows.map((row) => row.who))];
+  const groups: [string, readonly Judged[]][] = [
+    ...others.map((who): [string, Judged[]] => [who, rows.filter((row) => row.who === who)]),
+    ['helper: nothing went wrong', ours.filter((row) => row.disruptions.length === 0)],
+    ...disruptionNames.map((name): [string, Judged[]] => [
+      `helper: ${name}`,
+      ours.filter((row) => row.disruptions.includes(name)),
+    ]),
+  ];
+  const drawn = groups.filter(([, of]) => of.length > 0);
+  const bars = drawn.map(([name, of], row) => {
+    const share = of.filter((one) => one.both).length / of.length;
+    const y = 44 + row * rowHeight;
+    const fill =
+      name === 'the helper' ? '#1f4f7a' : name.startsWith('helper') ? '#8fb0c9' : '#b8b0a4';
+    return `<text x="${labelWidth - 8}" y="${y + 13}" text-anchor="end">${name}</text><rect x="${labelWidth}" y="${y}" width="${(barWidth * share).toFixed(1)}" height="17" fill="${fill}"/><text x="${labelWidth + barWidth * share + 6}" y="${y + 13}">${Math.round(100 * share)} % of ${of.length}</text>`;
+  });
+  const height = 60 + drawn.length * rowHeight;
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${labelWidth + barWidth + 110} ${height}" font-family="sans-serif" font-size="12"><rect width="100%" height="100%" fill="#fff"/><text x="12" y="24" font-size="14">Core within 5 °F of target and table within 10 minutes</text>${bars.join('')}</svg>\n`;
+}

@@ -2,7 +2,7 @@
  * A thousand dinners before the real one: the same evenings with the helper and without, judged at the
  * table. Seeds are printed; the last line is the figure.
  *
- * npm run bench:dinners [-- --dinners 100 --from 1 --jobs 2 --keep folder]
+ * npm run bench:dinners [-- --dinners 100 --from 1 --jobs 2 --keep folder --plot docs/dinners.svg]
  */
 import { spawn } from 'node:child_process';
 import { mkdirSync, writeFileSync } from 'node:fs';
@@ -12,7 +12,7 @@ import { createInterface } from 'node:readline';
 import { parseArgs } from 'node:util';
 import { drawEvening } from './evening.ts';
 import { helped } from './helped.ts';
-import { type Judged, judged, tableOf } from './judge.ts';
+import { barsOf, type Judged, judged, tableOf } from './judge.ts';
 import { rivals } from './rivals.ts';
 
 const { values } = parseArgs({
@@ -22,6 +22,8 @@ const { values } = parseArgs({
     jobs: { type: 'string', default: String(availableParallelism()) },
     /** Where the talk of each dinner that fell short is written. */
     keep: { type: 'string' },
+    /** Where the plot of outcomes by disruption is written. */
+    plot: { type: 'string' },
     /** Set for the processes that do the work: every so-many-th evening from `from`. */
     every: { type: 'string' },
   },
@@ -84,6 +86,7 @@ async function all(): Promise<void> {
   );
   const minutes = (performance.now() - begun) / 60_000;
   process.stdout.write(`${tableOf(rows)}\n${minutes.toFixed(1)} minutes\n`);
+  if (values.plot !== undefined) writeFileSync(values.plot, barsOf(rows));
   const ours = rows.filter((row) => row.who === 'the helper');
   const share = ours.filter((row) => row.both).length / ours.length;
   process.stdout.write(
