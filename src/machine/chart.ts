@@ -309,10 +309,10 @@ export const dinnerChart = setup({
           },
         },
         confirming: {
-          meta: { ignores: ['CONFIRMATION_ASKED', 'RESUMED'] },
+          // What is missing is not asked for while something waits for a yes.
+          meta: { ignores: ['CONFIRMATION_ASKED', 'ASKED', 'RESUMED'] },
           on: {
             SETTLED: 'listening',
-            ASKED: 'asking',
             CHOICE_OFFERED: 'choosing',
             PAUSED: 'paused',
           },

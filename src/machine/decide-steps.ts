@@ -172,6 +172,26 @@ export function reportStep(
 
 const hasTime = (when: When): boolean => when.minutesAgo !== undefined || when.time !== undefined;
 
+/**
+ * "It's back in": held in a low oven where that was chosen, else its middle was not there yet and it
+ * cooks on, so that it was not out after all.
+ */
+function backInOven(at: number, { standing, dinner }: Context): Decision | undefined {
+  if (standing.stage === 'rest' && dinner.course?.rest === 'low-oven')
+    return decided([{ type: 'step-started', step: 'hold', happenedAt: at }], {
+      key: 'step-started',
+      step: 'hold',
+      presumed: [],
+    });
+  if (!/^(rest|hold|carve)$/.test(standing.stage)) return undefined;
+  if (standing.stage === 'hold' && dinner.course?.rest === 'low-oven') return undefined;
+  return decided([{ type: 'step-not-done', step: 'pull' }], {
+    key: 'step-started',
+    step: 'roast-in',
+    presumed: [],
+  });
+}
+
 /** A moment of the roast's day: the chart says whether it can be, else what must have come before. */
 export function reportMoment(
   moment: Moment,
@@ -183,6 +203,10 @@ export function reportMoment(
   const record = dinner.steps.get(moment === 'carve' ? 'carve' : moment);
   const knownAt = record?.doneAt ?? record?.startedAt;
   if (knownAt !== undefined) {
+    if (moment === 'roast-in' && !options.explicit) {
+      const back = backInOven(at, context);
+      if (back) return back;
+    }
     // Told again: a time given, or a presumption made real, moves it; anything else changes nothing.
     if (options.explicit || record?.presumed) {
       const moved = factsOf(moment, at, context, {

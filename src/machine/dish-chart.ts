@@ -6,10 +6,9 @@ export type DishChartEvent =
   | { type: 'IN' }
   | { type: 'OUT' }
   | { type: 'READY' }
-  | { type: 'HELD' }
   | { type: 'NOT_READY' };
 
-export const dishEvents = ['BEGUN', 'IN', 'OUT', 'READY', 'HELD', 'NOT_READY'] as const;
+export const dishEvents = ['BEGUN', 'IN', 'OUT', 'READY', 'NOT_READY'] as const;
 
 export const dishChart = setup({
   types: { events: {} as DishChartEvent },
@@ -17,24 +16,21 @@ export const dishChart = setup({
   id: 'dish',
   initial: 'waiting',
   states: {
+    // Going in and being ready are told as begun first, whatever was said.
     waiting: {
-      meta: { ignores: ['OUT', 'HELD', 'NOT_READY'] },
-      on: { BEGUN: 'preparing', IN: 'in-oven', READY: 'done' },
+      meta: { ignores: ['IN', 'OUT', 'READY', 'NOT_READY'] },
+      on: { BEGUN: 'preparing' },
     },
     preparing: {
-      meta: { ignores: ['BEGUN', 'OUT', 'HELD', 'NOT_READY'] },
+      meta: { ignores: ['BEGUN', 'OUT', 'NOT_READY'] },
       on: { IN: 'in-oven', READY: 'done' },
     },
     'in-oven': {
-      meta: { ignores: ['BEGUN', 'IN', 'HELD', 'NOT_READY'] },
+      meta: { ignores: ['BEGUN', 'IN', 'NOT_READY'] },
       on: { OUT: 'preparing', READY: 'done' },
     },
     done: {
       meta: { ignores: ['BEGUN', 'OUT', 'READY'] },
-      on: { HELD: 'held', NOT_READY: 'preparing', IN: 'in-oven' },
-    },
-    held: {
-      meta: { ignores: ['BEGUN', 'OUT', 'READY', 'HELD'] },
       on: { NOT_READY: 'preparing', IN: 'in-oven' },
     },
   },

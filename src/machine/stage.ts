@@ -35,15 +35,20 @@ export const after = step;
 interface Known {
   complete: boolean;
   method: string;
+  /** The roast went in: a better time for that is no second going in. */
+  in: boolean;
 }
 
 /** What a fact means to the roast's region. */
-function roastEventsOf(fact: Fact, method: string): ChartEvent[] {
+function roastEventsOf(fact: Fact, { method, in: isIn }: Known): ChartEvent[] {
   switch (fact.type) {
     case 'step-started':
-      return roastStepBegun(fact.step, method);
+      return isIn && fact.step === 'roast-in' ? [] : roastStepBegun(fact.step, method);
     case 'step-done':
-      return roastStepDone(fact.step, method);
+      return isIn && fact.step === 'roast-in' ? [] : roastStepDone(fact.step, method);
+    case 'step-not-done':
+      // Not out after all, or back in because its middle is not there yet.
+      return fact.step === 'pull' ? [{ type: 'ROAST_IN', searing: false }] : [];
     case 'step-skipped':
       return fact.step === 'oven-down' ? [{ type: 'SEARED' }] : [];
     case 'oven-stood':
@@ -167,14 +172,20 @@ export function standingOf(id: string, facts: readonly Fact[], watcher?: Watcher
     chart = next;
   };
   const dishes = new Map<string, DishSnapshot>();
-  const known: Known = { complete: false, method: 'sear-first' };
+  const known: Known = { complete: false, method: 'sear-first', in: false };
   const taken: Fact[] = [];
   const cards: Card[] = [];
+  const dropped = new Set<string>();
   for (const fact of counting) {
     taken.push(fact);
     if (fact.type === 'card-taken') cards.push(fact.card);
+    if (fact.type === 'dish-dropped') dropped.add(fact.dish);
+    if (fact.type === 'dish-added') dropped.delete(fact.dish);
     if (fact.type === 'method-set') known.method = fact.method;
-    for (const event of roastEventsOf(fact, known.method)) take(event);
+    for (const event of roastEventsOf(fact, known)) {
+      take(event);
+      known.in ||= event.type === 'ROAST_IN';
+    }
     if (!known.complete && describes(fact)) {
       known.complete = missingOf(dinnerOf(id, taken)).length === 0;
       if (known.complete) {
@@ -184,7 +195,8 @@ export function standingOf(id: string, facts: readonly Fact[], watcher?: Watcher
           take({ type: 'OVEN_LIT' });
       }
     }
-    for (const event of dishFact(dishes, cards, fact, watcher)) take(event);
+    const menu = cards.filter((card) => !dropped.has(card.id));
+    for (const event of dishFact(dishes, menu, fact, watcher)) take(event);
   }
   const dinner = dinnerOf(id, facts);
   const states = new Map<string, SideState>();
@@ -225,7 +237,7 @@ function dishFact(
       .filter((one) => one.card !== 'roast' && (one.card === 'sauce') === sauce)
       .every((one) => {
         const value = dishes.get(one.id)?.value;
-        return value === 'done' || value === 'held';
+        return value === 'done';
       });
     const event: ChartEvent['type'] = ready
       ? sauce

@@ -142,11 +142,11 @@ describe('the dish chart', () => {
 
   it('takes a dish from the counter to the table', () => {
     let [snapshot] = initialTransition(dishChart);
-    const states = (['BEGUN', 'IN', 'OUT', 'READY', 'HELD'] as const).map((type) => {
+    const states = (['BEGUN', 'IN', 'OUT', 'READY', 'NOT_READY'] as const).map((type) => {
       [snapshot] = transition(dishChart, snapshot, { type });
       return snapshot.value;
     });
-    expect(states).toEqual(['preparing', 'in-oven', 'preparing', 'done', 'held']);
+    expect(states).toEqual(['preparing', 'in-oven', 'preparing', 'done', 'preparing']);
   });
 });
 
