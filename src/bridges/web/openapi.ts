@@ -2,12 +2,15 @@
 import { z } from 'zod';
 import { viewSchema } from '../../kitchen/view.ts';
 import {
+  claimAnswer,
+  claimBody,
   clockBody,
   healthAnswer,
   listAnswer,
   movedAnswer,
   openedAnswer,
   openingBody,
+  pageAnswer,
   problemAnswer,
   sayBody,
   turnAnswer,
@@ -25,6 +28,9 @@ const parts = {
   Opening: openingBody,
   Said: sayBody,
   Clock: clockBody,
+  Claim: claimBody,
+  Claimed: claimAnswer,
+  Page: pageAnswer,
 } as const;
 for (const [id, schema] of Object.entries(parts)) named.add(schema, { id });
 
@@ -176,6 +182,22 @@ const paths = (): object => ({
       id: 'log',
       does: 'The log',
       gives: answers({ '200': answer('One fact a line', text('application/jsonl')) }, '404'),
+    }),
+  },
+  '/api/dinners/{id}/claim': {
+    parameters: [id],
+    post: call({
+      id: 'claimAnnouncement',
+      does: 'Of all pages that show an announcement, the first to ask speaks it',
+      takes: body('Claim'),
+      gives: answers({ '200': answer('Whose it is', json('Claimed')) }, '404', '422'),
+    }),
+  },
+  '/api/page': {
+    get: call({
+      id: 'page',
+      does: 'What a page needs to begin with',
+      gives: answers({ '200': answer('The open dinner and the clock', json('Page')) }),
     }),
   },
   '/healthz': {

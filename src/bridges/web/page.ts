@@ -6,9 +6,9 @@ import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import fastifyStatic from '@fastify/static';
 import type { FastifyInstance, FastifyRequest } from 'fastify';
-import { z } from 'zod';
 import type { Household } from '../../household/household.ts';
 import { bodyOf, Problem } from './problem.ts';
+import { claimBody } from './schemas.ts';
 
 export interface PageOptions {
   version: string;
@@ -43,7 +43,6 @@ const shellHeaders = {
 
 /** The sink under which the journal keeps that an announcement has found its page. */
 const sink = 'page';
-const claimBody = z.strictObject({ announcement: z.string().min(1).max(200) });
 
 const besideTheProgram = (): string =>
   fileURLToPath(new URL('../../../dist/page/', import.meta.url));

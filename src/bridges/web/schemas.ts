@@ -73,3 +73,17 @@ export const listAnswer = z.array(
 );
 
 export const healthAnswer = z.object({ status: z.literal('ok') });
+
+export const claimBody = z.strictObject({
+  announcement: z.string().min(1).max(200).describe('the id of an announcement'),
+});
+
+export const claimAnswer = z.object({
+  yours: z.boolean().describe('whether this page is the one to speak it'),
+});
+
+export const pageAnswer = z.object({
+  version: z.string(),
+  clock: z.enum(['real', 'simulated']),
+  dinner: z.string().optional().describe('the open dinner, if there is one'),
+});
