@@ -71,6 +71,7 @@ function programOf(done: Done): Command {
     .argument('<file...>', 'scripts, *.session.txt')
     .option('--json', 'print the results as JSON')
     .option('--restart-every-turn', 'reopen the dinner from its log after every line')
+    .option('--coverage', 'tell what the scripts reached, and a line for what they did not')
     .option(...cards)
     .action(done((files: string[], options) => rehearseCommand(files, options)));
   command('understand', 'JSON lines in and out: what a text is taken to mean')

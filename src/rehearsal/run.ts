@@ -5,6 +5,7 @@
 import { assertNever } from '../base/assert.ts';
 import { type Instant, isoWithOffset, localTime } from '../base/time.ts';
 import { temperatureIn } from '../base/units.ts';
+import type { Fact } from '../kitchen/facts.ts';
 import type { View } from '../kitchen/view.ts';
 import type { Announcement, Opening, Session, Turn } from '../session/ports.ts';
 import { type Moment, shortfallOf } from './check.ts';
@@ -32,6 +33,8 @@ export interface Audience {
   said?(line: { at: Instant; who: 'cook' | 'guest'; text: string }): Promise<void> | void;
   replied?(turn: Turn, at: Instant): Promise<void> | void;
   announced?(announcement: Announcement): Promise<void> | void;
+  /** All that was written of the dinner, once the script is at its end. */
+  ended?(facts: readonly Fact[]): Promise<void> | void;
 }
 
 export interface RehearsalOptions {
@@ -49,6 +52,7 @@ export async function rehearse(script: Script, options: RehearsalOptions): Promi
   for (const line of script.lines) {
     if (!(await run.survives(line))) break;
   }
+  await run.end();
   return run.result();
 }
 
@@ -89,6 +93,10 @@ class Run {
 
   result(): Rehearsal {
     return { file: this.script.file, held: this.held, failures: this.failures };
+  }
+
+  async end(): Promise<void> {
+    await this.options.audience?.ended?.(await this.session.facts());
   }
 
   /** Plays the line; a session that breaks is a failure of that line, and the end of the script. */

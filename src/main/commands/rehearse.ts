@@ -2,6 +2,9 @@
 import { readFileSync } from 'node:fs';
 import { openMemoryJournal } from '../../journal/memory.ts';
 import type { Card } from '../../kitchen/card.ts';
+import type { Fact } from '../../kitchen/facts.ts';
+import { coverageOf } from '../../rehearsal/coverage.ts';
+import { coverageJson, coverageText } from '../../rehearsal/coverage-text.ts';
 import { parseScript } from '../../rehearsal/parse.ts';
 import { reportJson, reportText } from '../../rehearsal/report.ts';
 import { type Audience, type Rehearsal, rehearse } from '../../rehearsal/run.ts';
@@ -15,6 +18,8 @@ export interface RehearseOptions {
   json?: boolean;
   restartEveryTurn?: boolean;
   cards?: string;
+  /** Tell what the scripts reached of all there is to reach, and what they did not. */
+  coverage?: boolean;
 }
 
 /** Exit code: 0 all hold, 1 some fall short, 2 a script cannot be read (then none is run). */
@@ -31,9 +36,22 @@ export async function rehearseCommand(
   }
   const cards = cardsOf(options.cards);
   const rehearsals: Rehearsal[] = [];
-  for (const { script } of read)
-    if (script) rehearsals.push(await rehearseScript(script, cards, options));
-  const report = options.json ? JSON.stringify(reportJson(rehearsals)) : reportText(rehearsals);
+  const dinners: { id: string; facts: readonly Fact[] }[] = [];
+  for (const { script } of read) {
+    if (!script) continue;
+    const ended = (facts: readonly Fact[]): void => {
+      dinners.push({ id: script.file, facts });
+    };
+    const restart = options.restartEveryTurn ? { restartEveryTurn: true } : {};
+    rehearsals.push(await rehearseScript(script, cards, { ...restart, audience: { ended } }));
+  }
+  const reaches = options.coverage ? coverageOf(dinners) : undefined;
+  const report = options.json
+    ? JSON.stringify({
+        ...reportJson(rehearsals),
+        ...(reaches ? { coverage: coverageJson(reaches) } : {}),
+      })
+    : [reportText(rehearsals), ...(reaches ? [coverageText(reaches)] : [])].join('\n');
   process.stdout.write(`${report}\n`);
   return rehearsals.every((one) => one.failures.length === 0) ? 0 : 1;
 }
