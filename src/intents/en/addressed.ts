@@ -6,8 +6,8 @@
 import type { Lexicon, ReadContext } from '../../kitchen/heard.ts';
 import type { KindOfWord } from '../addressed.ts';
 import { lineOf } from '../clause.ts';
-import type { Placed } from '../language.ts';
 import { stemOf } from '../names.ts';
+import type { Placed } from '../placed.ts';
 import { commonWords } from './common-words.ts';
 import { otherTopics } from './other-topics.ts';
 import { stemOfVerb } from './steps.ts';

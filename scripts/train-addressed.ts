@@ -1,0 +1,198 @@
+/**
+ * Learns the weights by which a text is taken to be meant for the helper, from the rules half of the
+ * corpus alone: logistic regression, the same to the last digit at every run. `--curve` prints what
+ * cross-validation makes of them; `--write` writes src/intents/en/addressed-weights.ts.
+ */
+import { writeFileSync } from 'node:fs';
+import { cuesOf, likelihoodOf, type Said } from '../src/intents/addressed.ts';
+import { english, englishKinds } from '../src/intents/en/english.ts';
+import { saidIn } from '../src/intents/read.ts';
+import type { Row } from '../test/corpus/load.ts';
+import { actsFalsely, contextOf, isPassive, right, rulesRows } from '../test/corpus/score.ts';
+
+interface Example {
+  row: Row;
+  said: Said;
+  block: number;
+  forHelper: boolean;
+  /** Whether anything was heard that would be acted on. */
+  acts: boolean;
+  falsely: boolean;
+  right: boolean;
+  fold: number;
+}
+
+const folds = 8;
+const passive = /^(unrelated|unclear|courtesy|acknowledge|emergency)$/;
+const arg = (name: string, fallback: number): number => {
+  const at = process.argv.indexOf(`--${name}`);
+  return at < 0 ? fallback : Number(process.argv[at + 1]);
+};
+const rounds = arg('rounds', 25);
+const decay = arg('decay', 5e-3);
+const least = arg('least', 2);
+const falseCost = arg('cost', 1.5);
+const silentShare = arg('silent', 0.4);
+
+/** Lines that stand together are of one make, so they are kept or left out together. */
+const blockLines = 6;
+
+const examples: Example[] = rulesRows.map((row, at) => {
+  const context = contextOf(row);
+  const said = saidIn(english, row.text, context)!;
+  const heard = said.placed.map(({ meaning }) => ({ ...meaning, text: '' }));
+  const list = (heard.length > 0 ? heard : [{ intent: 'unrelated', text: '' }]) as never;
+  return {
+    row,
+    said,
+    block: Math.floor(at / blockLines),
+    forHelper: !isPassive(row),
+    acts: said.placed.some(({ meaning }) => !passive.test(meaning.intent)),
+    falsely: actsFalsely(row, list),
+    right: right(row, list),
+    fold: (Math.floor(at / blockLines) * 7919) % folds,
+  };
+});
+
+/** The rows of chatter that may as well be answers ("uh huh") teach nothing. */
+const teaches = (one: Example): boolean =>
+  one.forHelper ? one.acts : one.row.or === undefined && one.row.heard[0]!.intent === 'unrelated';
+
+const weightOf = (one: Example): number => (one.forHelper ? 1 : one.acts ? falseCost : silentShare);
+
+/** A seeded order of 0 … n-1. */
+function shuffled(n: number, seed: number): number[] {
+  let state = seed >>> 0;
+  const order = Array.from({ length: n }, (_, at) => at);
+  for (let at = n - 1; at > 0; at--) {
+    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
+    const other = state % (at + 1);
+    [order[at], order[other]] = [order[other]!, order[at]!];
+  }
+  return order;
+}
+
+/** For every word, the blocks in which it was said to the helper: at most the first three. */
+function speakersOf(all: readonly Example[]): Map<string, Set<number>> {
+  const blocks = new Map<string, Set<number>>();
+  for (const one of all.filter((each) => each.forHelper))
+    for (const word of one.said.line.split(' ')) {
+      const at = blocks.get(word) ?? new Set<number>();
+      if (at.size < 3) at.add(one.block);
+      blocks.set(word, at);
+    }
+  return blocks;
+}
+
+/** A word is familiar to a line when it was said to the helper in another block than the line's. */
+const cuesIn = (one: Example, blocks: ReadonlyMap<string, ReadonlySet<number>>): string[] =>
+  cuesOf(one.said, englishKinds, (word) => {
+    const at = blocks.get(word);
+    return at !== undefined && at.size > (at.has(one.block) ? 1 : 0);
+  });
+
+/** Stochastic descent with steps that shrink for each cue by how often it has moved (AdaGrad). */
+function learn(all: readonly Example[]): Map<string, number> {
+  const blocks = speakersOf(all);
+  const train = all.filter(teaches).map((one) => ({ ...one, cues: cuesIn(one, blocks) }));
+  const seen = new Map<string, number>();
+  for (const one of train) for (const cue of one.cues) seen.set(cue, (seen.get(cue) ?? 0) + 1);
+  const ids = new Map<string, number>();
+  for (const [cue, count] of seen) if (count >= least) ids.set(cue, ids.size);
+  const rows = train.map((one) => one.cues.flatMap((cue) => ids.get(cue) ?? []));
+  const weight = new Float64Array(ids.size);
+  const moved = new Float64Array(ids.size).fill(1e-6);
+  for (let round = 0; round < rounds; round++)
+    for (const at of shuffled(train.length, round + 1)) {
+      const one = train[at]!;
+      const row = rows[at]!;
+      let sum = 0;
+      for (const id of row) sum += weight[id]!;
+      const error = (1 / (1 + Math.exp(-sum)) - (one.forHelper ? 1 : 0)) * weightOf(one);
+      for (const id of row) {
+        const slope = error + decay * weight[id]!;
+        moved[id] = moved[id]! + slope * slope;
+        weight[id] = weight[id]! - (0.1 * slope) / Math.sqrt(moved[id]!);
+      }
+    }
+  return new Map([...ids].map(([cue, id]) => [cue, weight[id]!]));
+}
+
+function curve(): void {
+  const scores = new Map<Example, number>();
+  for (let fold = 0; fold < folds; fold++) {
+    const others = examples.filter((one) => one.fold !== fold);
+    const weights = learn(others);
+    const blocks = speakersOf(others);
+    for (const one of examples.filter((each) => each.fold === fold))
+      scores.set(one, likelihoodOf(cuesIn(one, blocks), weights));
+  }
+  const talk = examples.filter((one) => one.row.origin === 'chatter');
+  const fresh = talk.filter((one) => one.row.family.startsWith('overheard-'));
+  const spoken = examples.filter((one) => one.row.origin !== 'chatter');
+  const like = spoken.filter((one) => one.row.family.startsWith('like-'));
+  const answered = spoken.filter((one) => one.right && one.forHelper && one.acts);
+  const pc = (n: number, of: number): string => `${((100 * n) / of).toFixed(1)}`.padStart(6);
+  console.log('threshold  false all  fresh  | spoken right  like | lost of right');
+  for (const sure of [0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 0.95]) {
+    const passes = (one: Example): boolean => scores.get(one)! >= sure;
+    const acted = (list: Example[]): number =>
+      list.filter((one) => one.falsely && passes(one)).length;
+    const stays = (list: Example[]): number =>
+      list.filter((one) => one.right && (!one.acts || passes(one) || !one.forHelper)).length;
+    console.log(
+      `${sure.toFixed(2).padStart(6)}  ${pc(acted(talk), talk.length)} ${pc(acted(fresh), fresh.length)}   | ${pc(stays(spoken), spoken.length)} ${pc(stays(like), like.length)} | ${answered.filter((one) => !passes(one)).length}`,
+    );
+    if (sure === arg('show', -1)) {
+      for (const one of answered) if (!passes(one)) console.log('  lost', one.row.text);
+      for (const one of talk) if (one.falsely && passes(one)) console.log('  acted', one.row.text);
+    }
+  }
+}
+
+if (process.argv.includes('--curve')) curve();
+
+/** Weights in twentieths, each followed by its cues; the small ones say too little to be kept. */
+function write(): void {
+  const byWeight = new Map<number, string[]>();
+  for (const [cue, weight] of learn(examples)) {
+    const twentieths = Math.round(weight * 20);
+    if (Math.abs(twentieths) < 2 || /^-?\d+$/.test(cue)) continue;
+    byWeight.set(twentieths, [...(byWeight.get(twentieths) ?? []), cue]);
+  }
+  const cues = [...byWeight]
+    .sort(([a], [b]) => a - b)
+    .map(([twentieths, list]) => `${twentieths} ${list.sort().join(' ')}`);
+  const familiar = [...speakersOf(examples).keys()].filter((word) => /^[a-z]/.test(word)).sort();
+  const folder = new URL('../src/intents/en/', import.meta.url);
+  writeFileSync(
+    new URL('addressed-weights.ts', folder),
+    `/** Learnt from the rules half of the corpus by scripts/train-addressed.ts: do not edit by hand. */
+import type { Weights } from '../addressed.ts';
+
+/** A weight in twentieths, then the cues that have it. */
+const learnt = \`
+${cues.map(wrapped).join('\n')}\`;
+
+function read(): Weights {
+  const weights = new Map<string, number>();
+  let weight = 0;
+  for (const entry of learnt.split(/\\s+/))
+    if (/^-?\\d+$/.test(entry)) weight = Number(entry) / 20;
+    else if (entry) weights.set(entry, weight);
+  return weights;
+}
+
+export const weights: Weights = read();
+
+/** Words that have been said to the helper. */
+export const familiar: ReadonlySet<string> = new Set(
+  \`${wrapped(familiar.join(' '))}\`.split(/\\s+/),
+);
+`,
+  );
+}
+
+const wrapped = (text: string): string => text.replaceAll(/(.{70}\S*) /g, '$1\n');
+
+if (process.argv.includes('--write')) write();
