@@ -2,6 +2,7 @@
 import type { ReadContext } from '../kitchen/heard.ts';
 import type { Said } from './addressed.ts';
 import type { Clause } from './clause.ts';
+import type { Placed } from './placed.ts';
 import type { Quantity } from './quantity.ts';
 import type { Frame, Meaning, Recogniser } from './recogniser.ts';
 import type { Token } from './token.ts';
@@ -34,16 +35,6 @@ export interface Language {
   refiners: readonly Refiner[];
   /** What a text is when nothing was heard in it: not for the helper, or not understood. */
   leftOver(line: string, quantities: readonly Quantity[], context: ReadContext): Meaning;
-}
-
-/** Something heard, with where it stands in the prepared tokens. */
-export interface Placed {
-  meaning: Meaning;
-  tokens: readonly Token[];
-  /** The clause it was heard in; undefined where a phrase reached over clauses. */
-  clause?: Clause | undefined;
-  /** Found by a frame, of the clause as a whole: no phrase vouches for its words. */
-  framed?: boolean | undefined;
 }
 
 export type Refiner = (heard: readonly Placed[], context: ReadContext) => Placed[];

@@ -13,8 +13,9 @@ import type { Said } from './addressed.ts';
 import { type Clause, lineOf, type Utterance } from './clause.ts';
 import { german } from './de/german.ts';
 import { english } from './en/english.ts';
-import type { Language, Placed } from './language.ts';
+import type { Language } from './language.ts';
 import { mayMatch, wordsOfLine } from './phrase.ts';
+import type { Placed } from './placed.ts';
 import { Match, type Meaning, type Recogniser } from './recogniser.ts';
 import { type Token, tokensOf, wordsBetween } from './token.ts';
 

@@ -2,6 +2,7 @@
 import { limits } from '../base/limits.ts';
 import { type Instant, minutesBetween } from '../base/time.ts';
 import { celsiusOf, celsiusOfFahrenheit } from '../base/units.ts';
+import { standing } from '../kitchen/dinner.ts';
 import type { NewFact, Question } from '../kitchen/facts.ts';
 import type { HeardOf } from '../kitchen/heard.ts';
 import { type Context, type Decision, decided, said } from './context.ts';
@@ -15,7 +16,7 @@ const fallKelvin = 5;
 const improbableKelvin = 14;
 
 export function reportReading(heard: HeardOf<'report-reading'>, context: Context): Decision {
-  const { dinner, standing } = context;
+  const { dinner, standing: charts } = context;
   const unit = heard.unit ?? dinner.units.temperature;
   const celsius = celsiusOf(heard.temperature, unit);
   if (celsius < limits.readingCelsiusLow - 5 || celsius > limits.readingCelsiusHigh)
@@ -30,7 +31,7 @@ export function reportReading(heard: HeardOf<'report-reading'>, context: Context
     thermometer: heard.thermometer,
   };
   const before =
-    standing.stage === 'planning' || standing.stage === 'prep' || standing.stage === 'preheat';
+    charts.stage === 'planning' || charts.stage === 'prep' || charts.stage === 'preheat';
   if (before && inIceWater(celsius, heard, context)) return thermometerChecked(celsius, at);
   if (before) {
     const implied = overdueBefore('oven-down', context);
@@ -42,7 +43,7 @@ export function reportReading(heard: HeardOf<'report-reading'>, context: Context
         celsius,
         again: false,
       });
-    if (!wentIn && standing.stage !== 'planning') {
+    if (!wentIn && charts.stage !== 'planning') {
       // A warm core before anybody said it is in: it must be in.
       const likely = context.expected.starts.get('roast-in');
       const inAt = Math.min(likely ?? at, at - 30 * 60_000);
@@ -65,8 +66,14 @@ export function reportReading(heard: HeardOf<'report-reading'>, context: Context
     });
   const implied = overdueBefore('pull', context);
   const last = dinner.readings.at(-1);
+  const fell = last !== undefined && celsius < last.celsius - fallKelvin;
+  const wrong = takenBack(context) && fell ? lastReadingPosition(context) : undefined;
+  const voided: NewFact[] =
+    wrong === undefined
+      ? []
+      : [{ type: 'positions-voided', positions: [wrong], because: 'correct' }];
   return decided(
-    [...implied.facts, reading],
+    [...voided, ...implied.facts, reading],
     ...(implied.presumed.length > 0
       ? [
           {
@@ -83,6 +90,9 @@ export function reportReading(heard: HeardOf<'report-reading'>, context: Context
     },
   );
 }
+
+const lastReadingPosition = ({ facts }: Context): number | undefined =>
+  standing(facts).findLast((fact) => fact.type === 'reading-taken')?.position;
 
 /** A call for the ice test is answered within so long, by a number no further from the ice point. */
 const iceTestMinutes = 20;
@@ -110,6 +120,15 @@ const thermometerChecked = (celsius: number, at: Instant): Decision =>
     { key: 'thermometer-checked', offsetKelvin: celsius },
   );
 
+/** Whether the words of this turn doubt the thermometer's earlier place or number. */
+function takenBack({ facts }: Context): boolean {
+  const words = facts.findLast((fact) => fact.type === 'words-heard');
+  if (words?.type !== 'words-heard') return false;
+  return words.heard.some(
+    (one) => one.intent === 'report-trouble' && one.trouble === 'probe-doubt',
+  );
+}
+
 /** A number that contradicts an earlier one or the forecast is asked about, once. */
 function doubtOf(
   celsius: number,
@@ -117,7 +136,7 @@ function doubtOf(
   context: Context,
   unit: 'F' | 'C',
 ): Question | undefined {
-  const { dinner, expected, standing } = context;
+  const { dinner, expected, standing: charts } = context;
   const doubted = dinner.question?.kind;
   const same = (one: unknown): boolean =>
     typeof one === 'object' && one !== null && 'celsius' in one && one.celsius === celsius;
@@ -133,8 +152,10 @@ function doubtOf(
     text,
     pending: [reading],
   });
+  // The cook who says why the earlier number was wrong has answered the question already.
+  if (takenBack(context)) return undefined;
   const last = dinner.readings.filter((one) => one.celsius < 150).at(-1);
-  const inOven = standing.stage === 'sear' || standing.stage === 'low-roast';
+  const inOven = charts.stage === 'sear' || charts.stage === 'low-roast';
   if (last && inOven && celsius < last.celsius - fallKelvin)
     return ask('reading-contradicts', String(last.celsius));
   const band = expected.coreNowCelsius;

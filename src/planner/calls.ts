@@ -160,8 +160,19 @@ function presumed(dinner: Dinner, steps: readonly string[]): Presumption[] {
   });
 }
 
+/** What the cook has plainly passed: the oven's heat and the fridge by the roast being in, all by the meal. */
+function overtaken(dinner: Dinner, step: string): boolean {
+  const served = dinner.steps.get('serve');
+  const eating = served?.doneAt !== undefined || served?.startedAt !== undefined;
+  if (eating && step !== 'put-away' && !choreOf(step)) return true;
+  if (step === 'oven-on' && dinner.ovenHotAt !== undefined) return true;
+  const needless = step === 'oven-on' || step === 'out-of-fridge';
+  return needless && roastWentInAt(dinner) !== undefined;
+}
+
 function stepCalls(dinner: Dinner, plan: Plan, step: PlannedStep): Wanted[] {
   if (step.state === 'done' || step.state === 'skipped') return [];
+  if (overtaken(dinner, step.id)) return [];
   // Begun without being called: the cook is ahead of us.
   if (dinner.steps.get(step.id)?.startedAt !== undefined) return [];
   const dueAt = step.startAt;
@@ -290,6 +301,7 @@ function dishCalls(dinner: Dinner, plan: Plan, step: PlannedStep, ready: Wanted)
 
 /** Moves of the oven that belong to no step: a course taken, or heat for the dishes. */
 function ovenCalls(dinner: Dinner, plan: Plan): Wanted[] {
+  if (dinner.steps.get('serve')?.doneAt !== undefined) return [];
   const last = dinner.oven.at(-1);
   return (
     plan.oven

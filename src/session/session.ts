@@ -247,7 +247,7 @@ class DinnerSession implements Session {
       now,
       timeZone: dinner.timeZone,
       stage: charts.stage,
-      expecting: options ? 'choice' : (dinner.question?.expecting ?? awaited(outlook)),
+      expecting: options ? 'choice' : (this.asked(outlook) ?? awaited(outlook)),
       language: languages.find((one) => one === dinner.language),
       units: dinner.units,
       paused: dinner.paused,
@@ -255,6 +255,15 @@ class DinnerSession implements Session {
       openSteps: expectedOf(outlook).open,
       lexicon: this.lexicon,
     };
+  }
+
+  /** With the roast in, an old question of doneness makes no target of a number: it is a reading. */
+  private asked({ dinner }: Outlook): ReadContext['expecting'] {
+    const expecting = dinner.question?.expecting;
+    if (expecting !== 'doneness' || roastWentInAt(dinner) === undefined) return expecting;
+    const words = this.known.findLast((fact) => fact.type === 'words-heard');
+    const question = this.known.findLast((fact) => fact.type === 'question-asked');
+    return (question?.position ?? 0) > (words?.position ?? 0) ? 'doneness' : 'reading';
   }
 
   private async answer(turn: {

@@ -42,7 +42,9 @@ describe('said without a name', () => {
     await say('17:00', 'the potatoes are in');
     const out = await say('17:50', "they're out");
     expect(out.view.stage).toBe('low-roast');
-    expect(out.view.sides['roast-potatoes']).not.toBe('in-oven');
+    const potatoes = out.view.sides.find(({ id }) => id === 'roast-potatoes');
+    // Out to be browned later: begun, and not in the oven.
+    expect(potatoes?.state).toBe('preparing');
   });
 
   it('"when the match ends" sets no hour', async () => {

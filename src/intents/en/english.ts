@@ -36,12 +36,14 @@ import { askPlan } from './recognisers/ask-plan.ts';
 import { askTemperature } from './recognisers/ask-temperature.ts';
 import { askThings } from './recognisers/ask-things.ts';
 import { askTime } from './recognisers/ask-time.ts';
+import { atTable } from './recognisers/at-table.ts';
 import { behind } from './recognisers/behind.ts';
 import { correction } from './recognisers/correction.ts';
 import { daysAsked, stoodOut } from './recognisers/days-asked.ts';
 import { daysTold, lastNight, publicTable } from './recognisers/days-told.ts';
 import { doneness } from './recognisers/doneness.ts';
 import { emergency } from './recognisers/emergency.ts';
+import { forgotten } from './recognisers/forgotten.ts';
 import { guests } from './recognisers/guests.ts';
 import { hands } from './recognisers/hands.ts';
 import { haveList, inHouse } from './recognisers/house.ts';
@@ -86,6 +88,10 @@ const across: readonly Recogniser[] = [
 const within: readonly Recogniser[] = [
   // Short words of the talk, before a phrase takes them for content.
   early,
+  // "I forgot to turn the oven on" before the oven is on.
+  forgotten,
+  // "let's eat" with the roast carved is no time of day.
+  atTable,
   shortQuestions,
   // A bare value means what was asked for.
   fragments,

@@ -1,6 +1,7 @@
 /** What is done with all that was heard in one text: merged, completed, and freed of what adds nothing. */
 import type { ReadContext } from '../../kitchen/heard.ts';
-import type { Placed, Refiner } from '../language.ts';
+import type { Refiner } from '../language.ts';
+import type { Placed } from '../placed.ts';
 import type { Meaning } from '../recogniser.ts';
 
 /** "it's on a rack, fan oven", "seven pounds, bone in", "celsius and kilos": one report in parts. */

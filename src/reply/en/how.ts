@@ -16,7 +16,7 @@ type Found = NonNullable<ReturnType<typeof findStep>>;
 export function howAnswer(topic: string | undefined, scene: Scene): Spoken {
   const found = stepAsked(topic, scene);
   if (!found)
-    return say`I have no card for that${topic ? ` (${topic})` : ''}. Ask me about a step of this dinner.`;
+    return say`I have no card for that${topic ? ` (${named(topic)})` : ''}. Ask me about a step of this dinner.`;
   const lines = linesOf(found, scene);
   const list = lines.map((line, index) => `${index + 1}. ${line.text}`).join('\n');
   const first = lines[0] ?? say``;
@@ -25,6 +25,10 @@ export function howAnswer(topic: string | undefined, scene: Scene): Spoken {
     speech: `${first.speech} Then say next.`,
   };
 }
+
+/** A topic as it is spoken: the id of a card or a step is no word of the kitchen. */
+const named = (topic: string): string =>
+  topic.replace(/(\S+)\.\S+/g, '$1').replace(/(?<=\p{L})-(?=\p{L})/gu, ' ');
 
 /** Its sentences in order: how it is done, how it should be, and what to do when it is not. */
 function linesOf({ step }: Found, scene: Scene): Spoken[] {

@@ -76,6 +76,33 @@ export const stoodOut: Recogniser = {
           : undefined;
       },
     ),
+    ...phrases(
+      [
+        '[the|our|some|all the] (leftovers|left overs|leftover meat|leftover roast|leftover beef|leftover lamb|leftover pork|remains) [that] (sat|stood|was|were|is|are|has been|have been|has sat|have sat|has stood|been) [left|still|all|just] [sitting|standing|lying] (out|on the counter|on the side|on the table|at room temperature) [*] [for|about|since] [{d:duration}|{c:clock}]',
+        '(forgot|forgotten|left|leave|leaving) [the|all the|our] (leftovers|left overs|leftover meat|leftover roast|remains) [sitting] (out|on|at room temperature) [on|the|counter|table|side] [*] [for] [{d:duration}]',
+        '(@meat|they|it|food|the food) (was|were|have been|has been) left out [*] [for|about|since] [{d:duration}|{c:clock}]',
+        '(they|it|@meat|the food) (have been|has been|were|was|sat|stood) [sitting|left|standing] out [*] (since (dinner|lunch|supper|tea|noon|the meal|{c:clock})|all (day|afternoon|evening|night|morning)|overnight)',
+        '^ [it|they|@meat] (sat|stood|left|been|been sitting|sitting) out [*] (all (day|afternoon|evening|night|morning)|overnight|since (dinner|lunch|supper|tea|last night)) [, (can|could|should|may|is|are|do) [*] [*]]',
+      ],
+      (match) => {
+        // Before it went in, a roast stands out on purpose; after it has come out, none should.
+        const named = /left ?overs?|remains/.test(match.line);
+        const asked = /\b(safe|ok|all right|fine|still good|throw|bin|eat)\b|\?/.test(match.whole);
+        if (
+          !named &&
+          !asked &&
+          !/^(rest|hold|carve|served|put-away)$/.test(match.context.stage ?? '')
+        )
+          return undefined;
+        if (/\b(not|fridge|timer)\b/.test(match.line)) return undefined;
+        const minutes = match.has('d') ? match.minutes('d') : undefined;
+        return {
+          intent: 'ask-safety',
+          about: named ? clauseWords(match) : `leftovers ${clauseWords(match)}`,
+          ...(minutes !== undefined && Number.isFinite(minutes) ? { minutes } : {}),
+        };
+      },
+    ),
   ],
 };
 

@@ -5,7 +5,7 @@ import { phrases } from '../vocabulary.ts';
 
 export function donenessOf(words: string): Doneness | undefined {
   if (
-    /medium( |-)?rare|between rare and medium|between medium and rare|pink/.test(words) &&
+    /medium( |-)?rare|between rare and medium|between medium and rare|pink|blush/.test(words) &&
     !/no pink|not pink/.test(words)
   )
     return 'medium-rare';
@@ -18,7 +18,7 @@ export function donenessOf(words: string): Doneness | undefined {
 }
 
 const donenessWords =
-  '(medium rare|medium well [done]|medium|rare|well done|pink|nice and pink|a bit pink|a little pink|pink in the middle|cooked through|blue|still mooing|rare to medium rare|no pink)';
+  '(medium rare|medium well [done]|medium|rare|well done|pink|nice and pink|a bit pink|a little pink|pink in the middle|blushing|blushing pink|cooked through|blue|still mooing|rare to medium rare|no pink)';
 
 export const doneness: Recogniser = {
   name: 'doneness',

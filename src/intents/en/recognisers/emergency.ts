@@ -64,7 +64,7 @@ export const emergency: Recogniser = {
       ],
       (match) =>
         notHere.test(` ${match.line}`) ||
-        /behind|asleep|short|in love|for it|fell for|rain|snow|price|power|probe|thermometer|roast|tray|potatoes|meat|it has|^it |temperature|number/.test(
+        /behind|asleep|short|in love|for it|fell for|pudding|puds?\b|yorkshire|souffle|cake|sponge|meringue|pavlova|pastry|crust|batter|bread|dough|popover|rain|snow|price|power|probe|thermometer|roast|tray|potatoes|meat|it has|^it |temperature|number/.test(
           match.line,
         )
           ? undefined

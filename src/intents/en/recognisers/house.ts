@@ -18,6 +18,17 @@ function ingredientNamed(words: string, match: Match): string | undefined {
   return (exact ?? partly) && words;
 }
 
+/** Whether what is in the house is a cut to roast, by a name of more than "roast" or "meat". */
+function roastNamed(match: Match): boolean {
+  const words = match
+    .words('thing')
+    .replace(/^((a|an|the|my|our|one|nice|big|lovely|small) )+/, '');
+  return (
+    words.includes(' ') &&
+    match.context.lexicon.cuts.some((cut) => cut.names.some((name) => name.toLowerCase() === words))
+  );
+}
+
 const participle =
   /^(made|done|put|got|taken|started|finished|been|left|cut|washed|scrubbed|peeled|prepared|seasoned|salted|dried|turned|checked|not|no|to|a (problem|question|feeling)|two|three)\b/;
 
@@ -26,6 +37,8 @@ const inTheHouse =
   (surely: boolean) =>
   (match: Match): Meaning[] | undefined => {
     if (/<[wntdc]\d+>/.test(match.line)) return undefined;
+    // A cut of meat in the house is the dinner, not something off the list.
+    if (roastNamed(match)) return undefined;
     const things = match
       .words('thing')
       .split(/ (?:and|or|,)(?: and)? /)

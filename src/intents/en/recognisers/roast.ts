@@ -37,7 +37,7 @@ export const roast: Recogniser = {
   phrases: [
     ...phrases(
       [
-        '[it is|we have|we have got|i have got|i have|i am doing|i am roasting|i am cooking|we are doing|we are having|got|bought|cooking|roasting|doing|starting with|the roast is|the joint is|the beef is|this is|with|it weighs|there is] [a|an|the|one|my|our] [about|big|nice|lovely|small|large|whole|beautiful|half|good|massive|boneless|frozen|bone in] [{w:weight}] [of|,|in weight] [a|,] [beef|bone in|boneless|boned and rolled|boned|rolled|whole|standing|tied|stuffed|frozen|grass fed|dry aged] [{n:number} (bone|bones|boned|rib|ribs|-) [in|,]] [bone in|boneless|boned|rolled|standing|beef|whole|stuffed|frozen|prime] @cut [roast|joint|of beef|of lamb|of pork|of meat] [,] [that is|at|weighing|weighs|is|about|of|it is|which is|with|,] [{v:weight}] [and|with|on] [{m:number} (bones|bone|ribs)]',
+        '[it is|we have|we have got|i have got|i have|i got|we got|i have bought|we have bought|i bought|we bought|i am doing|i am roasting|i am cooking|we are doing|we are having|got|bought|cooking|roasting|doing|starting with|the roast is|the joint is|the beef is|this is|with|it weighs|there is] [a|an|the|one|my|our] [about|big|nice|lovely|small|large|whole|beautiful|half|good|massive|boneless|frozen|bone in] [{w:weight}] [of|,|in weight] [a|,] [beef|bone in|boneless|boned and rolled|boned|rolled|whole|standing|tied|stuffed|frozen|grass fed|dry aged] [{n:number} (bone|bones|boned|rib|ribs|-) [in|,]] [bone in|boneless|boned|rolled|standing|beef|whole|stuffed|frozen|prime] @cut [roast|joint|of beef|of lamb|of pork|of meat] [,] [that is|at|weighing|weighs|is|about|of|it is|which is|with|,] [{v:weight}] [and|with|on] [{m:number} (bones|bone|ribs)]',
         '{n:number} (bone|bones|ribs|rib|boned) [in] [rib|roast|joint|prime rib|standing rib roast|rib roast|$]',
         '(bone in|boneless|boned and rolled|off the bone|on the bone|no bones|rolled|still frozen|it is frozen|frozen solid|tied back|stuffed|tenderised|frozen in the middle)',
         '{w:weight} [of (beef|meat|lamb|pork)] [on the bone|bone in|boneless|$]',
@@ -77,7 +77,7 @@ export const roast: Recogniser = {
           (how !== undefined && how !== 'whole') ||
           frozen;
         const bare =
-          /^((it is|we have( got)?|i have( got)?|i am (doing|roasting|cooking|making)|we are (doing|having)|got|cooking|roasting|doing|having|making|with|this is) )?(a |an |the |my |our )?(\w+ ){1,5}$/.test(
+          /^((it is|we have( got)?|i have( got)?|i am (doing|roasting|cooking|making)|we are (doing|having)|got|cooking|roasting|doing|having|making|with|this is|(i|we)( have)? (bought|got|picked up)) )?(a |an |the |my |our )?(\w+ ){1,5}$/.test(
             match.line,
           );
         const named =
@@ -87,7 +87,7 @@ export const roast: Recogniser = {
             ` ${match.line.replace(/^(it|this) is /, '').replace(/(bone in|we are|i am)/, '')}`,
           ) &&
           kind !== undefined &&
-          /^((it is|we have( got)?|i have( got)?|i am (doing|roasting|cooking|making)|we are (doing|having)|got|cooking|roasting|doing|having|making|with|this is|bought) |a |an |boneless |bone in |beef |rib |prime |standing |leg |pork |strip |top |eye |whole |tender|fillet|sirloin|fore|topside|one )/.test(
+          /^((it is|we have( got)?|i have( got)?|i am (doing|roasting|cooking|making)|we are (doing|having)|got|cooking|roasting|doing|having|making|with|this is|bought|(i|we)( have)? (bought|got|picked up)) |a |an |boneless |bone in |beef |rib |prime |standing |leg |pork |strip |top |eye |whole |tender|fillet|sirloin|fore|topside|one )/.test(
             match.line,
           );
         if (!something && !named) return undefined;

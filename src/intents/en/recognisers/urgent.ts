@@ -2,12 +2,16 @@
 import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
 import { phrases } from '../vocabulary.ts';
 
+/** What is baked falls in on itself; only people collapse in earnest. */
+const baked =
+  /\b(puddings?|puds?|yorkshires?|souffles?|cakes?|sponge|meringues?|pavlova|pastry|pie|crust|batter|rolls|bread|dough|popovers?|tower|chair|table|shelf|rack) (is|are|has|have|just|all|\w+ly)? ?(is|have|has|all|just)? ?(collapsed|passed out)\b/;
+
 const kind =
   (emergency: 'choking' | 'collapse' | 'reaction') =>
   (match: Match): Meaning | undefined =>
     /\b(film|movie|book|story|song|joke|on tv|almost|nearly|laughing|smoke|worried|what if|if)\b/.test(
       match.line,
-    )
+    ) || baked.test(match.line)
       ? undefined
       : { intent: 'emergency', kind: emergency };
 

@@ -1,0 +1,48 @@
+/** What was forgotten has not been done, whatever the verb after it says. */
+import type { Recogniser } from '../../recogniser.ts';
+import { meansRoast, roastStep, stepIn } from '../steps.ts';
+import { phrases } from '../vocabulary.ts';
+
+const forgot =
+  '(forgot to|have forgotten to|had forgotten to|has forgotten to|forgotten to|forgetting to|neglected to)';
+const never = '(never|did not|have not|had not)';
+
+export const forgotten: Recogniser = {
+  name: 'forgotten',
+  moods: ['statement', 'negative', 'intention'],
+  phrases: [
+    ...phrases(
+      [
+        `${forgot} (turn|switch|put|light) (@oven on|on @oven|@oven) $`,
+        `${never} [actually|even] (turned|switched|put|turn|switch) (@oven on|on @oven) $`,
+        `(${forgot}|never|did not actually|did not even) (light|lit|preheat|preheated) @oven $`,
+      ],
+      { intent: 'report-oven', state: 'off' },
+    ),
+    ...phrases(
+      [
+        `${forgot} (turn|knock|drop|bring|lower) (it|@oven|the heat|the temperature) [back|right] [down] $`,
+        `${forgot} turn down (it|@oven|the heat) $`,
+      ],
+      (match) =>
+        / (down|lower|drop) /.test(match.line)
+          ? { intent: 'report-not-done', step: 'oven-down' }
+          : undefined,
+    ),
+    ...phrases(
+      [`${forgot} {verb:word} [the|up|my|our] {who:thing} $`, `${forgot} {verb:word} $`],
+      (match) => {
+        const verb = match.words('verb');
+        const who = match.words('who');
+        if (/^(buy|get|say|tell|mention|ask|call|ring|invite|bring|order|pick)$/.test(verb))
+          return undefined;
+        const taken = / out( of the oven)?$/.test(` ${who}`) && /^(take|pull|get)$/.test(verb);
+        const thing = who.replace(/ ?out( of the oven)?$/, '');
+        if (taken && meansRoast(thing)) return { intent: 'report-not-done', step: 'pull' };
+        const step =
+          who === '' || meansRoast(who) ? roastStep(verb) : stepIn(`${verb} ${who}`, match.context);
+        return step ? { intent: 'report-not-done', step } : undefined;
+      },
+    ),
+  ],
+};

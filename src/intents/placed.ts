@@ -1,0 +1,14 @@
+/** Something heard, with where it stands; what the steps of reading hand on. */
+import type { Clause } from './clause.ts';
+import type { Meaning } from './recogniser.ts';
+import type { Token } from './token.ts';
+
+/** Something heard, with where it stands in the prepared tokens. */
+export interface Placed {
+  meaning: Meaning;
+  tokens: readonly Token[];
+  /** The clause it was heard in; undefined where a phrase reached over clauses. */
+  clause?: Clause | undefined;
+  /** Found by a frame, of the clause as a whole: no phrase vouches for its words. */
+  framed?: boolean | undefined;
+}

@@ -1,0 +1,83 @@
+import { describe, expect, it } from 'vitest';
+import { openMemoryJournal } from '../../src/journal/memory.ts';
+import { openSession } from '../../src/session/session.ts';
+import { at, cards, compute, opening } from '../harness/day.ts';
+
+const opened = () =>
+  openSession({ dinner: 'd', journal: openMemoryJournal(), compute, cards, opening });
+
+type Line = readonly [time: string, text: string];
+async function told(lines: readonly Line[]) {
+  const session = await opened();
+  let turn = await session.hear({ text: 'hello', at: at('13:00') });
+  const calls: (string | undefined)[] = [];
+  for (const [time, text] of lines) {
+    turn = await session.hear({ text, at: at(time) });
+    calls.push(...turn.announcements.map((one) => one.step));
+  }
+  return { turn, calls, text: turn.replies.map((one) => one.text).join(' ') };
+}
+
+const dinner: readonly Line[] = [
+  ['13:30', 'seven pound three bone rib roast, dinner at seven for six, medium rare'],
+  ['15:45', 'the roast is in'],
+  ['16:05', 'I turned it down to 325'],
+];
+
+describe('a cook with the roast in', () => {
+  it('reports the core with a bare number, however long a doneness was asked for', async () => {
+    const { turn } = await told([
+      ['13:00', 'use celsius'],
+      ['13:00', 'three kilo rib roast'],
+      ['13:01', 'dinner at four, six of us'],
+      ['13:02', 'the roast is in'],
+      ['13:40', 'thanks'],
+      ['14:10', '48 degrees'],
+    ]);
+    expect(turn.heard.map((one) => one.intent)).toEqual(['report-reading']);
+  });
+
+  it('takes a reading back with its reason, and is not asked again', async () => {
+    const { turn, text } = await told([
+      ...dinner,
+      ['17:10', 'it reads 90'],
+      ['17:12', "that can't be right, I had it on the bone, it's actually 72"],
+    ]);
+    expect(text).not.toMatch(/is that right\?/);
+    expect(turn.view.asking).toBeUndefined();
+    expect(turn.view.readings).toHaveLength(1);
+  });
+
+  it('is told no table that nobody named', async () => {
+    const { text } = await told([
+      ['13:00', 'seven pound rib roast'],
+      ['13:01', 'the roast is in'],
+      ['13:40', 'it reads 80'],
+    ]);
+    expect(text).toMatch(/When is dinner\?/);
+    expect(text).not.toMatch(/Dinner stays/);
+  });
+
+  it('is not sent back to the fridge or to light the oven', async () => {
+    const { calls } = await told([...dinner, ['17:00', 'okay']]);
+    expect(calls.slice(calls.indexOf('oven-down'))).not.toContain('out-of-fridge');
+    expect(calls).not.toContain('oven-on');
+  });
+
+  it('hears of nothing but the putting away once all are eating', async () => {
+    const { calls: before } = await told([...dinner, ['17:30', 'it is out']]);
+    const { calls } = await told([
+      ...dinner,
+      ['17:30', 'it is out'],
+      ['18:00', 'we are eating'],
+      ['21:00', 'okay'],
+    ]);
+    const { calls: upTo } = await told([
+      ...dinner,
+      ['17:30', 'it is out'],
+      ['18:00', 'we are eating'],
+    ]);
+    expect(before.length).toBeLessThanOrEqual(upTo.length);
+    expect(new Set(calls.slice(upTo.length))).toEqual(new Set(['put-away']));
+  });
+});
