@@ -6,8 +6,14 @@ import { cuesOf, type KindOfWord, likelihoodOf, type Said, type Weights } from '
 import type { Placed } from '../placed.ts';
 import { familiar, weights } from './addressed-weights.ts';
 
-/** Heard, these change nothing; and an emergency is answered, whoever it was called out to. */
-const ungated = /^(unrelated|unclear|courtesy|acknowledge|emergency)$/;
+/** Heard, these change nothing; and what is asked or told of safety is answered, whoever said it. */
+const ungated =
+  /^(unrelated|unclear|courtesy|acknowledge|emergency|feed-public|ask-safety|ask-amount)$/;
+
+/** A number that was just asked for is let in, whoever calls it out. */
+const isAwaited = ({ placed, context }: Said): boolean =>
+  context.expecting === 'reading' &&
+  placed.some(({ meaning }) => meaning.intent === 'report-reading');
 
 const isFamiliar = (word: string): boolean => familiar.has(word);
 
@@ -18,6 +24,7 @@ export const gateOf =
   (kindOf: KindOfWord, learnt: Weights = weights) =>
   (said: Said): readonly Placed[] => {
     if (said.placed.every(({ meaning }) => ungated.test(meaning.intent))) return said.placed;
+    if (isAwaited(said)) return said.placed;
     if (likelihoodOf(cuesOf(said, kindOf, isFamiliar), learnt) >= sure) return said.placed;
     const passed = said.placed.filter(({ meaning }) => ungated.test(meaning.intent));
     return passed.length > 0 ? passed : [{ meaning: { intent: 'unrelated' }, tokens: [] }];
