@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { builtInCardsFolder, cardErrorLine, loadCards } from '../cards/load.ts';
 import { openSqliteJournal } from '../journal/sqlite.ts';
 import type { Card } from '../kitchen/card.ts';
+import type { Fact } from '../kitchen/facts.ts';
 import type { Journal, Opening } from '../session/ports.ts';
 import { Refusal } from './refusal.ts';
 
@@ -23,6 +24,18 @@ export function dataFolder(given: string | undefined): string {
 
 export const journalOf = (folder: string): Journal =>
   openSqliteJournal(join(folder, 'journal.sqlite'));
+
+/** What the journal holds of a dinner; a refusal that names the newest where it holds none of it. */
+export async function factsOf(dinner: string, data: string | undefined): Promise<Fact[]> {
+  const journal = journalOf(dataFolder(data));
+  const facts = await journal.read(dinner);
+  const dinners = await journal.dinners();
+  await journal.close();
+  if (facts.length > 0) return facts;
+  const known = dinners.slice(0, 5).map((one) => one.id);
+  const ask = known.length > 0 ? `the newest are ${known.join(', ')}` : 'there is none yet';
+  throw new Refusal(`There is no dinner "${dinner}" in the journal; ${ask}.`, 1);
+}
 
 /** The built-in cards and those of the cook's own folders; a card in error is named and left out. */
 export function cardsOf(...own: readonly (string | undefined)[]): Card[] {

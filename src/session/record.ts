@@ -7,6 +7,7 @@ import { type Dinner, dinnerOf, menuOf, roastCardOf, standing } from '../kitchen
 import type { Fact, FactOf } from '../kitchen/facts.ts';
 import { coreAfterRest } from '../kitchen/forecast.ts';
 import type { DinnerRecord, RecordedMoment, RecordedReading } from '../kitchen/record.ts';
+import { moments } from '../machine/moments.ts';
 import { lessonsOf } from '../planner/days/lessons.ts';
 import { roastCameOutAt, roastWentInAt } from '../planner/roast-day.ts';
 import { titleOf } from '../reply/en/steps.ts';
@@ -14,17 +15,8 @@ import { remembering } from './compute.ts';
 import { coreAt, type Outlook, outlookOf } from './outlook.ts';
 import type { Compute } from './ports.ts';
 
-const recordedSteps = [
-  'thaw',
-  'salt-ahead',
-  'oven-on',
-  'roast-in',
-  'oven-down',
-  'pull',
-  'carve',
-  'serve',
-  'put-away',
-] as const;
+/** The chores of the days before that change the roast, and then the moments of its day. */
+const recordedSteps = ['thaw', 'salt-ahead', ...moments] as const;
 
 export async function recordOf(
   id: string,

@@ -4,36 +4,13 @@
  */
 import { type AddressInfo, createServer, type Socket } from 'node:net';
 import type { Client } from 'aedes';
-import { afterEach, expect, test } from 'vitest';
-import { type MqttBridge, type MqttOptions, mqttBridge } from '../../src/bridges/mqtt/bridge.ts';
+import { expect, test } from 'vitest';
+import type { MqttOptions } from '../../src/bridges/mqtt/bridge.ts';
+import { bridgesThatEnd } from './bridging.ts';
 import { broker, peer } from './bus.ts';
-import { dueNow, type FakeHouse, fakeHouse, until } from './fakes.ts';
+import { dueNow, fakeHouse, until } from './fakes.ts';
 
-const ending: (() => unknown)[] = [];
-afterEach(async () => {
-  for (const end of ending.splice(0).reverse()) await end();
-});
-
-async function bridging(
-  house: FakeHouse,
-  url: URL,
-  more: Partial<MqttOptions> = {},
-): Promise<MqttBridge> {
-  const bridge = await mqttBridge({
-    household: house.household,
-    ticks: house.clock.ticks,
-    url,
-    protocol: '3.1.1',
-    base: 'roastcall',
-    discovery: 'homeassistant',
-    instance: 'a1b2c3d4',
-    version: '0',
-    reading: { path: [] },
-    ...more,
-  });
-  ending.push(() => bridge.close());
-  return bridge;
-}
+const { ending, bridging } = bridgesThatEnd();
 
 async function onBus(more: Partial<MqttOptions> = {}) {
   const said: { text: string; at: number; source?: string | undefined }[] = [];

@@ -1,19 +1,16 @@
 /** The kitchen goes away and comes back, pages sleep, several look on: nothing is missed, nothing is said twice. */
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type House, openBrowser, openHouse, openPage } from './house.ts';
+import { expect, test } from 'vitest';
+import { hosted } from './hosted.ts';
+import { type House, openPage } from './house.ts';
 import { begin, main, roast, shows, showsCall, spoken, textOf } from './pages.ts';
 import { voice } from './stubs.ts';
 
 let browser: Browser;
 let house: House;
-beforeAll(async () => {
-  browser = await openBrowser();
-  house = await openHouse();
-});
-afterAll(async () => {
-  await browser.close();
-  await house.close();
+hosted((openedBrowser, openedHouse) => {
+  browser = openedBrowser;
+  house = openedHouse;
 });
 
 const tellRoast = async (): Promise<void> => {

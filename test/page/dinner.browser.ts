@@ -1,20 +1,17 @@
 /** A whole dinner, once typed and touched, once spoken. What the page shows is held against the kitchen's own view. */
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { later } from './day.ts';
-import { type House, openBrowser, openHouse, openPage } from './house.ts';
+import { hosted } from './hosted.ts';
+import { type House, openPage } from './house.ts';
 import { shows, showsCall, textOf } from './pages.ts';
 import { ear, voice } from './stubs.ts';
 
 let browser: Browser;
 let house: House;
-beforeAll(async () => {
-  browser = await openBrowser();
-  house = await openHouse();
-});
-afterAll(async () => {
-  await browser.close();
-  await house.close();
+hosted((openedBrowser, openedHouse) => {
+  browser = openedBrowser;
+  house = openedHouse;
 });
 
 interface Seen {

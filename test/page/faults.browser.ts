@@ -1,21 +1,18 @@
 /** What goes wrong is said in one sentence, and the rest still works. */
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
+import { hosted } from './hosted.ts';
 import { type House, openBrowser, openHouse, openPage } from './house.ts';
 import { begin, roast, shows, textOf } from './pages.ts';
 import { voice } from './stubs.ts';
 
 let browser: Browser;
 let house: House;
-beforeAll(async () => {
-  browser = await openBrowser();
-  house = await openHouse();
+hosted(async (openedBrowser, openedHouse) => {
+  browser = openedBrowser;
+  house = openedHouse;
   await house.open();
   await house.say(roast);
-});
-afterAll(async () => {
-  await browser.close();
-  await house.close();
 });
 
 const notice = '.rail .notice';

@@ -5,21 +5,18 @@
  */
 import axe from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { goTo, moments } from './day.ts';
-import { type House, type Look, openBrowser, openHouse, openPage } from './house.ts';
+import { hosted } from './hosted.ts';
+import { type House, type Look, openPage } from './house.ts';
 import { begin, main, shows, textOf } from './pages.ts';
 import { voice } from './stubs.ts';
 
 let browser: Browser;
 let house: House;
-beforeAll(async () => {
-  browser = await openBrowser();
-  house = await openHouse();
-});
-afterAll(async () => {
-  await browser.close();
-  await house.close();
+hosted((openedBrowser, openedHouse) => {
+  browser = openedBrowser;
+  house = openedHouse;
 });
 
 const looks: Record<string, Look> = {

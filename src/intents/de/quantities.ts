@@ -4,45 +4,22 @@
  */
 import { addDays, localTime, weekdayOf } from '../../base/time.ts';
 import type { CalendarNow } from '../calendar.ts';
-import { type ClockFace, markOf, type Quantity, tidy } from '../quantity.ts';
+import { type Found, type Marked, marked } from '../marked.ts';
+import { type ClockFace, tidy } from '../quantity.ts';
 import type { Token } from '../token.ts';
 import { numberAt } from './numbers.ts';
 
-interface Found {
-  quantity: Quantity;
-  next: number;
-}
-
-export function quantified(
-  tokens: readonly Token[],
-  now: CalendarNow,
-): { tokens: Token[]; quantities: Quantity[] } {
-  const words = tokens.map((token) => token.word);
-  const quantities: Quantity[] = [];
-  const out: Token[] = [];
-  for (let at = 0; at < words.length; ) {
-    const hit =
+export const quantified = (tokens: readonly Token[], now: CalendarNow): Marked =>
+  marked(
+    tokens,
+    (words, at) =>
       clockAt(words, at) ??
       durationAt(words, at) ??
       weightAt(words, at) ??
       temperatureAt(words, at) ??
       dayAt(words, at, now) ??
-      plainAt(words, at);
-    if (!hit) {
-      out.push(tokens[at]!);
-      at += 1;
-      continue;
-    }
-    out.push({
-      word: markOf(hit.quantity, quantities.length),
-      from: tokens[at]!.from,
-      to: tokens[hit.next - 1]!.to,
-    });
-    quantities.push(hit.quantity);
-    at = hit.next;
-  }
-  return { tokens: out, quantities };
-}
+      plainAt(words, at),
+  );
 
 function plainAt(words: readonly string[], at: number): Found | undefined {
   const people = /^(gast|person|knochen|rippe|mehr|weitere[rn]?)$/.test(words[at + 1] ?? '');

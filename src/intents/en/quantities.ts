@@ -3,15 +3,11 @@
  * times, temperatures, gas marks, dates, and the numbers that are left. Longer readings come first:
  * "twenty to seven" is a time before it is two numbers.
  */
-import { type CalendarFound, type DateReader, markOf, type Quantity, tidy } from '../quantity.ts';
+import { type Found, type Marked, marked } from '../marked.ts';
+import { type DateReader, type Quantity, tidy } from '../quantity.ts';
 import type { Token } from '../token.ts';
 import { clockAt } from './clock.ts';
 import { type NumberFound, numberAt } from './numbers.ts';
-
-interface Found {
-  quantity: Quantity;
-  next: number;
-}
 
 type Finder = (words: readonly string[], at: number) => Found | undefined;
 
@@ -38,41 +34,15 @@ const plain = (found: NumberFound): Quantity => ({
   ...(found.face ? { face: found.face } : {}),
 });
 
-export interface Quantified {
-  tokens: Token[];
-  quantities: Quantity[];
-}
-
 /** The same tokens with every quantity drawn together into one marked token. */
-export function quantified(tokens: readonly Token[], dates: DateReader): Quantified {
-  const words = tokens.map((token) => token.word);
-  const quantities: Quantity[] = [];
-  const out: Token[] = [];
-  const found: CalendarFound[] = dates(words);
-  for (let at = 0; at < words.length; ) {
-    if (words[at] === 'one' && isPronoun(words, at)) {
-      out.push(tokens[at]!);
-      at += 1;
-      continue;
-    }
+export function quantified(tokens: readonly Token[], dates: DateReader): Marked {
+  const found = dates(tokens.map((token) => token.word));
+  return marked(tokens, (words, at) => {
+    if (words[at] === 'one' && isPronoun(words, at)) return undefined;
     const date = found.find((candidate) => candidate.at === at);
-    const hit: Found | undefined = date
-      ? { quantity: { kind: 'date', date: date.date }, next: date.next }
-      : finders.reduce<Found | undefined>((hit, finder) => hit ?? finder(words, at), undefined);
-    if (!hit) {
-      out.push(tokens[at]!);
-      at += 1;
-      continue;
-    }
-    out.push({
-      word: markOf(hit.quantity, quantities.length),
-      from: tokens[at]!.from,
-      to: tokens[hit.next - 1]!.to,
-    });
-    quantities.push(hit.quantity);
-    at = hit.next;
-  }
-  return { tokens: out, quantities };
+    if (date) return { quantity: { kind: 'date', date: date.date }, next: date.next };
+    return finders.reduce<Found | undefined>((hit, finder) => hit ?? finder(words, at), undefined);
+  });
 }
 
 /** "that one", "the other one": no number. */

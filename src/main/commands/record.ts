@@ -5,22 +5,14 @@ import { recordPage } from '../../reply/en/record.ts';
 import { recordChart } from '../../reply/en/record-chart.ts';
 import { inThisThread } from '../../session/compute.ts';
 import { recordOf } from '../../session/record.ts';
-import { dataFolder, journalOf } from '../household.ts';
+import { factsOf } from '../household.ts';
 import { Refusal } from '../refusal.ts';
 
 export async function recordCommand(
   dinner: string,
   options: { data?: string; to?: string },
 ): Promise<number> {
-  const journal = journalOf(dataFolder(options.data));
-  const facts = await journal.read(dinner);
-  const dinners = await journal.dinners();
-  await journal.close();
-  if (facts.length === 0) {
-    const known = dinners.slice(0, 5).map((one) => one.id);
-    const ask = known.length > 0 ? `the newest are ${known.join(', ')}` : 'there is none yet';
-    throw new Refusal(`There is no dinner "${dinner}" in the journal; ${ask}.`, 1);
-  }
+  const facts = await factsOf(dinner, options.data);
   const record = await recordOf(dinner, facts, inThisThread);
   if (options.to === undefined) {
     process.stdout.write(recordPage(record));

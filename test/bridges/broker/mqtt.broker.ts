@@ -2,37 +2,13 @@
  * The household on a real mosquitto, in both versions of the protocol: wills, kept messages, sessions
  * and repeated delivery as OASIS MQTT 3.1.1 and 5.0 have them.
  */
-import { afterEach, describe, expect, test } from 'vitest';
-import { type MqttBridge, type MqttOptions, mqttBridge } from '../../../src/bridges/mqtt/bridge.ts';
+import { describe, expect, test } from 'vitest';
+import { bridgesThatEnd } from '../bridging.ts';
 import { peer } from '../bus.ts';
 import { dueNow, type FakeHouse, fakeHouse, until } from '../fakes.ts';
 import { cuttableLine, mosquitto } from './mosquitto.ts';
 
-const ending: (() => unknown)[] = [];
-afterEach(async () => {
-  for (const end of ending.splice(0).reverse()) await end();
-});
-
-async function bridging(
-  house: FakeHouse,
-  url: URL,
-  more: Partial<MqttOptions>,
-): Promise<MqttBridge> {
-  const bridge = await mqttBridge({
-    household: house.household,
-    ticks: house.clock.ticks,
-    url,
-    protocol: '3.1.1',
-    base: 'roastcall',
-    discovery: 'homeassistant',
-    instance: 'a1b2c3d4',
-    version: '0',
-    reading: { path: [] },
-    ...more,
-  });
-  ending.push(() => bridge.close());
-  return bridge;
-}
+const { ending, bridging } = bridgesThatEnd();
 
 const house = (): Promise<FakeHouse> =>
   fakeHouse({ calls: [], said: [], reply: (text) => `heard ${text}` });
