@@ -11,6 +11,8 @@ export class Alarm {
   private readonly now: () => Instant;
   private readonly ring: () => Promise<void>;
   private timer: NodeJS.Timeout | undefined;
+  /** When the timer that runs will ring; undefined while none does. */
+  private ringsAt: Instant | undefined;
   private stopped = false;
 
   constructor(now: () => Instant, ring: () => Promise<void>) {
@@ -18,24 +20,38 @@ export class Alarm {
     this.ring = ring;
   }
 
-  /** Rings at the instant, or a little before it to look again; never for `undefined`. */
+  /**
+   * Rings at the instant, or a little before it to look again; never for `undefined`. A timer that
+   * rings soon enough runs on: in a busy house it would otherwise be put off with every word said.
+   */
   set(at: Instant | undefined): void {
-    clearTimeout(this.timer);
-    if (at === undefined) return;
+    if (at === undefined) {
+      this.clear();
+      return;
+    }
     const left = Math.max(shortestSleepMilliseconds, at - this.now());
-    this.in(Math.min(left, longestSleepMilliseconds));
+    const ringAt = this.now() + Math.min(left, longestSleepMilliseconds);
+    if (this.ringsAt === undefined || ringAt < this.ringsAt) this.in(ringAt - this.now());
   }
 
   stop(): void {
     this.stopped = true;
+    this.clear();
+  }
+
+  private clear(): void {
     clearTimeout(this.timer);
+    this.ringsAt = undefined;
   }
 
   /** What cannot be written just now must not end the calling: it is tried again soon. */
   private in(milliseconds: number): void {
-    clearTimeout(this.timer);
+    this.clear();
     if (this.stopped) return;
-    const ring = (): void => void this.ring().catch(() => this.in(retryMilliseconds));
-    this.timer = setTimeout(ring, milliseconds);
+    this.ringsAt = this.now() + milliseconds;
+    this.timer = setTimeout(() => {
+      this.ringsAt = undefined;
+      void this.ring().catch(() => this.in(retryMilliseconds));
+    }, milliseconds);
   }
 }

@@ -326,11 +326,15 @@ export class Household {
   }
 
   private tell(dinner: Kept, announcements: readonly Announcement[], view?: View): void {
-    for (const listener of this.listeners) listener({ dinner, announcements, view });
+    this.notify(dinner, announcements, view);
     if (this.clock === 'real')
       void this.refresh(dinner)
         .catch(() => this.later(dinner))
         .then(() => this.arm());
+  }
+
+  private notify(dinner: Kept, announcements: readonly Announcement[], view?: View): void {
+    for (const listener of this.listeners) listener({ dinner, announcements, view });
   }
 
   private async refresh(kept: Kept): Promise<void> {
@@ -356,8 +360,8 @@ export class Household {
       due.map(async (kept) => {
         try {
           const announcements = await kept.session.wake(now);
+          if (announcements.length > 0) this.notify(kept, announcements);
           await this.refresh(kept);
-          if (announcements.length > 0) this.tell(kept, announcements);
         } catch {
           this.later(kept);
         }
