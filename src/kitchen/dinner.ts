@@ -93,7 +93,7 @@ export interface Dinner {
   readings: readonly Reading[];
   /** What the oven was set to, in order of when it happened; 0 is off. */
   oven: readonly { at: number; celsius: number; presumed: boolean; ownChoice: boolean }[];
-  ovenHotAt?: number;
+  ovenHotAt?: number | undefined;
   ovenBiasKelvin?: number;
   /** What the cook's thermometer reads over the truth, by the ice test. */
   thermometerOffsetKelvin?: number;
@@ -343,7 +343,9 @@ function evolve(state: Mutable, fact: Fact): Dinner {
       };
       // A presumption gives way to what was really said of the same time.
       const kept = dinner.oven.filter((one) => !(one.presumed && one.at >= setting.at));
-      return set({ oven: [...kept, setting].sort((a, b) => a.at - b.at) });
+      const oven = [...kept, setting].sort((a, b) => a.at - b.at);
+      // A preheat counts as long as the oven is lit.
+      return set({ oven, ...(setting.celsius > 0 ? {} : { ovenHotAt: undefined }) });
     }
     case 'oven-preheated':
       return set({ ovenHotAt: fact.happenedAt });

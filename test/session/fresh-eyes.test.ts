@@ -59,9 +59,28 @@ describe('a cook with the roast in', () => {
   });
 
   it('is not sent back to the fridge or to light the oven', async () => {
-    const { calls } = await told([...dinner, ['17:00', 'okay']]);
-    expect(calls.slice(calls.indexOf('oven-down'))).not.toContain('out-of-fridge');
+    const { calls } = await told([
+      ['13:30', 'seven pound three bone rib roast, dinner at seven for six, medium rare'],
+      ['14:50', 'the roast is in'],
+      ['17:00', 'okay'],
+    ]);
+    expect(calls).not.toContain('out-of-fridge');
     expect(calls).not.toContain('oven-on');
+  });
+
+  it('is not told to light an oven that is hot, until it has gone out', async () => {
+    const hot: readonly Line[] = [
+      ['13:30', 'seven pound three bone rib roast, dinner at seven for six, medium rare'],
+      ['15:00', 'the oven is preheated'],
+    ];
+    const { calls: lit } = await told([...hot, ['16:35', 'okay']]);
+    expect(lit).not.toContain('oven-on');
+    const { calls: dark } = await told([
+      ...hot,
+      ['15:10', 'I turned the oven off'],
+      ['16:35', 'okay'],
+    ]);
+    expect(dark).toContain('oven-on');
   });
 
   it('hears of nothing but the putting away once all are eating', async () => {
