@@ -37,6 +37,7 @@ const talk = [
   'it reads 66',
   'two more are coming',
   'guests are late 20 minutes',
+  'set a timer for one minute',
 ];
 
 interface Figures {
@@ -126,8 +127,9 @@ async function measured(dinners: number): Promise<Figures> {
     const opened = (await (await post(`${base}/api/dinners`, {})).json()) as { id: string };
     ids.push(opened.id);
     void follow(base, opened.id, late, stop.signal).catch(() => undefined);
-    const minutes = 150 + (n % 90);
-    const text = `a ${5 + (n % 4)} pound rib roast, dinner in ${minutes} minutes for ${4 + (n % 5)}, medium rare`;
+    const table = new Date(Date.now() + (150 + (n % 90)) * 60_000);
+    const clock = `${table.getHours()}:${String(table.getMinutes()).padStart(2, '0')}`;
+    const text = `a ${5 + (n % 4)} pound rib roast, dinner at ${clock} for ${4 + (n % 5)}, medium rare`;
     await post(`${base}/api/dinners/${opened.id}/say`, { text });
   }
   late.length = 0;
