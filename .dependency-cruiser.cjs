@@ -19,6 +19,7 @@ const homes = {
   '@nlpjs/basic': '^bench/understand/',
   recheck: '^test/intents/',
   'better-sqlite3': '^src/journal/',
+  pg: '^src/journal/postgres/',
   commander: '^src/main/',
   picocolors: '^src/main/',
   yaml: '^src/(cards|main)/',

@@ -1,10 +1,18 @@
 /** A journal that lives as long as the process: for rehearsals, plans on paper and tests. */
 import type { Fact, NewFact } from '../kitchen/facts.ts';
-import { type Journal, PositionTaken } from '../session/ports.ts';
+import { type Journal, type ListedDinner, PositionTaken } from '../session/ports.ts';
 import { factOf, type Row, recorded } from './record.ts';
 
 export function openMemoryJournal(): Journal {
   const streams = new Map<string, Row[]>();
+  const listed = (): ListedDinner[] =>
+    [...streams]
+      .map(([id, rows]) => ({
+        id,
+        openedAt: rows[0]?.at ?? 0,
+        lastAt: Math.max(...rows.map((row) => row.at)),
+      }))
+      .sort(newestFirst);
   return {
     async append(dinner, expected, at, facts) {
       const rows = streams.get(dinner) ?? [];
@@ -16,15 +24,10 @@ export function openMemoryJournal(): Journal {
     async read(dinner, from = 0) {
       return (streams.get(dinner) ?? []).slice(from).map((row) => factOf(row));
     },
-    async dinners() {
-      return [...streams]
-        .map(([id, rows]) => ({
-          id,
-          openedAt: rows[0]?.at ?? 0,
-          lastAt: Math.max(...rows.map((row) => row.at)),
-        }))
-        .sort(newestFirst);
-    },
+    dinners: async () => listed(),
+    find: async (dinner) => listed().find((one) => one.id === dinner),
+    // Nobody else holds it.
+    follow: () => () => undefined,
     async writable() {},
     async close() {},
   };

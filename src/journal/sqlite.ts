@@ -4,8 +4,7 @@
  * write-ahead log is synced at every commit (synchronous=FULL).
  */
 import Database from 'better-sqlite3';
-import type { Instant } from '../base/time.ts';
-import { type Journal, NotWritable } from '../session/ports.ts';
+import { type Journal, type ListedDinner, NotWritable } from '../session/ports.ts';
 import { expectGapless, newestFirst, placed } from './memory.ts';
 import { factOf, type Row } from './record.ts';
 import { migrate } from './schema.ts';
@@ -13,6 +12,8 @@ import { JournalTrouble } from './trouble.ts';
 
 /** Longest wait for another process's write, in milliseconds. */
 const busyMilliseconds = 5_000;
+/** How often a follower looks whether somebody else has written. */
+const lookMilliseconds = 500;
 
 /** Opens the file, making it if there is none. Throws JournalTrouble when it cannot be used. */
 export function openSqliteJournal(path: string): Journal {
@@ -26,11 +27,11 @@ export function openSqliteJournal(path: string): Journal {
   const select = database.prepare<[string, number], Row>(
     'SELECT * FROM facts WHERE dinner = ? AND position >= ? ORDER BY position',
   );
-  const list = database.prepare<[], { id: string; openedAt: Instant; lastAt: Instant }>(
-    `SELECT first.dinner AS id, first.at AS openedAt,
+  const listed = `SELECT first.dinner AS id, first.at AS openedAt,
             (SELECT max(at) FROM facts WHERE dinner = first.dinner) AS lastAt
-       FROM facts AS first WHERE first.position = 0`,
-  );
+       FROM facts AS first WHERE first.position = 0`;
+  const list = database.prepare<[], ListedDinner>(listed);
+  const listOne = database.prepare<[string], ListedDinner>(`${listed} AND first.dinner = ?`);
   const write = database.transaction((dinner: string, expected: number, rows: readonly Row[]) => {
     expectGapless(dinner, expected, count.get(dinner) ?? 0);
     for (const row of rows) insert.run(row);
@@ -39,15 +40,29 @@ export function openSqliteJournal(path: string): Journal {
   return {
     async append(dinner, expected, at, facts) {
       const added = placed(dinner, expected, at, facts);
-      const rows = added.map((one) => one.row);
+      const rows = added.map((fact) => fact.row);
       written(() => write.immediate(dinner, expected, rows));
-      return added.map((one) => one.fact);
+      return added.map((fact) => fact.fact);
     },
     async read(dinner, from = 0) {
       return select.all(dinner, from).map((row) => factOf(row));
     },
     async dinners() {
       return list.all().sort(newestFirst);
+    },
+    find: async (dinner) => listOne.get(dinner),
+    follow(told) {
+      // The file's data version changes when another connection has written, and only then.
+      const version = (): unknown => database.pragma('data_version', { simple: true });
+      let seen = version();
+      const timer = setInterval(() => {
+        const now = database.open ? version() : seen;
+        if (now === seen) return;
+        seen = now;
+        told(undefined);
+      }, lookMilliseconds);
+      timer.unref();
+      return () => clearInterval(timer);
     },
     async writable() {
       written(() => room.run());

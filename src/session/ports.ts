@@ -35,6 +35,18 @@ export class NotWritable extends Error {
   }
 }
 
+/** A dinner that somebody else appended to, and how many facts it holds since; 0 when it is gone. */
+export interface Change {
+  dinner: string;
+  held: number;
+}
+
+export interface ListedDinner {
+  id: string;
+  openedAt: Instant;
+  lastAt: Instant;
+}
+
 export interface Journal {
   /**
    * Appends all facts or none, in one durable transaction. `expected` is how many facts the stream
@@ -44,7 +56,14 @@ export interface Journal {
   /** Facts from a position on, validated, old shapes brought up to date. */
   read(dinner: string, from?: number): Promise<Fact[]>;
   /** Every dinner's id with when it was opened, newest first. */
-  dinners(): Promise<{ id: string; openedAt: Instant; lastAt: Instant }[]>;
+  dinners(): Promise<ListedDinner[]>;
+  /** The same of one dinner; undefined when nothing of it is written. */
+  find(dinner: string): Promise<ListedDinner | undefined>;
+  /**
+   * Tells of what other holders of this journal append, within a second. `undefined`: anything may
+   * have changed, so read on from where you were. Gives what ends it.
+   */
+  follow(told: (change: Change | undefined) => void): () => void;
   /** Rejects with NotWritable when nothing can be written just now. */
   writable(): Promise<void>;
   close(): Promise<void>;

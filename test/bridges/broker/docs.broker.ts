@@ -5,8 +5,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { root } from '../../main/program.ts';
+import { isOpen } from '../../net.ts';
 import { until } from '../fakes.ts';
-import { isOpen } from './mosquitto.ts';
 
 const built = 'node dist/main/roastcall.js';
 const source = `${process.execPath} --import ${import.meta.resolve('tsx')} ${join(root, 'src/main/roastcall.ts')}`;

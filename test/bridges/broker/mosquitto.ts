@@ -1,28 +1,9 @@
 /** A real mosquitto of the test's own, and a line to it that can be cut. */
 import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { type AddressInfo, connect, createServer, type Socket } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-
-/** A port that was free a moment ago. */
-export async function freePort(): Promise<number> {
-  const server = createServer();
-  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
-  const { port } = server.address() as AddressInfo;
-  await new Promise<void>((resolve) => server.close(() => resolve()));
-  return port;
-}
-
-export const isOpen = (port: number): Promise<boolean> =>
-  new Promise((resolve) => {
-    const socket = connect(port, '127.0.0.1');
-    socket.on('connect', () => {
-      socket.destroy();
-      resolve(true);
-    });
-    socket.on('error', () => resolve(false));
-  });
+import { freePort, isOpen } from '../../net.ts';
 
 async function reachable(port: number): Promise<void> {
   for (let tries = 0; ; tries += 1) {
@@ -67,46 +48,6 @@ export async function mosquitto(login?: { name: string; password: string }) {
     close: async () => {
       await kill();
       rmSync(folder, { recursive: true, force: true });
-    },
-  };
-}
-
-/** A line through which bytes pass until it is cut; what goes towards the broker can be withheld. */
-export async function cuttableLine(port: number) {
-  const sockets = new Set<Socket>();
-  const state = { open: true, withheld: false };
-  const server = createServer((near) => {
-    if (!state.open) return void near.destroy();
-    const far = connect(port, '127.0.0.1');
-    for (const one of [near, far]) {
-      sockets.add(one);
-      one.on('error', () => undefined);
-    }
-    near.on('data', (bytes) => state.withheld || far.write(bytes));
-    far.on('data', (bytes) => near.write(bytes));
-    near.on('close', () => far.destroy());
-    far.on('close', () => near.destroy());
-  });
-  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
-  const own = (server.address() as AddressInfo).port;
-  const cut = (): void => {
-    state.open = false;
-    for (const one of sockets) one.destroy();
-    sockets.clear();
-  };
-  return {
-    url: new URL(`mqtt://127.0.0.1:${own}`),
-    cut,
-    mend: () => {
-      state.open = true;
-      state.withheld = false;
-    },
-    withhold: () => {
-      state.withheld = true;
-    },
-    close: () => {
-      cut();
-      server.close();
     },
   };
 }

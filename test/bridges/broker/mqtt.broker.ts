@@ -3,10 +3,11 @@
  * and repeated delivery as OASIS MQTT 3.1.1 and 5.0 have them.
  */
 import { describe, expect, test } from 'vitest';
+import { cuttableLine } from '../../net.ts';
 import { bridgesThatEnd } from '../bridging.ts';
 import { peer } from '../bus.ts';
 import { dueNow, type FakeHouse, fakeHouse, until } from '../fakes.ts';
-import { cuttableLine, mosquitto } from './mosquitto.ts';
+import { mosquitto } from './mosquitto.ts';
 
 const { ending, bridging } = bridgesThatEnd();
 
@@ -82,7 +83,7 @@ describe.each(['3.1.1', '5'] as const)('MQTT %s', (protocol) => {
   test('words sent while the line is down are heard when it is back, once', async () => {
     const { line, other } = await onBroker();
     const one = await house();
-    await bridging(one, line.url, { protocol });
+    await bridging(one, new URL(`mqtt://127.0.0.1:${line.port}`), { protocol });
     await until(() => other.on('roastcall/state').length > 0);
     line.cut();
     await until(() => other.on('roastcall/status').at(-1) === 'offline');
@@ -96,7 +97,7 @@ describe.each(['3.1.1', '5'] as const)('MQTT %s', (protocol) => {
   test('words whose receipt got lost are heard once and answered once', async () => {
     const { line, other } = await onBroker();
     const one = await house();
-    await bridging(one, line.url, { protocol });
+    await bridging(one, new URL(`mqtt://127.0.0.1:${line.port}`), { protocol });
     await until(() => other.on('roastcall/state').length > 0);
     line.withhold();
     await other.say('roastcall/say', 'take that back');
@@ -112,7 +113,7 @@ describe.each(['3.1.1', '5'] as const)('MQTT %s', (protocol) => {
   test('words left for an earlier run, and kept ones, are not heard by the next', async () => {
     const { broker, line, other } = await onBroker();
     const earlier = await house();
-    await bridging(earlier, line.url, { protocol });
+    await bridging(earlier, new URL(`mqtt://127.0.0.1:${line.port}`), { protocol });
     await until(() => other.on('roastcall/state').length > 0);
     // The earlier run dies without a farewell, its session still open at the broker.
     line.cut();

@@ -1,0 +1,12 @@
+/** `npm run test:postgres`: what needs a PostgreSQL server from the system, apart from `npm test`. */
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['test/postgres/*.postgres.ts'],
+    globalSetup: 'test/postgres/setup.ts',
+    testTimeout: 120_000,
+    hookTimeout: 60_000,
+    reporters: ['default', './scripts/closing-line.ts'],
+  },
+});
