@@ -1,6 +1,6 @@
 /** The commands of the program, their options and their help. */
 import { readFileSync } from 'node:fs';
-import { Argument, Command, CommanderError, Option } from 'commander';
+import { Argument, Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { cardKinds } from '../cards/new.ts';
 import { JournalTrouble } from '../journal/trouble.ts';
 import {
@@ -72,6 +72,20 @@ function programOf(done: Done): Command {
     .option('--json', 'print the results as JSON')
     .option('--restart-every-turn', 'reopen the dinner from its log after every line')
     .option('--coverage', 'tell what the scripts reached, and a line for what they did not')
+    .option('--junit <file>', 'write the results there too, as XML for a build server')
+    .option('--budget <ms>', 'an answer that takes longer falls short', milliseconds)
+    .addOption(
+      new Option('--update', 'ask of each difference whether it is right, and write it').conflicts([
+        'json',
+        'watch',
+      ]),
+    )
+    .addOption(
+      new Option('--watch', 'stay, and play a script again when its file changes').conflicts([
+        'json',
+        'junit',
+      ]),
+    )
     .option(...cards)
     .action(done((files: string[], options) => rehearseCommand(files, options)));
   command('understand', 'JSON lines in and out: what a text is taken to mean')
@@ -189,6 +203,12 @@ function addCardCommands(
   command('check', 'say what is wrong with a card, line by line', card)
     .argument('<file...>', 'cards, *.yaml')
     .action(done((files: string[]) => checkCardCommand(files)));
+}
+
+function milliseconds(text: string): number {
+  const value = Number(text);
+  if (!(value > 0)) throw new InvalidArgumentError('Give milliseconds above zero, such as 300.');
+  return value;
 }
 
 function versionOf(): string {

@@ -72,7 +72,7 @@ export function shortfallOf(demand: Demand, moment: Moment): string | undefined 
 const unless = (holds: boolean, came: string | number): string | undefined =>
   holds ? undefined : String(came);
 
-const intentsOf = (moment: Moment): string[] => moment.heard.map((one) => one.intent);
+export const intentsOf = (moment: Moment): string[] => moment.heard.map((one) => one.intent);
 
 /** All wanted, in that order; others may stand between. */
 function inOrder(wanted: readonly string[], came: readonly string[]): boolean {
@@ -152,7 +152,7 @@ const spoken = (pattern: RegExp, moment: Moment): boolean =>
 const quoted = (moment: Moment): string =>
   lines(moment)
     .map((one) => `"${one.text}"`)
-    .join(' ') || 'nothing said';
+    .join('\n') || 'nothing said';
 
 function asksShortfall(what: string, view: View): string | undefined {
   const asking = view.asking;
@@ -166,7 +166,7 @@ function within(range: Range, fahrenheit: number | undefined, unit: TemperatureU
   return unless(range.low <= value && value <= range.high, degrees(fahrenheit, unit));
 }
 
-const inUnit = (fahrenheit: number, unit: TemperatureUnit): number =>
+export const inUnit = (fahrenheit: number, unit: TemperatureUnit): number =>
   temperatureIn(((fahrenheit - 32) * 5) / 9, unit);
 
 const degrees = (fahrenheit: number, unit: TemperatureUnit): string =>

@@ -156,10 +156,16 @@ function timedLine(reading: Reading, scan: Scan): Timed {
     case 'silent':
     case 'restart':
       return { at, deed: { kind: mark } };
+    case 'doubled':
+      if (!reading.lines.some((one) => one.deed.kind === 'says'))
+        scan.refuse('"doubled" below a line on which something is said', from);
+      return { at, deed: { kind: 'doubled' } };
+    case 'probe':
+      return { at, deed: { kind: 'senses', temperature: scan.number('what the probe shows') } };
     case 'unanswered':
       return unanswered(scan, at);
     default:
-      return scan.refuse('>, guest>, !, silent, restart or unanswered', from);
+      return scan.refuse('>, guest>, !, silent, probe, doubled, restart or unanswered', from);
   }
 }
 
@@ -212,5 +218,5 @@ function checkOf(scan: Scan, line: number, deed: Deed): Check {
   const needsWords = demand.verb === 'heard' || demand.verb === 'only';
   if (needsWords && deed.kind !== 'says')
     scan.refuse(`"${demand.verb}" under a line on which something is said`, from);
-  return { line, text: scan.text.trim(), demand };
+  return { line, column: from + 1, text: scan.text.trim(), demand };
 }

@@ -4,10 +4,11 @@
  */
 import { assertNever } from '../base/assert.ts';
 import { type Instant, isoWithOffset, localTime } from '../base/time.ts';
-import { temperatureIn } from '../base/units.ts';
+import { type TemperatureUnit, temperatureIn } from '../base/units.ts';
 import type { Fact } from '../kitchen/facts.ts';
 import type { View } from '../kitchen/view.ts';
-import type { Announcement, Opening, Session, Turn } from '../session/ports.ts';
+import type { Announcement, Opening, Session, Turn, Words } from '../session/ports.ts';
+import { amended } from './amend.ts';
 import { type Moment, shortfallOf } from './check.ts';
 import { kitchenEventsOf } from './follow.ts';
 import { kitchenAfter } from './kitchen.ts';
@@ -16,9 +17,15 @@ import type { Deed, Line, Script } from './script.ts';
 /** Something that a script wanted and did not get. */
 export interface Failure {
   file: string;
+  /** Line and column, from 1. */
   line: number;
+  column: number;
   wanted: string;
   came: string;
+  /** The line the failing check stands beneath. */
+  beneath?: string;
+  /** The check as it would hold, where that can be written. */
+  amended?: string;
 }
 
 export interface Rehearsal {
@@ -26,11 +33,21 @@ export interface Rehearsal {
   /** Checks, announcements, silences and restarts that held. */
   held: number;
   failures: readonly Failure[];
+  /** How many lines were played; fewer than the script has only where the session broke. */
+  played: number;
+}
+
+export interface Said {
+  at: Instant;
+  who: 'cook' | 'guest';
+  text: string;
+  /** Line of the script. */
+  line: number;
 }
 
 /** What happens in a rehearsal, as it happens, for whoever wants to show it. */
 export interface Audience {
-  said?(line: { at: Instant; who: 'cook' | 'guest'; text: string }): Promise<void> | void;
+  said?(said: Said): Promise<void> | void;
   replied?(turn: Turn, at: Instant): Promise<void> | void;
   announced?(announcement: Announcement): Promise<void> | void;
   /** All that was written of the dinner, once the script is at its end. */
@@ -74,11 +91,14 @@ class Run {
   private readonly options: RehearsalOptions;
   private session: Session;
   private held = 0;
+  private played = 0;
   private readonly failures: Failure[] = [];
   /** Since the last line of any kind. */
   private fresh: Announcement[] = [];
   /** Since the last line but those with `!`: what such a line may claim. */
   private pool: Heard[] = [];
+  /** The last thing said and its answer, for a bridge that delivers twice. */
+  private last: { words: Words; turn: Turn } | undefined;
   /** The time of the last line, and of the last before it that bears another time. */
   private lastAt: Instant;
   private earlierAt: Instant;
@@ -92,7 +112,8 @@ class Run {
   }
 
   result(): Rehearsal {
-    return { file: this.script.file, held: this.held, failures: this.failures };
+    const { held, failures, played } = this;
+    return { file: this.script.file, held, failures, played };
   }
 
   async end(): Promise<void> {
@@ -102,11 +123,12 @@ class Run {
   /** Plays the line; a session that breaks is a failure of that line, and the end of the script. */
   async survives(line: Line): Promise<boolean> {
     try {
+      this.played += 1;
       await this.play(line);
       return true;
     } catch (error) {
       const why = error instanceof Error ? error.message : String(error);
-      this.note(line, line.text, `the session broke: ${why}`);
+      this.fellShort(line, { wanted: line.text, came: `the session broke: ${why}` });
       return false;
     }
   }
@@ -146,10 +168,18 @@ class Run {
         this.expect(line, deed);
         return undefined;
       case 'silent': {
-        const came = this.fresh.map((one) => this.described(one)).join('; ');
+        const came = this.fresh.map((one) => this.described(one)).join('\n');
         this.note(line, 'silent', came === '' ? undefined : came);
         return undefined;
       }
+      case 'senses': {
+        const { temperature } = deed;
+        await this.takeIn(await this.session.sense({ temperature, unit: this.unit, at: line.at }));
+        return undefined;
+      }
+      case 'doubled':
+        await this.sayAgain(line);
+        return undefined;
       case 'restart':
         await this.restart(line, line.at);
         return undefined;
@@ -162,12 +192,31 @@ class Run {
 
   private async say(line: Line, deed: Extract<Deed, { kind: 'says' }>): Promise<Turn> {
     const text = await this.withReadings(deed.text, line.at);
-    await this.options.audience?.said?.({ at: line.at, who: deed.who, text });
+    await this.options.audience?.said?.({ at: line.at, who: deed.who, text, line: line.line });
     const source = deed.who === 'guest' ? 'earshot' : 'cook';
-    const turn = await this.session.hear({ text, at: line.at, source });
+    const words = { text, at: line.at, source, key: `line-${line.line}` };
+    const turn = await this.session.hear(words);
+    this.last = { words, turn };
     await this.takeIn(turn.announcements);
     await this.options.audience?.replied?.(turn, line.at);
     return turn;
+  }
+
+  /** The same words under the same key: answered the same, and nothing new written. */
+  private async sayAgain(line: Line): Promise<void> {
+    if (!this.last) return;
+    const { words, turn } = this.last;
+    const before = (await this.session.facts()).length;
+    const again = await this.session.hear({ ...words, at: line.at });
+    const written = (await this.session.facts()).slice(before).map((one) => one.type);
+    const saidNow = again.replies.map((one) => one.text).join(' ');
+    const saidThen = turn.replies.map((one) => one.text).join(' ');
+    this.note(line, 'nothing new written', written.length > 0 ? written.join(', ') : undefined);
+    this.note(line, `the answer "${saidThen}"`, saidNow === saidThen ? undefined : saidNow);
+  }
+
+  private get unit(): TemperatureUnit {
+    return this.script.units.temperature;
   }
 
   /** Puts what the simulated kitchen's instruments show where the cook reads them. */
@@ -177,7 +226,7 @@ class Run {
     const events = kitchenEventsOf(this.session.id, await this.session.facts());
     const kitchen = kitchenAfter(setup, events, at);
     const shown = (celsius: number): string =>
-      String(Math.round(temperatureIn(celsius, this.script.units.temperature)));
+      String(Math.round(temperatureIn(celsius, this.unit)));
     return text
       .replaceAll('{core}', () => shown(kitchen.core()))
       .replaceAll('{oven}', () => shown(kitchen.oven()));
@@ -194,7 +243,7 @@ class Run {
         (deed.from === undefined || !this.cameBefore(ofKind, one.announcement, deed.from)),
     );
     if (found) found.taken = true;
-    const all = this.pool.map((one) => this.described(one.announcement)).join('; ');
+    const all = this.pool.map((one) => this.described(one.announcement)).join('\n');
     this.note(line, line.text, found ? undefined : all || 'nothing announced');
   }
 
@@ -212,10 +261,21 @@ class Run {
       announcements: this.fresh,
       view: turn?.view ?? (await this.session.view(line.at)),
       timeZone: this.script.timeZone,
-      unit: this.script.units.temperature,
+      unit: this.unit,
     };
-    for (const check of line.checks)
-      this.note(check, check.text, shortfallOf(check.demand, moment));
+    for (const check of line.checks) {
+      const came = shortfallOf(check.demand, moment);
+      if (came === undefined) this.held += 1;
+      else {
+        const would = amended(check, moment);
+        this.fellShort(check, {
+          wanted: check.text,
+          came,
+          beneath: line.text,
+          ...(would === undefined ? {} : { amended: would }),
+        });
+      }
+    }
   }
 
   /** Everything is dropped but the journal. The view must be the same to the byte. */
@@ -233,9 +293,17 @@ class Run {
     return { view, due, waiting };
   }
 
-  private note(place: { line: number }, wanted: string, came: string | undefined): void {
+  private note(place: Line, wanted: string, came: string | undefined): void {
     if (came === undefined) this.held += 1;
-    else this.failures.push({ file: this.script.file, line: place.line, wanted, came });
+    else this.fellShort(place, { wanted, came });
+  }
+
+  private fellShort(
+    place: { line: number; column?: number },
+    how: Omit<Failure, 'file' | 'line' | 'column'>,
+  ): void {
+    const { line, column = 1 } = place;
+    this.failures.push({ file: this.script.file, line, column, ...how });
   }
 
   private described(one: Announcement): string {

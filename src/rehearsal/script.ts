@@ -27,8 +27,9 @@ export type Demand =
   | { verb: 'view'; path: readonly string[]; value: string };
 
 export interface Check {
-  /** Line of the file, from 1. */
+  /** Line and column of the file, from 1. */
   line: number;
+  column: number;
   /** The check as it is written. */
   text: string;
   demand: Demand;
@@ -39,6 +40,10 @@ export type Deed =
   /** An announcement must have come since the last line, not before `from` where that is given. */
   | { kind: 'announced'; announcement: AnnouncementKind; from?: Instant }
   | { kind: 'silent' }
+  /** A leave-in thermometer sends its number, in the script's unit, without a word. */
+  | { kind: 'senses'; temperature: number }
+  /** A bridge delivers the last thing said a second time; nothing may come of it. */
+  | { kind: 'doubled' }
   | { kind: 'restart' }
   /** The clock moves, nobody says anything, and the last line stays the last line. */
   | { kind: 'unanswered' };

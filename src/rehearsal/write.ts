@@ -1,5 +1,6 @@
 /** Turns the facts of a dinner into a session script that plays the same dinner again. */
 import { type Instant, localTime } from '../base/time.ts';
+import { temperatureIn } from '../base/units.ts';
 import type { Fact, FactOf } from '../kitchen/facts.ts';
 
 /** Scripts tell time by whole seconds; later, so that nothing is said before it fell due. */
@@ -20,8 +21,9 @@ export function scriptTextOf(facts: readonly Fact[]): string | undefined {
     `seed ${opened.seed}`,
   ];
   let date = start.date;
+  const spokenAt = new Set(facts.filter((one) => one.type === 'words-heard').map((one) => one.at));
   for (const fact of facts) {
-    const lines = linesOf(fact);
+    const lines = spokenAt.has(fact.at) ? linesOf(fact) : unspokenLinesOf(fact, opened);
     if (lines.length === 0) continue;
     const local = localTime(toSecond(fact.at), zone);
     if (local.date !== date) {
@@ -35,6 +37,14 @@ export function scriptTextOf(facts: readonly Fact[]): string | undefined {
     );
   }
   return `${rows.join('\n')}\n`;
+}
+
+/** A number that came while nobody spoke is the thermometer's own. */
+function unspokenLinesOf(fact: Fact, opened: FactOf<'dinner-opened'>): string[] {
+  if (fact.type !== 'reading-taken') return linesOf(fact);
+  const unit = opened.temperatureUnit;
+  const asSent = fact.said?.unit === unit ? fact.said.value : undefined;
+  return [`probe ${asSent ?? temperatureIn(fact.celsius, unit).toFixed(1)}`];
 }
 
 /** What the fact is in a script: its line, and the checks beneath. */

@@ -1,9 +1,9 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { run } from '../../src/main/program.ts';
-import { ended } from './program.ts';
+import { ended, printed, start } from './program.ts';
 
 let folder: string;
 const file = (name: string): string => join(folder, `${name}.session.txt`);
@@ -30,7 +30,9 @@ describe('rehearse', () => {
   it('ends with 1 when one falls short, and says where, what was wanted and what came', async () => {
     const { code, out } = await ended(['rehearse', file('good'), file('short')]);
     expect(code).toBe(1);
-    expect(out).toContain(`${file('short')}:3: wanted serving 19:30\n    came 2026-12-19 19:00\n`);
+    expect(out).toContain(
+      `${file('short')}:3:3: ${words}    - wanted serving 19:30\n    + came   serving 19:00`,
+    );
     expect(out).toContain('1 hold, 1 fall short');
   });
 
@@ -44,7 +46,15 @@ describe('rehearse', () => {
           held: 1,
           holds: false,
           failures: [
-            { file: file('short'), line: 3, wanted: 'serving 19:30', came: '2026-12-19 19:00' },
+            {
+              file: file('short'),
+              line: 3,
+              column: 3,
+              beneath: words.trim(),
+              wanted: 'serving 19:30',
+              came: '2026-12-19 19:00',
+              amended: 'serving 19:00',
+            },
           ],
         },
       ],
@@ -56,7 +66,51 @@ describe('rehearse', () => {
   it('ends with 2 when a script cannot be read, with its place and what was expected', async () => {
     const { code, out, err } = await ended(['rehearse', file('good'), file('odd')]);
     expect({ code, out }).toEqual({ code: 2, out: '' });
-    expect(err).toBe(`${file('odd')}:3:7: expected >, guest>, !, silent, restart or unanswered\n`);
+    expect(err).toBe(
+      `${file('odd')}:3:7: expected >, guest>, !, silent, probe, doubled, restart or unanswered\n`,
+    );
+  });
+
+  it('writes what came where the writer says so, and plays the script again', async () => {
+    const path = file('amended');
+    copyFileSync(file('short'), path);
+    const refused = await ended(['rehearse', '--update', path], 'n\n');
+    expect(refused.code).toBe(1);
+    expect(readFileSync(path, 'utf8')).toContain('  serving 19:30\n');
+    const taken = await ended(['rehearse', '--update', path], 'what\ny\n');
+    expect(taken.code).toBe(0);
+    expect(taken.out).toContain('1 hold, 0 fall short');
+    expect(readFileSync(path, 'utf8')).toBe(`${head}${words}  serving 19:00\n  guests 6\n`);
+  });
+
+  it('writes a suite a script and a case a line for build servers', async () => {
+    const path = join(folder, 'results.xml');
+    expect((await ended(['rehearse', '--junit', path, file('good'), file('short')])).code).toBe(1);
+    const xml = readFileSync(path, 'utf8');
+    expect(xml).toContain('<testsuites name="rehearsal" tests="3" failures="1" skipped="0">');
+    expect(xml).toContain('13:30 &gt; seven pound');
+    expect(xml.match(/<failure message="wanted serving 19:30">/g)).toHaveLength(1);
+    const nowhere = await ended(['rehearse', '--junit', join(folder, 'no', 'x.xml'), file('good')]);
+    expect(nowhere.err).toMatch(/cannot be written/);
+  });
+
+  it('holds every answer to the budget', async () => {
+    const tight = await ended(['rehearse', '--budget', '0.001', file('good')]);
+    expect(tight.code).toBe(1);
+    expect(tight.out).toMatch(/good\.session\.txt:2:1:\n {4}- wanted an answer within 0\.001 ms/);
+    expect((await ended(['rehearse', '--budget', '600000', file('good')])).code).toBe(0);
+  });
+
+  it('plays a script again when its file changes', async () => {
+    const path = file('watched');
+    copyFileSync(file('short'), path);
+    const child = start(['rehearse', '--watch', path]);
+    await printed(child, /0 hold, 1 fall short\n+Watching/);
+    copyFileSync(file('good'), path);
+    await printed(child, /1 hold, 0 fall short/);
+    const closed = new Promise((resolve) => child.on('close', resolve));
+    child.kill('SIGINT');
+    expect(await closed).toBe(0);
   });
 });
 

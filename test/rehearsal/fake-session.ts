@@ -51,7 +51,8 @@ export interface FakeWorld {
   reply?: (text: string) => string;
   view?: Partial<View>;
   facts?: Fact[];
-  said?: { text: string; at: number; source?: string | undefined }[];
+  said?: { text: string; at: number; source?: string | undefined; key?: string | undefined }[];
+  sensed?: { temperature: number; unit?: 'F' | 'C' | undefined; at: number }[];
   /** Changes the view of every session after the first: what a restart must notice. */
   forgetful?: Partial<View>;
 }
@@ -71,9 +72,12 @@ export function fakeOpener(world: FakeWorld): () => Promise<Session> {
     return {
       id: 'fake',
       wake,
-      sense: async ({ at }) => wake(at),
-      hear: async ({ text, at: now, source }) => {
-        world.said?.push({ text, at: now, source });
+      sense: async (reading) => {
+        world.sensed?.push(reading);
+        return wake(reading.at);
+      },
+      hear: async ({ text, at: now, source, key }) => {
+        world.said?.push({ text, at: now, source, key });
         const words = world.reply?.(text) ?? 'yes';
         return {
           heard: world.heard?.(text) ?? [],

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Heard } from '../../src/kitchen/heard.ts';
 import { parseScript } from '../../src/rehearsal/parse.ts';
 import { type Rehearsal, rehearse } from '../../src/rehearsal/run.ts';
-import { call, type FakeWorld, fakeOpener } from './fake-session.ts';
+import { at, call, type FakeWorld, fakeOpener } from './fake-session.ts';
 
 const head = 'start 2026-12-19 13:00 UTC\nunits F lb\n';
 
@@ -103,6 +103,24 @@ describe('what is said', () => {
   });
 });
 
+describe('what comes without a cook', () => {
+  it("hands a probe's number on in the unit of the script", async () => {
+    const sensed: NonNullable<FakeWorld['sensed']> = [];
+    await play('13:30 > hi\n13:31 probe 104.5', { sensed });
+    expect(sensed).toEqual([{ temperature: 104.5, unit: 'F', at: at('13:31') }]);
+  });
+
+  it('delivers the last words again under their key, and wants the same answer', async () => {
+    const said: NonNullable<FakeWorld['said']> = [];
+    const lines = '13:30 > hi\n13:40 doubled';
+    expect(short(await play(lines, { said }))).toEqual([]);
+    expect(said.map((one) => one.key)).toEqual([said[0]?.key, said[0]?.key]);
+    const answers = ['one', 'two'];
+    const forgetful = { reply: () => answers.shift() ?? 'none' };
+    expect(short(await play(lines, forgetful))).toEqual(['2: two']);
+  });
+});
+
 describe('the view', () => {
   const band = { p10: 118, p50: 121, p90: 124 };
   const view: FakeWorld['view'] = {
@@ -161,7 +179,13 @@ describe('the view', () => {
     ['view paused=true', 'false'],
   ])('fails %s, and tells what came', async (check, came) => {
     const result = await play(`13:30 > x\n  ${check}`, { view });
-    expect(result.failures).toEqual([{ file: 'a', line: 4, wanted: check, came }]);
+    const [failure, ...more] = result.failures;
+    expect(more).toEqual([]);
+    expect(failure).toMatchObject({ file: 'a', line: 4, column: 3, wanted: check, came });
+    if (failure?.amended === undefined) return;
+    // What is offered in its place must hold in the very same moment.
+    const again = await play(`13:30 > x\n  ${failure.amended}`, { view });
+    expect(again.failures).toEqual([]);
   });
 });
 

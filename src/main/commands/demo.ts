@@ -19,7 +19,9 @@ const lineMilliseconds = 1_500;
 export async function demoCommand(options: { fast?: boolean }): Promise<number> {
   const { script, fault } = readScript(demoScript);
   if (!script) throw new Refusal(faultSentence(fault), 2);
-  const paint = picocolors.createColors(process.stdout.isTTY && picocolors.isColorSupported);
+  const paint = picocolors.createColors(
+    process.stdout.isTTY === true && picocolors.isColorSupported,
+  );
   const time = (at: number): string => localTime(at, script.timeZone).time;
   const lines: string[] = [];
   const result = await rehearseScript(script, cardsOf(undefined), {

@@ -1,18 +1,23 @@
 /** `roastcall rehearse`: session scripts on a simulated clock. */
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { performance } from 'node:perf_hooks';
+import picocolors from 'picocolors';
 import { openMemoryJournal } from '../../journal/memory.ts';
 import type { Card } from '../../kitchen/card.ts';
 import type { Fact } from '../../kitchen/facts.ts';
 import { coverageOf } from '../../rehearsal/coverage.ts';
 import { coverageJson, coverageText } from '../../rehearsal/coverage-text.ts';
+import { junitXml, type PlayedScript } from '../../rehearsal/junit.ts';
 import { parseScript } from '../../rehearsal/parse.ts';
-import { reportJson, reportText } from '../../rehearsal/report.ts';
+import { type Paint, reportJson, reportText } from '../../rehearsal/report.ts';
 import { type Audience, type Rehearsal, rehearse } from '../../rehearsal/run.ts';
 import { faultSentence, type Script, type ScriptFault } from '../../rehearsal/script.ts';
 import { inThisThread } from '../../session/compute.ts';
 import { openSession } from '../../session/session.ts';
 import { cardsOf } from '../household.ts';
 import { Refusal } from '../refusal.ts';
+import { takeAmendments } from './rehearse-update.ts';
+import { watchFiles } from './rehearse-watch.ts';
 
 export interface RehearseOptions {
   json?: boolean;
@@ -20,6 +25,14 @@ export interface RehearseOptions {
   cards?: string;
   /** Tell what the scripts reached of all there is to reach, and what they did not. */
   coverage?: boolean;
+  /** Write the results there, as XML for a build server. */
+  junit?: string;
+  /** Milliseconds within which every line must be answered. */
+  budget?: number;
+  /** Ask of every check that fell short whether what came is right, and write it if so. */
+  update?: boolean;
+  /** Stay, and play a script again when its file changes. */
+  watch?: boolean;
 }
 
 /** Exit code: 0 all hold, 1 some fall short, 2 a script cannot be read (then none is run). */
@@ -27,33 +40,75 @@ export async function rehearseCommand(
   files: readonly string[],
   options: RehearseOptions,
 ): Promise<number> {
-  const read = files.map(readScript);
-  const faults = read.flatMap((one) => (one.fault ? [one.fault] : []));
-  if (faults.length > 0) {
-    for (const fault of faults) process.stderr.write(`${faultSentence(fault)}\n`);
-    if (options.json) process.stdout.write(`${JSON.stringify({ faults })}\n`);
+  if (options.watch) {
+    const show = (some: readonly string[]): Promise<number> => playFiles(some, options);
+    return watchFiles(files, show);
+  }
+  return playFiles(files, options);
+}
+
+async function playFiles(files: readonly string[], options: RehearseOptions): Promise<number> {
+  const scripts = scriptsOf(files);
+  if (scripts.faults.length > 0) {
+    for (const fault of scripts.faults) process.stderr.write(`${faultSentence(fault)}\n`);
+    if (options.json) process.stdout.write(`${JSON.stringify({ faults: scripts.faults })}\n`);
     return 2;
   }
   const cards = cardsOf(options.cards);
-  const rehearsals: Rehearsal[] = [];
+  const played: PlayedScript[] = [];
   const dinners: { id: string; facts: readonly Fact[] }[] = [];
-  for (const { script } of read) {
-    if (!script) continue;
+  for (const script of scripts.read) {
     const ended = (facts: readonly Fact[]): void => {
       dinners.push({ id: script.file, facts });
     };
-    const restart = options.restartEveryTurn ? { restartEveryTurn: true } : {};
-    rehearsals.push(await rehearseScript(script, cards, { ...restart, audience: { ended } }));
+    played.push(await playTimed(script, cards, { options, ended }));
   }
+  const rehearsals = played.map((one) => one.rehearsal);
+  if (options.junit !== undefined) writeResults(options.junit, junitXml(played));
   const reaches = options.coverage ? coverageOf(dinners) : undefined;
   const report = options.json
     ? JSON.stringify({
         ...reportJson(rehearsals),
         ...(reaches ? { coverage: coverageJson(reaches) } : {}),
       })
-    : [reportText(rehearsals), ...(reaches ? [coverageText(reaches)] : [])].join('\n');
+    : [reportText(rehearsals, screenPaint()), ...(reaches ? [coverageText(reaches)] : [])].join(
+        '\n',
+      );
   process.stdout.write(`${report}\n`);
+  if (options.update) {
+    const changed = await takeAmendments(rehearsals);
+    if (changed.length > 0) return playFiles(files, { ...options, update: false });
+  }
   return rehearsals.every((one) => one.failures.length === 0) ? 0 : 1;
+}
+
+function writeResults(file: string, xml: string): void {
+  try {
+    writeFileSync(file, `${xml}\n`);
+  } catch {
+    throw new Refusal(
+      `The results cannot be written to ${file}; name a file in a folder that is there.`,
+      2,
+    );
+  }
+}
+
+function screenPaint(): Paint {
+  const { red, green } = picocolors.createColors(
+    process.stdout.isTTY === true && picocolors.isColorSupported,
+  );
+  return { wanted: red, came: green };
+}
+
+function scriptsOf(files: readonly string[]): { read: Script[]; faults: ScriptFault[] } {
+  const read: Script[] = [];
+  const faults: ScriptFault[] = [];
+  for (const file of files) {
+    const { script, fault } = readScript(file);
+    if (script) read.push(script);
+    else faults.push(fault);
+  }
+  return { read, faults };
 }
 
 export function readScript(
@@ -66,6 +121,39 @@ export function readScript(
     throw new Refusal(`The script ${file} cannot be opened; check its name.`, 2);
   }
   return parseScript(text, file);
+}
+
+/** Plays a script and times every answer; one beyond the budget falls short. */
+async function playTimed(
+  script: Script,
+  cards: readonly Card[],
+  { options, ended }: { options: RehearseOptions; ended: NonNullable<Audience['ended']> },
+): Promise<PlayedScript> {
+  const answerMilliseconds = new Map<number, number>();
+  let asked = { line: 0, at: 0 };
+  const rehearsal = await rehearseScript(script, cards, {
+    ...(options.restartEveryTurn ? { restartEveryTurn: true } : {}),
+    audience: {
+      said: ({ line }) => {
+        asked = { line, at: performance.now() };
+      },
+      replied: () => {
+        answerMilliseconds.set(asked.line, performance.now() - asked.at);
+      },
+      ended,
+    },
+  });
+  const slow = [...answerMilliseconds]
+    .filter(([, milliseconds]) => milliseconds > (options.budget ?? Number.POSITIVE_INFINITY))
+    .map(([line, milliseconds]) => ({
+      file: script.file,
+      line,
+      column: 1,
+      wanted: `an answer within ${options.budget} ms`,
+      came: `one after ${Math.round(milliseconds)} ms`,
+    }));
+  const failures = [...rehearsal.failures, ...slow].sort((one, two) => one.line - two.line);
+  return { script, rehearsal: { ...rehearsal, failures }, answerMilliseconds };
 }
 
 /** Plays one script in a journal of its own. */
