@@ -88,7 +88,7 @@ class HelpedEvening {
 
   /** To the next thing: a call, a deed of the cook's, or five minutes on. */
   private async step(): Promise<void> {
-    const due = await this.session.nextDueAt();
+    const { at: due } = await this.session.nextDue();
     const dueMinute = due === undefined ? Number.POSITIVE_INFINITY : minuteOf(due);
     const deed = this.deeds.sort((a, b) => a.atMinute - b.atMinute)[0];
     const soonest = Math.min(dueMinute, deed?.atMinute ?? Number.POSITIVE_INFINITY);

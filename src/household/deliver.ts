@@ -3,9 +3,11 @@
  * dinner, so a restart neither loses nor repeats it. A sink that is down delays no other and never
  * the cook.
  */
+
 import type { Announcement } from '../session/ports.ts';
+import type { Agenda, Sending } from './agenda.ts';
 import type { Household, Kept } from './household.ts';
-import { Outbox } from './outbox.ts';
+import { NotNow, Outbox } from './outbox.ts';
 
 /** The dinner that an announcement belongs to. */
 export interface Calling {
@@ -44,14 +46,28 @@ export interface Delivery {
 
 const usualPatienceMilliseconds = 10_000;
 const graceMilliseconds = 2_000;
+/** A claim is prolonged so often while its announcement is under way. */
+const holdMilliseconds = 2_000;
+/** What another process sends is looked at again after so long. */
+const elsewhereMilliseconds = 1_000;
 
 /** Feeds a sink from a household until it is closed. */
 export async function deliverTo(sink: Sink, options: Delivering): Promise<Delivery> {
   const { household, ticks, trouble } = options;
   const outbox = new Outbox<{ kept: Kept; announcement: Announcement }>({
-    send: async ({ kept, announcement }, signal) =>
-      sink.send(announcement, { id: kept.id, timeZone: await zoneOf(kept) }, signal),
-    arrived: ({ kept, announcement }) => kept.session.delivered([announcement.id], sink.name),
+    send: async ({ kept, announcement }, signal) => {
+      const calling = { id: kept.id, timeZone: await zoneOf(kept) };
+      const send = () => sink.send(announcement, calling, signal);
+      const { agenda } = household;
+      if (!agenda) return send();
+      const { id: dinner } = kept;
+      const sending = { dinner, announcement: announcement.id, sink: sink.name };
+      if (await isDelivered(kept, sending)) return;
+      await sendingAlone(agenda, sending, send);
+    },
+    arrived: async ({ kept, announcement }) => {
+      await kept.session.delivered([announcement.id], sink.name);
+    },
     ticks,
     patienceMilliseconds: sink.patienceMilliseconds ?? usualPatienceMilliseconds,
     urgentFirst: sink.urgentFirst ?? false,
@@ -70,16 +86,18 @@ export async function deliverTo(sink: Sink, options: Delivering): Promise<Delive
   // What an earlier process left goes first; what is raised while it is read waits behind it.
   const fresh: (() => void)[] = [];
   let reading = true;
-  const off = household.listen(({ dinner, announcements }) => {
+  const addLeft = async (kept: Kept): Promise<void> => {
+    const left = await kept.session.undelivered(sink.name, household.now());
+    for (const one of left) add(kept, one);
+  };
+  const off = household.listen(({ dinner, announcements, elsewhere }) => {
+    if (elsewhere) void addLeft(dinner).catch(() => undefined);
     for (const one of announcements) {
       if (reading) fresh.push(() => add(dinner, one));
       else add(dinner, one);
     }
   });
-  for (const kept of await household.open()) {
-    const left = await kept.session.undelivered(sink.name, household.now());
-    for (const one of left) add(kept, one);
-  }
+  for (const kept of await household.watch()) await addLeft(kept);
   reading = false;
   for (const take of fresh) take();
   return {
@@ -90,6 +108,27 @@ export async function deliverTo(sink: Sink, options: Delivering): Promise<Delive
     },
   };
 }
+
+/** Another process may have the same sink: while it sends, this one waits and then looks again. */
+async function sendingAlone(
+  agenda: Agenda,
+  sending: Sending,
+  send: () => Promise<void>,
+): Promise<void> {
+  if (!(await agenda.claim(sending)))
+    throw new NotNow('another process sends it', elsewhereMilliseconds);
+  const hold = setInterval(() => void agenda.claim(sending).catch(() => false), holdMilliseconds);
+  try {
+    await send();
+  } finally {
+    clearInterval(hold);
+  }
+}
+
+const isDelivered = async (kept: Kept, { announcement, sink }: Sending): Promise<boolean> =>
+  (await kept.session.facts()).some(
+    (fact) => fact.type === 'delivered' && fact.id === announcement && fact.sink === sink,
+  );
 
 async function zoneOf(kept: Kept): Promise<string> {
   const [opening] = await kept.session.facts();

@@ -287,8 +287,9 @@ class Run {
   }
 
   private async snapshot(at: Instant): Promise<Snapshot> {
-    const [view, nextDueAt] = [await this.session.view(at), await this.session.nextDueAt()];
-    const due = nextDueAt === undefined ? 'never' : isoWithOffset(nextDueAt, this.script.timeZone);
+    const view = await this.session.view(at);
+    const { at: dueAt } = await this.session.nextDue();
+    const due = dueAt === undefined ? 'never' : isoWithOffset(dueAt, this.script.timeZone);
     const waiting = (await this.session.undelivered(sink, at)).map((one) => one.id);
     return { view, due, waiting };
   }

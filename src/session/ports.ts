@@ -114,7 +114,16 @@ export interface Words {
   microphone?: 'open' | 'closes' | undefined;
 }
 
-/** One dinner being cooked. Calls are queued: one at a time, in order. */
+/** When something falls due, if anything does, in a dinner that holds so many facts. */
+export interface Due {
+  at?: Instant | undefined;
+  held: number;
+}
+
+/**
+ * One dinner being cooked. Calls are queued: one at a time, in order. Others may append to the same
+ * dinner: each call begins with what they wrote.
+ */
 export interface Session {
   readonly id: string;
   /**
@@ -129,12 +138,13 @@ export interface Session {
   sense(reading: Sensed & { at: Instant }): Promise<Announcement[]>;
   /** Raises what is due by `at`, in order, each at its own instant. */
   wake(at: Instant): Promise<Announcement[]>;
-  /** The next instant at which something falls due, or undefined. */
-  nextDueAt(): Promise<Instant | undefined>;
+  /** What is next due by what is known here; what others append meanwhile is not looked for. */
+  nextDue(): Promise<Due>;
   view(at: Instant): Promise<View>;
   /** Raised announcements not yet marked delivered to this sink, oldest first, unexpired at `at`. */
   undelivered(sink: string, at: Instant): Promise<Announcement[]>;
-  delivered(ids: readonly string[], sink: string): Promise<void>;
+  /** Gives those that were not marked before. */
+  delivered(ids: readonly string[], sink: string): Promise<string[]>;
   facts(): Promise<Fact[]>;
   /** Where the dinner stands by its facts alone; undefined while nothing of it is written. */
   glance(): Promise<Glance | undefined>;

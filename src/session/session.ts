@@ -39,6 +39,7 @@ import { expectedOf, type Outlook, outlookOf } from './outlook.ts';
 import type {
   Announcement,
   Compute,
+  Due,
   Journal,
   Session,
   SessionOptions,
@@ -53,6 +54,9 @@ const jumpMinutes = 5;
 
 /** Options are ranked by middles, which a coarser ensemble gives well enough. */
 const optionMembers = 48;
+
+/** Somebody wins every race for a place, so this is reached only where something is amiss. */
+const triesAtMost = 50;
 
 /** Announcements raised on one way to an instant; more is a mistake, not a dinner. */
 const raisedAtMost = 400;
@@ -95,42 +99,45 @@ class DinnerSession implements Session {
   }
 
   hear(words: Words): Promise<Turn> {
-    return this.next(() => this.settled(() => this.take(words)));
+    return this.settled((raised) => this.take(words, raised));
   }
 
   sense(reading: Sensed & { at: Instant }): Promise<Announcement[]> {
-    return this.next(() =>
-      this.settled(async () => {
-        if (this.known.length === 0) return [];
-        const now = Math.max(reading.at, this.lastAt());
-        const before = await this.raise(now);
-        const facts = sensed(reading, this.contextOf(await this.outlook(now)));
-        await this.append(now, facts);
-        return facts.length === 0 ? before : [...before, ...(await this.raise(now))];
-      }),
-    );
+    return this.settled(async (raised) => {
+      if (this.known.length === 0) return raised;
+      const now = Math.max(reading.at, this.lastAt());
+      await this.raise(now, raised);
+      const facts = sensed(reading, this.contextOf(await this.outlook(now)));
+      await this.append(now, facts);
+      if (facts.length > 0) await this.raise(now, raised);
+      return raised;
+    });
   }
 
   wake(at: Instant): Promise<Announcement[]> {
-    return this.next(async () => (this.known.length === 0 ? [] : this.raise(at)));
+    return this.settled(async (raised) => {
+      if (this.known.length > 0) await this.raise(at, raised);
+      return raised;
+    });
   }
 
-  nextDueAt(): Promise<Instant | undefined> {
+  nextDue(): Promise<Due> {
     return this.next(async () => {
-      if (this.known.length === 0) return undefined;
+      const held = this.known.length;
+      if (held === 0) return { held };
       const dueAt = (await this.outlook(this.lastAt())).calls[0]?.dueAt;
-      return dueAt === undefined ? undefined : Math.max(dueAt, this.lastAt());
+      return { held, at: dueAt === undefined ? undefined : Math.max(dueAt, this.lastAt()) };
     });
   }
 
   view(at: Instant): ReturnType<Session['view']> {
-    return this.next(async () =>
+    return this.fresh(async () =>
       viewOf(await this.outlook(Math.max(at, this.lastAt())), this.known),
     );
   }
 
   undelivered(sink: string, at: Instant): Promise<Announcement[]> {
-    return this.next(async () => {
+    return this.fresh(async () => {
       const { dinner } = await this.outlook(Math.max(at, this.lastAt()));
       return dinner.announced
         .filter((one) => one.expiresAt > at && !dinner.delivered.has(`${one.id}@${sink}`))
@@ -138,28 +145,65 @@ class DinnerSession implements Session {
     });
   }
 
-  delivered(ids: readonly string[], sink: string): Promise<void> {
-    return this.next(async () => {
-      if (ids.length === 0) return;
+  delivered(ids: readonly string[], sink: string): Promise<string[]> {
+    return this.settled(async () => {
+      const before = new Set(
+        this.known.flatMap((fact) =>
+          fact.type === 'delivered' && fact.sink === sink ? [fact.id] : [],
+        ),
+      );
+      const fresh = ids.filter((id) => !before.has(id));
       await this.append(
         this.lastAt(),
-        ids.map((id): NewFact => ({ type: 'delivered', id, sink })),
+        fresh.map((id): NewFact => ({ type: 'delivered', id, sink })),
       );
+      return fresh;
     });
   }
 
   facts(): Promise<Fact[]> {
-    return this.next(async () => [...this.known]);
+    return this.fresh(async () => [...this.known]);
   }
 
   glance(): ReturnType<Session['glance']> {
-    return this.next(async () => glanceOf(this.id, this.known));
+    return this.fresh(async () => glanceOf(this.id, this.known));
   }
 
   private next<T>(work: () => Promise<T>): Promise<T> {
     const done = this.queue.then(work);
     this.queue = done.catch(() => undefined);
     return done;
+  }
+
+  /** Begins with what others have appended meanwhile. */
+  private fresh<T>(work: () => Promise<T>): Promise<T> {
+    return this.next(async () => {
+      await this.catchUp();
+      return work();
+    });
+  }
+
+  /**
+   * A turn that lost the race for its place reads on and decides again. What an earlier try raised
+   * stays raised, and is told with the turn.
+   */
+  private settled<T>(turn: (raised: Announcement[]) => Promise<T>): Promise<T> {
+    const raised: Announcement[] = [];
+    return this.fresh(async () => {
+      for (let tries = 1; ; tries += 1) {
+        try {
+          return await turn(raised);
+        } catch (error) {
+          if (!(error instanceof PositionTaken) || tries >= triesAtMost) throw error;
+          await this.catchUp();
+        }
+      }
+    });
+  }
+
+  private async catchUp(): Promise<void> {
+    const more = await this.journal.read(this.id, this.known.length);
+    if (more.length > 0) this.known = [...this.known, ...more];
   }
 
   private lastAt(): Instant {
@@ -197,19 +241,7 @@ class DinnerSession implements Session {
     ]);
   }
 
-  /** A turn that lost the race for its place reads again and decides again. */
-  private async settled<T>(turn: () => Promise<T>): Promise<T> {
-    for (let tries = 0; ; tries += 1) {
-      try {
-        return await turn();
-      } catch (error) {
-        if (!(error instanceof PositionTaken) || tries >= 5) throw error;
-        this.known = await this.journal.read(this.id);
-      }
-    }
-  }
-
-  private async take(words: Words): Promise<Turn> {
+  private async take(words: Words, announcements: Announcement[]): Promise<Turn> {
     await this.open(words.at);
     const answered = words.key === undefined ? undefined : await this.repeated(words.key, words.at);
     if (answered) return answered;
@@ -219,7 +251,7 @@ class DinnerSession implements Session {
         { type: 'clock-jumped', from: this.lastAt(), to: words.at },
       ]);
     const now = Math.max(words.at, this.lastAt());
-    const announcements = await this.raise(now);
+    await this.raise(now, announcements);
     const before = await this.outlook(now);
     const heard = read(words.text.slice(0, limits.utteranceCharacters), this.readContext(before));
     return this.answer({ words, heard, before, now, announcements });
@@ -434,11 +466,10 @@ class DinnerSession implements Session {
     return figuresOf(input, draft, forecast);
   }
 
-  /** Raises what falls due by `until`, each at its own instant. */
-  private async raise(until: Instant): Promise<Announcement[]> {
-    const raised: Announcement[] = [];
+  /** Raises what falls due by `until`, each at its own instant, and adds it to `raised`. */
+  private async raise(until: Instant, raised: Announcement[]): Promise<void> {
     let cursor = this.lastAt();
-    if (until < cursor) return raised;
+    if (until < cursor) return;
     for (let steps = 0; steps < raisedAtMost; steps += 1) {
       const outlook = await this.outlook(cursor);
       const call = outlook.calls[0];
@@ -446,10 +477,9 @@ class DinnerSession implements Session {
         raised.push(await this.announce(call, outlook, cursor));
         continue;
       }
-      if (cursor >= until) return raised;
+      if (cursor >= until) return;
       cursor = Math.min(call?.dueAt ?? until, until);
     }
-    return raised;
   }
 
   private async announce(call: Call, outlook: Outlook, at: Instant): Promise<Announcement> {

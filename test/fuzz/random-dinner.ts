@@ -224,11 +224,11 @@ class RandomDinner {
     this.deeds.push(`${this.stamp()} (restart)`);
     const at = Math.max(this.now, (await this.session?.glance())?.lastAt ?? 0);
     const before = JSON.stringify(await this.session?.view(at));
-    const dueBefore = await this.session?.nextDueAt();
+    const dueBefore = (await this.session?.nextDue())?.at;
     await this.open();
     const after = JSON.stringify(await this.session?.view(at));
     holds('a restart changes nothing', before === after, () => differing(before, after));
-    const dueAfter = await this.session?.nextDueAt();
+    const dueAfter = (await this.session?.nextDue())?.at;
     holds('a restart keeps what is due', dueBefore === dueAfter, () => `${dueBefore} ${dueAfter}`);
   }
 }

@@ -86,12 +86,14 @@ export function fakeOpener(world: FakeWorld): () => Promise<Session> {
           view: viewAt(now, change),
         };
       },
-      nextDueAt: async () => world.calls.find((one) => !raised.has(one.id))?.at,
+      nextDue: async () => ({ held: 0, at: world.calls.find((one) => !raised.has(one.id))?.at }),
       view: async (now) => viewAt(now, change),
       undelivered: async () =>
         world.calls.filter((one) => raised.has(one.id) && !delivered.has(one.id)),
       delivered: async (ids) => {
-        for (const id of ids) delivered.add(id);
+        const fresh = ids.filter((id) => !delivered.has(id));
+        for (const id of fresh) delivered.add(id);
+        return fresh;
       },
       glance: async () => undefined,
       facts: async () => world.facts ?? [],

@@ -63,7 +63,7 @@ describe('what lasts', () => {
     const before = await told(await opened(journal), day);
     const again = await opened(journal);
     expect(await again.view(at('18:00'))).toEqual(before.view);
-    expect(await again.nextDueAt()).toBeGreaterThanOrEqual(at('18:00'));
+    expect((await again.nextDue()).at).toBeGreaterThanOrEqual(at('18:00'));
   });
 
   it('the same key acts once and answers the same', async () => {

@@ -142,7 +142,7 @@ class Chat {
   private async arm(): Promise<void> {
     const { session, clock, alarm } = this.options;
     if (this.closed) return;
-    const due = await session.nextDueAt();
+    const { at: due } = await session.nextDue();
     if (due === undefined) alarm.clear();
     else
       alarm.set(Math.max(due, clock.now() + shortestWaitMilliseconds), () =>

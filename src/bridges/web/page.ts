@@ -90,8 +90,7 @@ export function servePage(app: FastifyInstance, options: PageOptions): void {
     ours.add(name);
     const now = Date.parse((await household.view(kept)).at);
     const open = await kept.session.undelivered(sink, now);
-    const yours = open.some((one) => one.id === announcement);
-    if (yours) await kept.session.delivered([announcement], sink);
-    return { yours };
+    if (!open.some((one) => one.id === announcement)) return { yours: false };
+    return { yours: (await kept.session.delivered([announcement], sink)).length > 0 };
   });
 }

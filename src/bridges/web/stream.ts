@@ -55,9 +55,7 @@ export function streamTo(
     'x-accel-buffering': 'no',
   });
   response.write('retry: 2000\n\n');
-  const off = household.listen(({ dinner, view }) => {
-    if (dinner.id === kept.id) next(view);
-  });
+  const off = household.follow(kept, ({ view }) => next(view));
   const beat = setInterval(() => response.write(': here\n\n'), keepAliveMilliseconds);
   response.on('close', () => {
     off();
