@@ -95,6 +95,8 @@ export interface Forecast {
   assumptions: readonly ForecastAssumption[];
   /** What the knife meets so long after the pull. */
   slice: SliceOutlook;
+  /** The same if it came out at these minutes instead, rising; none once it is out. */
+  ifOut: readonly { minute: number; slice: SliceOutlook }[];
   weightLossFraction: Band;
   /** Base-ten reductions by the published table at the coldest point, so far and by the end of the rest. */
   lethality: { now: Band; afterRest: Band };
@@ -115,6 +117,29 @@ export interface SliceOutlook {
    * been, which decides its colour.
    */
   profile: readonly { outward: number; celsius: Band; hottestCelsius: Band }[];
+}
+
+/** The slice if it came out at a minute, between the forecast's points; undefined once it is out. */
+export function sliceIfOutAt({ ifOut }: Forecast, minute: number): SliceOutlook | undefined {
+  const place = placeAmong(
+    ifOut.map((one) => one.minute),
+    minute,
+  );
+  if (!place) return undefined;
+  const { before, after, share } = place;
+  const one = ifOut[before]!.slice;
+  const other = ifOut[after]!.slice;
+  return {
+    greyBandMillimetres: mixed(one.greyBandMillimetres, other.greyBandMillimetres, share),
+    pinkFraction: mixed(one.pinkFraction, other.pinkFraction, share),
+    minutesAfterPull: one.minutesAfterPull,
+    radiusMillimetres: one.radiusMillimetres,
+    profile: one.profile.map(({ outward, celsius, hottestCelsius }, row) => ({
+      outward,
+      celsius: mixed(celsius, other.profile[row]!.celsius, share),
+      hottestCelsius: mixed(hottestCelsius, other.profile[row]!.hottestCelsius, share),
+    })),
+  };
 }
 
 export type SuspectReason =
@@ -158,16 +183,32 @@ export const coreAfterRest = (forecast: Forecast, restMinutes: number): Band =>
 
 /** Linear between rows that ascend; the first and the last row hold beyond them. */
 function between(rows: readonly (readonly [number, Band])[], at: number): Band | undefined {
-  const following = rows.findIndex(([minute]) => minute >= at);
-  const after = rows[following === -1 ? rows.length - 1 : following];
-  const before = following > 0 ? rows[following - 1] : after;
-  if (!after || !before) return undefined;
-  const span = after[0] - before[0];
-  const share = span <= 0 ? 1 : Math.min(1, Math.max(0, (at - before[0]) / span));
+  const place = placeAmong(
+    rows.map(([minute]) => minute),
+    at,
+  );
+  return place && mixed(rows[place.before]![1], rows[place.after]![1], place.share);
+}
+
+/** The two rows that a minute lies between, and how far on from the first to the second. */
+function placeAmong(
+  minutes: readonly number[],
+  at: number,
+): { before: number; after: number; share: number } | undefined {
+  if (minutes.length === 0) return undefined;
+  const following = minutes.findIndex((minute) => minute >= at);
+  const after = following === -1 ? minutes.length - 1 : following;
+  const before = Math.max(0, after - 1);
+  const span = minutes[after]! - minutes[before]!;
+  const share = span <= 0 ? 1 : Math.min(1, Math.max(0, (at - minutes[before]!) / span));
+  return { before, after, share };
+}
+
+function mixed(one: Band, other: Band, share: number): Band {
   const mix = (low: number, high: number): number => low + (high - low) * share;
   return {
-    p10: mix(before[1].p10, after[1].p10),
-    p50: mix(before[1].p50, after[1].p50),
-    p90: mix(before[1].p90, after[1].p90),
+    p10: mix(one.p10, other.p10),
+    p50: mix(one.p50, other.p50),
+    p90: mix(one.p90, other.p90),
   };
 }

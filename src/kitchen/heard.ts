@@ -172,6 +172,8 @@ const slots = {
     altitude: z.number().optional(),
     altitudeUnit: z.enum(['ft', 'm']).optional(),
   },
+  /** The cut face: how pink, how wide the grey; at the table, or if it were pulled now. */
+  'ask-slice': { pulled: z.enum(['now']).optional() },
   'ask-safety': {
     about: z.string().optional(),
     /** How long it stood out, if that is asked. */

@@ -13,6 +13,15 @@ const instant = z.iso.datetime({ offset: true }).describe('ISO 8601 with offset'
 const band = z.object({ p10: z.number(), p50: z.number(), p90: z.number() });
 export type FahrenheitBand = z.infer<typeof band>;
 
+/** What the knife meets; rows from the core (0) to the nearest surface (1), see SliceOutlook. */
+const slice = z.object({
+  greyBandMillimetres: band,
+  pinkFraction: band,
+  minutesAfterPull: z.number(),
+  radiusMillimetres: z.number(),
+  profile: z.array(z.object({ outward: z.number(), fahrenheit: band, hottestFahrenheit: band })),
+});
+
 const forecast = z.object({
   pull: z.object({ p10: instant, p50: instant, p90: instant }),
   core: z.array(z.object({ at: instant, fahrenheit: band })),
@@ -20,14 +29,9 @@ const forecast = z.object({
   coreAtServingFahrenheit: band,
   peak: z.object({ fahrenheit: band, at: instant }),
   afterRest: z.array(z.object({ minutesAfterPull: z.number(), fahrenheit: band })),
-  /** What the knife meets; rows from the core (0) to the nearest surface (1), see SliceOutlook. */
-  slice: z.object({
-    greyBandMillimetres: band,
-    pinkFraction: band,
-    minutesAfterPull: z.number(),
-    radiusMillimetres: z.number(),
-    profile: z.array(z.object({ outward: z.number(), fahrenheit: band, hottestFahrenheit: band })),
-  }),
+  slice,
+  /** While it is in the oven. */
+  sliceIfPulledNow: slice.optional(),
   assumptions: z.array(z.string()),
 });
 

@@ -232,6 +232,7 @@ function decideOne(heard: Heard, context: Context): Decision {
     case 'ask-amount':
     case 'ask-substitute':
     case 'ask-temperature':
+    case 'ask-slice':
     case 'ask-safety':
     case 'ask-guests':
       return said({ key: 'answer', heard });

@@ -21,12 +21,12 @@ export interface SliceFace {
 }
 
 /**
- * Above these the next zone begins: the cores at which this program serves rare, medium and well
- * done. The colours' names for them are common practice, no source.
+ * Above these the next zone begins: red to the core of a rare roast, brown from that of a well done one
+ * on; grey begins where the forecast begins to count its grey rim. Common practice, no source.
  */
 const limits: readonly [Zone, number][] = [
   ['red', 125],
-  ['pink', 140],
+  ['pink', 149],
   ['grey', 160],
   ['brown', Number.POSITIVE_INFINITY],
 ];

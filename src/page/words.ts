@@ -136,8 +136,9 @@ export const words = {
   ovenAt: (value: string) => `oven ${value}`,
   whoseHands: (who: string, busy: string) => `${who}: ${busy}`,
 
-  slice: 'The slice',
+  slice: 'Slice',
   sliceAs: 'as planned',
+  sliceIfNow: 'if pulled now',
   sliceTold: (brown: number, pink: number, core: string) =>
     `Brown and grey for ${brown} mm, then pink for ${pink} mm, ${core} in the middle.`,
   millimetres: 'mm',

@@ -42,6 +42,7 @@ export const intentLines: Readonly<Record<Intent, string>> = {
   'ask-amount': 'how much salt',
   'ask-substitute': 'what can I use instead of thyme',
   'ask-temperature': 'what temperature do I pull it at',
+  'ask-slice': 'what if I pull it now',
   'ask-safety': 'is it safe for my pregnant sister',
   'ask-guests': 'who did I forget to ask',
   have: 'I have horseradish',

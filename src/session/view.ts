@@ -1,11 +1,12 @@
 /** The view of an outlook: what screens, bridges and scripts may know. */
-import { type Instant, isoWithOffset } from '../base/time.ts';
+import { type Instant, isoWithOffset, minutesBetween } from '../base/time.ts';
 import { fahrenheitOfCelsius, poundsOfKilograms } from '../base/units.ts';
 import { type Dinner, menuOf } from '../kitchen/dinner.ts';
 import type { Fact } from '../kitchen/facts.ts';
-import type { Band, Forecast } from '../kitchen/forecast.ts';
+import { type Band, type Forecast, type SliceOutlook, sliceIfOutAt } from '../kitchen/forecast.ts';
 import type { Plan } from '../kitchen/plan.ts';
 import type { FahrenheitBand, View } from '../kitchen/view.ts';
+import { roastWentInAt } from '../planner/roast-day.ts';
 import { assumptionWords } from '../reply/en/assumptions.ts';
 import { questionWords } from '../reply/en/questions.ts';
 import { type SafetyRuleId, safetyRules } from '../reply/en/safety.ts';
@@ -177,6 +178,10 @@ function forecastOf(
   iso: (at: Instant) => string,
 ): NonNullable<View['forecast']> {
   const at = (minute: number): string => iso(plan.roastInAt + Math.round(minute * 60_000));
+  const ifPulled =
+    roastWentInAt(outlook.dinner) === undefined
+      ? undefined
+      : sliceIfOutAt(forecast, minutesBetween(plan.roastInAt, outlook.now));
   const core = coreAt(outlook, outlook.now) ?? forecast.core[0]?.celsius ?? forecast.coreNowCelsius;
   return {
     pull: { p10: iso(plan.pullAt.p10), p50: iso(plan.pullAt.p50), p90: iso(plan.pullAt.p90) },
@@ -191,17 +196,20 @@ function forecastOf(
       minutesAfterPull: one.minutesAfterPull,
       fahrenheit: band(one.celsius),
     })),
-    slice: {
-      greyBandMillimetres: rounded(forecast.slice.greyBandMillimetres, 1),
-      pinkFraction: rounded(forecast.slice.pinkFraction, 2),
-      minutesAfterPull: forecast.slice.minutesAfterPull,
-      radiusMillimetres: Math.round(forecast.slice.radiusMillimetres),
-      profile: forecast.slice.profile.map(({ outward, celsius, hottestCelsius }) => ({
-        outward,
-        fahrenheit: band(celsius),
-        hottestFahrenheit: band(hottestCelsius),
-      })),
-    },
+    slice: sliceOf(forecast.slice),
+    ...(ifPulled ? { sliceIfPulledNow: sliceOf(ifPulled) } : {}),
     assumptions: forecast.assumptions.map((one) => assumptionWords(one, outlook.dinner.units).text),
   };
 }
+
+const sliceOf = (slice: SliceOutlook): NonNullable<View['forecast']>['slice'] => ({
+  greyBandMillimetres: rounded(slice.greyBandMillimetres, 1),
+  pinkFraction: rounded(slice.pinkFraction, 2),
+  minutesAfterPull: slice.minutesAfterPull,
+  radiusMillimetres: Math.round(slice.radiusMillimetres),
+  profile: slice.profile.map(({ outward, celsius, hottestCelsius }) => ({
+    outward,
+    fahrenheit: band(celsius),
+    hottestFahrenheit: band(hottestCelsius),
+  })),
+});

@@ -51,6 +51,7 @@ function standIn(minutes: number): Forecast {
       radiusMillimetres: 60,
       profile: [],
     },
+    ifOut: [],
     weightLossFraction: band(0.2, 0.02),
     lethality: { now: band(0, 0), afterRest: band(1, 0.5) },
     learnt: {

@@ -160,6 +160,21 @@ export const cases: Case[] = [
   ...same('ask-next', ["what's next", 'what do I do now', 'what should I do next']),
   ...same('ask-status', ['where are we', 'how are we doing', "how's it going"]),
   ...same('ask-plan', ["what's the plan", 'read me the plan', 'tell me the whole plan']),
+  ...same('ask-slice', [
+    'how pink will it be',
+    'what will the slice look like',
+    'how wide will the grey band be',
+  ]),
+  {
+    text: 'what if I pull it now',
+    intents: ['ask-slice'],
+    slots: { pulled: 'now' },
+  },
+  {
+    text: 'how pink would it be if we took it out right now',
+    intents: ['ask-slice'],
+    slots: { pulled: 'now' },
+  },
   ...same('ask-options', ['what are my options', 'what can we do', 'what else could I do']),
   ...same('ask-shopping', [
     'what do I need to buy',

@@ -59,19 +59,19 @@ const slice = (temperatures: number[], radiusMillimetres = 60) => ({
 });
 
 test('the slice: zones where the straight line between two rings passes their limit', () => {
-  // From 120 in the middle to 170 at the rim: 125, 140 and 160 lie at 0.1, 0.4 and 0.8 of 60 mm.
+  // From 120 in the middle to 170 at the rim: 125, 149 and 160 lie at 0.1, 0.58 and 0.8 of 60 mm.
   const face = faceOf(slice([120, 170]))!;
   expect(
     face.zones.map(({ zone, radiusMillimetres }) => [zone, Math.round(radiusMillimetres)]),
   ).toEqual([
     ['brown', 60],
     ['grey', 48],
-    ['pink', 24],
+    ['pink', 35],
     ['red', 6],
   ]);
   expect(face).toMatchObject({ coreFahrenheit: 120 });
-  expect(face.rimMillimetres).toBeCloseTo(36);
-  expect(face.pinkMillimetres).toBeCloseTo(48);
+  expect(face.rimMillimetres).toBeCloseTo(25.2);
+  expect(face.pinkMillimetres).toBeCloseTo(69.6);
 });
 
 test('the slice: a rim that has cooled stays grey; meat done through has no pink; no profile, no face', () => {

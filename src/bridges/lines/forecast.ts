@@ -5,7 +5,14 @@
  */
 import { assertNever } from '../../base/assert.ts';
 import { fahrenheitOfCelsius, poundsOfKilograms } from '../../base/units.ts';
-import type { Band, Forecast, ForecastAssumption, RestCover } from '../../kitchen/forecast.ts';
+import {
+  type Band,
+  type Forecast,
+  type ForecastAssumption,
+  type RestCover,
+  type SliceOutlook,
+  sliceIfOutAt,
+} from '../../kitchen/forecast.ts';
 import { forecast } from '../../planner/heat/forecast.ts';
 import { questionOfWire } from './forecast-question.ts';
 
@@ -27,7 +34,10 @@ export function forecastLine(
   }
   const asked = questionOfWire(value);
   if ('error' in asked) return failure(asked.error);
-  const answer = wireOf(forecast(asked.question), { inCelsius: asked.inCelsius });
+  const answer = wireOf(forecast(asked.question), {
+    inCelsius: asked.inCelsius,
+    nowMinute: asked.question.nowMinute,
+  });
   const milliseconds = Math.round((stopwatch() - started) * 10) / 10;
   return JSON.stringify({ ...answer, milliseconds });
 }
@@ -35,11 +45,26 @@ export function forecastLine(
 const failure = (error: { message: string; field?: string }): string => JSON.stringify({ error });
 
 /** The answer in the wire's names; asked in Celsius, each temperature comes in both units. */
-export function wireOf(answer: Forecast, { inCelsius }: { inCelsius: boolean }) {
+export function wireOf(
+  answer: Forecast,
+  { inCelsius, nowMinute }: { inCelsius: boolean; nowMinute: number },
+) {
   const temperature = (celsius: Band) => ({
     fahrenheit: rounded(mapped(celsius, fahrenheitOfCelsius), 2),
     ...(inCelsius ? { celsius: rounded(celsius, 2) } : {}),
   });
+  const slice = (one: SliceOutlook) => ({
+    greyBandMillimetres: rounded(one.greyBandMillimetres, 1),
+    pinkFraction: rounded(one.pinkFraction, 3),
+    minutesAfterPull: one.minutesAfterPull,
+    radiusMillimetres: round(one.radiusMillimetres, 1),
+    profile: one.profile.map(({ outward, celsius, hottestCelsius }) => ({
+      outward,
+      ...temperature(celsius),
+      hottestFahrenheit: rounded(mapped(hottestCelsius, fahrenheitOfCelsius), 2),
+    })),
+  });
+  const ifNow = sliceIfOutAt(answer, nowMinute);
   return {
     pull: { minute: rounded(answer.pullMinute, 1) },
     neverReachedChance: round(answer.neverReachedChance, 3),
@@ -58,17 +83,8 @@ export function wireOf(answer: Forecast, { inCelsius }: { inCelsius: boolean }) 
     latestLook: { minute: round(answer.latestLookMinute, 1) },
     suspectReadings: answer.suspectReadings.map(({ index }) => index),
     suspectReasons: answer.suspectReadings.map(({ index, why }) => ({ index, why })),
-    slice: {
-      greyBandMillimetres: rounded(answer.slice.greyBandMillimetres, 1),
-      pinkFraction: rounded(answer.slice.pinkFraction, 3),
-      minutesAfterPull: answer.slice.minutesAfterPull,
-      radiusMillimetres: round(answer.slice.radiusMillimetres, 1),
-      profile: answer.slice.profile.map(({ outward, celsius, hottestCelsius }) => ({
-        outward,
-        ...temperature(celsius),
-        hottestFahrenheit: rounded(mapped(hottestCelsius, fahrenheitOfCelsius), 2),
-      })),
-    },
+    slice: slice(answer.slice),
+    ...(ifNow === undefined ? {} : { sliceIfPulledNow: slice(ifNow) }),
     weightLossFraction: rounded(answer.weightLossFraction, 3),
     lethality: {
       authority: 'FSIS Appendix A, 6.5 reductions; nothing below 130 °F counted; not a verdict',

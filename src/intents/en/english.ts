@@ -33,6 +33,7 @@ import { quantified } from './quantities.ts';
 import { askHow } from './recognisers/ask-how.ts';
 import { askNow } from './recognisers/ask-now.ts';
 import { askPlan } from './recognisers/ask-plan.ts';
+import { askSlice } from './recognisers/ask-slice.ts';
 import { askTemperature } from './recognisers/ask-temperature.ts';
 import { askThings } from './recognisers/ask-things.ts';
 import { askTime } from './recognisers/ask-time.ts';
@@ -83,6 +84,8 @@ const across: readonly Recogniser[] = [
   together,
   stoodOut,
   haveList,
+  // "how pink would it be if we took it out now" is one question, and nothing is out.
+  askSlice,
 ];
 
 const within: readonly Recogniser[] = [

@@ -12,10 +12,14 @@ const ruleMillimetres = 50;
 export function SlicePicture({ view, manner }: { view: View; manner: Manner }) {
   const face = view.forecast && faceOf(view.forecast.slice);
   if (!face) return null;
-  const scale = pixels / (2 * face.radiusMillimetres);
+  const { sliceIfPulledNow } = view.forecast!;
+  const now = sliceIfPulledNow && faceOf(sliceIfPulledNow);
+  // One scale for both, so that they can be held against each other.
+  const scale = pixels / (2 * Math.max(face.radiusMillimetres, now?.radiusMillimetres ?? 0));
   return (
     <aside class="slices" aria-label={words.slice}>
       <Face {...{ face, scale, manner }} title={words.sliceAs} />
+      {now && <Face {...{ face: now, scale, manner }} title={words.sliceIfNow} />}
     </aside>
   );
 }

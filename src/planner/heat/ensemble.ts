@@ -6,7 +6,7 @@
 import type { ForecastQuestion } from '../../kitchen/forecast.ts';
 import { type GridSize, gridSizeOf } from './grid.ts';
 import { drawNormals, type Member, memberOf, unknownCount } from './prior.ts';
-import { follow, type Track } from './track.ts';
+import { follow, type Track, type TrackOptions } from './track.ts';
 
 /** Members, what they were made of, and what became of them. */
 export interface Population {
@@ -68,14 +68,16 @@ export function followed(
 }
 
 export const trackOf = (member: Member, size: GridSize, question: ForecastQuestion): Track =>
-  follow(member, {
-    size,
-    oven: question.oven,
-    pullCelsius: question.pullCelsius,
-    rest: question.rest,
-    outMinute: question.outMinute,
-    frozen: question.roast.frozen === true,
-  });
+  follow(member, trackOptionsOf(question, size));
+
+export const trackOptionsOf = (question: ForecastQuestion, size: GridSize): TrackOptions => ({
+  size,
+  oven: question.oven,
+  pullCelsius: question.pullCelsius,
+  rest: question.rest,
+  outMinute: question.outMinute,
+  frozen: question.roast.frozen === true,
+});
 
 const memberCount = ({ members }: ForecastQuestion): number =>
   Math.round(Math.min(mostMembers, Math.max(fewestMembers, members ?? defaultMembers)));

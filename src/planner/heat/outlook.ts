@@ -5,13 +5,22 @@ import type {
   Forecast,
   ForecastAssumption,
   ForecastQuestion,
+  SliceOutlook,
 } from '../../kitchen/forecast.ts';
 import type { Belief } from './belief.ts';
+import { trackOptionsOf } from './ensemble.ts';
 import { reductionsOver } from './lethality.ts';
 import { type Member, massOf, refrigeratorCelsius } from './prior.ts';
-import { profilePlaces, sliceMinutes } from './slice.ts';
-import { recordMinutes, restHorizonMinutes, restRecords, type Track, trackAt } from './track.ts';
-import { meanAndDeviation, Weighted } from './weighted.ts';
+import { profilePlaces, type Slice, sliceMinutes } from './slice.ts';
+import {
+  recordMinutes,
+  restHorizonMinutes,
+  restRecords,
+  slicesIfOut,
+  type Track,
+  trackAt,
+} from './track.ts';
+import { evenlyChosen, meanAndDeviation, Weighted } from './weighted.ts';
 
 /** What is believed of a kitchen is said from 5 °F of the oven and 1 °F of the thermometer on. */
 const worthSayingOvenKelvin = 2.7;
@@ -81,7 +90,11 @@ export function outlook(options: OutlookOptions): Forecast {
     ...looks(question, pulls),
     suspectReadings: belief.suspects,
     assumptions: assumptionsOf(question, belief),
-    slice: sliceOutlook(bandOf, paced, weights),
+    slice: sliceOutlook(
+      paced.map(({ track }) => track.slice),
+      weights,
+    ),
+    ifOut: slicesIfOutAt(options, { paced, pulls, from }),
     weightLossFraction: bandOf((one) => one.track.lossAfterRest),
     lethality: {
       now: bandOf((one) => reductionsUntil(one.track, nowMinute)),
@@ -96,26 +109,62 @@ export function outlook(options: OutlookOptions): Forecast {
   };
 }
 
-function sliceOutlook(
-  bandOf: (value: (one: Paced) => number) => Band,
-  paced: readonly Paced[],
-  weights: Float64Array,
-): Forecast['slice'] {
+function sliceOutlook(slices: readonly Slice[], weights: ArrayLike<number>): SliceOutlook {
+  const bandOf = (value: (one: Slice) => number): Band =>
+    new Weighted(slices.map(value), weights).band;
   const { mean } = meanAndDeviation(
-    paced.map(({ track }) => track.slice.depthMetres),
+    slices.map((slice) => slice.depthMetres),
     weights,
   );
   return {
-    greyBandMillimetres: bandOf(({ track }) => track.slice.greyMillimetres),
-    pinkFraction: bandOf(({ track }) => track.slice.pinkFraction),
+    greyBandMillimetres: bandOf((slice) => slice.greyMillimetres),
+    pinkFraction: bandOf((slice) => slice.pinkFraction),
     minutesAfterPull: sliceMinutes,
     radiusMillimetres: 1000 * mean,
     profile: Array.from({ length: profilePlaces }, (_, place) => ({
       outward: place / (profilePlaces - 1),
-      celsius: bandOf(({ track }) => track.slice.celsius[place]!),
-      hottestCelsius: bandOf(({ track }) => track.slice.hottestCelsius[place]!),
+      celsius: bandOf((slice) => slice.celsius[place]!),
+      hottestCelsius: bandOf((slice) => slice.hottestCelsius[place]!),
     })),
   };
+}
+
+/** A picture needs one member in so many, and no more minutes than this. */
+const membersForOne = 9;
+const mostFollowedAgain = 20;
+const minutesIfOut = 8;
+const leastMinutesApart = 8;
+
+/** The slice if it came out sooner or later than at its pull: from now to some time past the pull. */
+function slicesIfOutAt(
+  { question, members, weights, belief }: OutlookOptions,
+  { paced, pulls, from }: { paced: readonly Paced[]; pulls: Weighted; from: number },
+): Forecast['ifOut'] {
+  if (question.outMinute !== undefined) return [];
+  const { nowMinute } = question;
+  const last = Math.min(latestMinute, Math.max(nowMinute, pulls.quantile(0.9)) + 10);
+  const apart = Math.max(leastMinutesApart, (last - nowMinute) / (minutesIfOut - 1));
+  const count = 1 + Math.max(0, Math.ceil((last - nowMinute) / apart - 1e-9));
+  const minutes = Array.from({ length: count }, (_, row) => nowMinute + row * apart);
+  // As many members as are followed again, spread evenly over what is believed of the pull.
+  const chosen = evenlyChosen(
+    paced.map((one) => one.pullMinute),
+    weights,
+    Math.min(mostFollowedAgain, Math.ceil(members.length / membersForOne)),
+  );
+  const followed = chosen.map((row) => {
+    const { pace } = paced[row]!;
+    const own = minutes.map((minute) => (minute <= from ? minute : from + (minute - from) / pace));
+    return slicesIfOut(members[row]!, trackOptionsOf(question, belief.ensemble.size), own);
+  });
+  const even = chosen.map(() => 1);
+  return minutes.map((minute, row) => ({
+    minute,
+    slice: sliceOutlook(
+      followed.map((slices) => slices[row]!),
+      even,
+    ),
+  }));
 }
 
 function restOutlook(

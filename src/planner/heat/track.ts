@@ -67,11 +67,11 @@ interface Run {
   hottest: Float64Array;
 }
 
-export function follow(member: Member, options: TrackOptions): Track {
+function begun(member: Member, options: TrackOptions): Run {
   const grid = gridOf(member.cylinder, options.size);
   const frozen = options.frozen ? { share: member.frozenShare } : undefined;
   const substeps = Math.ceil((recordMinutes * 60) / stepSeconds(grid, member.body));
-  const run: Run = {
+  return {
     state: startState(grid, member.startCelsius, frozen),
     grid,
     member,
@@ -82,6 +82,28 @@ export function follow(member: Member, options: TrackOptions): Track {
     loss: 0,
     hottest: new Float64Array(wayLength(grid)).fill(Number.NEGATIVE_INFINITY),
   };
+}
+
+/** The slice if it came out at each of these minutes, which rise: one way through the oven, a rest at each. */
+export function slicesIfOut(
+  member: Member,
+  options: TrackOptions,
+  outMinutes: readonly number[],
+): Slice[] {
+  const slices: Slice[] = [];
+  const run = begun(member, options);
+  roast(run, { ...options, outMinute: outMinutes.at(-1) }, (minute) => {
+    while (slices.length < outMinutes.length) {
+      if (outMinutes[slices.length]! > minute + recordMinutes / 2) break;
+      const out = { ...run, state: copyState(run.state), hottest: run.hottest.slice() };
+      slices.push(restOf(out, options, sliceMinutes).slice);
+    }
+  });
+  return slices;
+}
+
+export function follow(member: Member, options: TrackOptions): Track {
+  const run = begun(member, options);
   const roasted = roast(run, options);
   const { outMinute } = options;
   if (outMinute === undefined) {
@@ -144,7 +166,8 @@ interface Roasted {
   loss: number;
 }
 
-function roast(run: Run, options: TrackOptions): Roasted {
+/** `seen` is told of each record as it is made, the run standing at it. */
+function roast(run: Run, options: TrackOptions, seen?: (minute: number) => void): Roasted {
   const { pullCelsius, outMinute } = options;
   const walk = new OvenWalk(options.oven, run.member.oven);
   const { grid, state, around, seconds, substeps } = run;
@@ -158,6 +181,8 @@ function roast(run: Run, options: TrackOptions): Roasted {
       ? { state: copyState(state), loss: 0, hottest: run.hottest.slice() }
       : undefined;
   let before = core[0]!;
+  noteHottest(run.hottest, state, grid);
+  seen?.(0);
   for (let minute = 0; minute + recordMinutes / 2 <= end; minute += recordMinutes) {
     for (let sub = 0; sub < substeps; sub += 1) {
       const time = minute + sub * minutes;
@@ -176,6 +201,7 @@ function roast(run: Run, options: TrackOptions): Roasted {
     core.push(coreCelsius(state, grid));
     curves.push(curvature(state, grid));
     noteHottest(run.hottest, state, grid);
+    seen?.(minute + recordMinutes);
     if (outMinute !== undefined) continue;
     if (core.at(-1)! > pullCelsius + pastPullKelvin) break;
     if (minute > walk.settledMinute && stalled(core)) break;
@@ -238,13 +264,13 @@ interface Rested {
   slice: Slice;
 }
 
-function restOf(run: Run, options: TrackOptions): Rested {
+function restOf(run: Run, options: TrackOptions, minutes = restHorizonMinutes): Rested {
   const around = restSurroundings(run.member, options);
   const { state, grid } = run;
   const core = [coreCelsius(state, grid)];
   const curves = [curvature(state, grid)];
   let slice: Slice | undefined;
-  for (let minute = 0; minute < restHorizonMinutes; minute += recordMinutes) {
+  for (let minute = 0; minute < minutes; minute += recordMinutes) {
     for (let sub = 0; sub < run.substeps; sub += 1)
       run.loss += step(state, grid, run.member.body, around, run.seconds, run.scratch);
     core.push(coreCelsius(state, grid));

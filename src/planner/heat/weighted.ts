@@ -46,6 +46,28 @@ export class Weighted {
   }
 }
 
+/** Rows of as many samples, each standing for an equal share of the weight, spread over the values. */
+export function evenlyChosen(
+  values: ArrayLike<number>,
+  weights: ArrayLike<number>,
+  count: number,
+): number[] {
+  const order = Array.from({ length: values.length }, (_, row) => row).sort(
+    (a, b) => values[a]! - values[b]! || a - b,
+  );
+  const total = order.reduce((sum, row) => sum + weights[row]!, 0);
+  let place = 0;
+  let passed = weights[order[0]!]!;
+  return Array.from({ length: count }, (_, nth) => {
+    const wanted = (total * (nth + 0.5)) / count;
+    while (passed < wanted && place < order.length - 1) {
+      place += 1;
+      passed += weights[order[place]!]!;
+    }
+    return order[place]!;
+  });
+}
+
 export function meanAndDeviation(
   values: ArrayLike<number>,
   weights: ArrayLike<number>,

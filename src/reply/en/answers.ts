@@ -12,6 +12,7 @@ import { amountAnswer, substituteAnswer } from './pantry.ts';
 import { safetyRules } from './safety.ts';
 import { safetyAnswer } from './safety-answer.ts';
 import { butcherAnswer, shoppingWords, sizeAnswer } from './shopping.ts';
+import { sliceAnswer } from './slice.ts';
 import { carveAt, coreNow, currentStepOf, nextStepOf, noPlan, stepAbout } from './standing.ts';
 import { callWords } from './steps.ts';
 import { guestsAnswer } from './table.ts';
@@ -51,6 +52,8 @@ export function answer(heard: Heard, scene: Scene): Spoken {
       return heard.about === 'boiling'
         ? boilingAnswer(heard, scene)
         : temperatureAnswer(heard, scene);
+    case 'ask-slice':
+      return sliceAnswer(heard, scene);
     case 'ask-safety':
       return safetyAnswer(heard.about, scene, heard.minutes);
     case 'ask-guests':

@@ -1,0 +1,62 @@
+/** What the knife will meet: how far in it is brown, how much of it is pink; as planned, or if it came out now. */
+import { minutesBetween } from '../../base/time.ts';
+import { type SliceOutlook, sliceIfOutAt } from '../../kitchen/forecast.ts';
+import type { HeardOf } from '../../kitchen/heard.ts';
+import type { Scene } from '../scene.ts';
+import { type Spoken, say, sentences, silent } from '../spoken.ts';
+import { noPlan } from './standing.ts';
+import { clock, count, degrees } from './words.ts';
+
+/** Less between now and the pull than this is no other slice. */
+const sameMillimetres = 1;
+
+export function sliceAnswer(heard: HeardOf<'ask-slice'>, scene: Scene): Spoken {
+  const { plan, forecast, dinner, now, stage } = scene;
+  if (!plan || !forecast) return noPlan;
+  const planned = forecast.slice;
+  if (heard.pulled === undefined)
+    return sentences([
+      say`At the table, most likely: ${faceWords(planned, scene)}.`,
+      lowerOven(scene),
+    ]);
+  if (stage !== 'sear' && stage !== 'low-roast')
+    return forecast.ifOut.length > 0
+      ? say`It is not in the oven yet. As planned: ${faceWords(planned, scene)}.`
+      : say`It is out already: ${faceWords(planned, scene)}.`;
+  const slice = sliceIfOutAt(forecast, minutesBetween(plan.roastInAt, now));
+  if (!slice) return say`It is out already: ${faceWords(planned, scene)}.`;
+  const early = plan.serveCelsius - slice.profile[0]!.celsius.p50;
+  return sentences([
+    say`Pulled now and rested, the slice would be: ${faceWords(slice, scene)}.`,
+    early > 1.5
+      ? say`That is short of your ${degrees(plan.serveCelsius, dinner.units)}; the pull is likely at ${clock(plan.pullAt.p50, dinner)}.`
+      : early < -1.5
+        ? say`That is past your ${degrees(plan.serveCelsius, dinner.units)}: pull it.`
+        : say`That is what you want: pull it.`,
+    Math.abs(slice.greyBandMillimetres.p50 - planned.greyBandMillimetres.p50) > sameMillimetres &&
+    early > 1.5
+      ? say`By then the brown goes ${millimetres(planned)} deep.`
+      : silent,
+  ]);
+}
+
+/** "about 128 °F in the middle, brown and grey 9 mm deep, and some 70 percent of it as pink as the middle". */
+function faceWords(slice: SliceOutlook, { dinner }: Scene): Spoken {
+  const core = slice.profile[0]!.celsius.p50;
+  const share = Math.round(10 * slice.pinkFraction.p50) * 10;
+  return say`about ${degrees(core, dinner.units)} in the middle, brown and grey ${millimetres(slice)} deep, and ${count(share)} percent of it within ${dinner.units.temperature === 'F' ? '5' : '3'} degrees of the middle`;
+}
+
+const millimetres = ({ greyBandMillimetres: { p50 } }: SliceOutlook): Spoken => {
+  const deep = Math.round(p50);
+  return {
+    text: `${deep} mm`,
+    speech: `${count(deep).speech} ${deep === 1 ? 'millimetre' : 'millimetres'}`,
+  };
+};
+
+/** What narrows the brown band, while it can still be had. */
+const lowerOven = ({ stage }: Scene): Spoken =>
+  stage === 'planning' || stage === 'prep' || stage === 'low-roast'
+    ? say`A lower oven makes the brown thinner and the wait longer.`
+    : silent;
