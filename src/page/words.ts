@@ -140,7 +140,9 @@ export const words = {
   sliceAs: 'as planned',
   sliceIfNow: 'if pulled now',
   sliceTold: (brown: number, pink: number, core: string) =>
-    `Brown and grey for ${brown} mm, then pink for ${pink} mm, ${core} in the middle.`,
+    brown < 1
+      ? `No brown yet, ${core} in the middle.`
+      : `Brown and grey for ${brown} mm, then pink for ${pink} mm, ${core} in the middle.`,
   millimetres: 'mm',
 
   pad: 'What does it read?',
