@@ -2,7 +2,9 @@
  * A dinner as its facts tell it: the fold of the facts that still count. Nothing here is computed
  * from a clock, a plan or a forecast.
  */
+
 import { assertNever } from '../base/assert.ts';
+import { type Instant, minutesBetween } from '../base/time.ts';
 import type { TemperatureUnit, WeightUnit } from '../base/units.ts';
 import type { Card, DishCard, RoastCard } from './card.ts';
 import type { Course, Fact, FactOf, Method, Option, Question } from './facts.ts';
@@ -189,7 +191,8 @@ export function dinnerOf(id: string, facts: readonly Fact[]): Dinner {
     answered: new Map(),
   };
   for (const fact of standing(facts)) {
-    if (state.dinner.emergency && isReport(fact))
+    const { emergency } = state.dinner;
+    if (emergency && (isReport(fact) || asksForWork(fact, emergency.at)))
       state.dinner = { ...state.dinner, emergency: undefined };
     state.dinner = evolve(state, fact);
     if (state.dinner.completeAt === undefined && missingOf(state.dinner).length === 0)
@@ -222,6 +225,16 @@ const isReport = (fact: Fact): boolean => {
       return false;
   }
 };
+
+/** So soon after an emergency "what now" may still be about the burn. */
+const shockMinutes = 5;
+
+/** Whoever asks for the next step, and not from the next room, has come back to the work. */
+const asksForWork = (fact: Fact, emergencyAt: Instant): boolean =>
+  fact.type === 'words-heard' &&
+  fact.source !== 'earshot' &&
+  minutesBetween(emergencyAt, fact.at) >= shockMinutes &&
+  fact.heard.some((one) => one.intent === 'ask-next' || one.intent === 'ask-how');
 
 const afterPull = ['rest', 'hold', 'carve'];
 

@@ -148,7 +148,8 @@ const slots = {
   'shift-serving': { minutes: z.number() },
   'running-behind': { minutes: z.number().optional() },
   'ask-next': {},
-  'ask-status': {},
+  /** `ruined`: whether it is too late to save. */
+  'ask-status': { about: z.enum(['ruined']).optional() },
   'ask-plan': {},
   'ask-options': {},
   /** `butcher`: what to ask the butcher for. */

@@ -129,6 +129,12 @@ function takenBack({ facts }: Context): boolean {
   );
 }
 
+/** No core of these roasts climbs faster, and two looks differ by no more in their spot. */
+const [climbKelvinPerMinute, spotKelvin] = [1.2, 4];
+
+const highestAfter = (last: { celsius: number; happenedAt: Instant }, now: Instant): number =>
+  last.celsius + spotKelvin + climbKelvinPerMinute * minutesBetween(last.happenedAt, now);
+
 /** A number that contradicts an earlier one or the forecast is asked about, once. */
 function doubtOf(
   celsius: number,
@@ -159,10 +165,11 @@ function doubtOf(
   if (last && inOven && celsius < last.celsius - fallKelvin)
     return ask('reading-contradicts', String(last.celsius));
   const band = expected.coreNowCelsius;
+  const leapt = last !== undefined && celsius > highestAfter(last, context.now);
   if (
     band &&
     inOven &&
-    (celsius > band.p90 + improbableKelvin || celsius < band.p10 - improbableKelvin)
+    (celsius > band.p90 + (leapt ? 0 : improbableKelvin) || celsius < band.p10 - improbableKelvin)
   ) {
     const swapped = unit === 'F' ? celsius * 1.8 + 32 : (celsius - 32) / 1.8;
     const swapFits = unit === 'F' && swapped > band.p10 - 40 && swapped < band.p90 + 40;

@@ -48,6 +48,34 @@ describe('a cook with the roast in', () => {
     expect(turn.view.readings).toHaveLength(1);
   });
 
+  it('is told straight whether it is wrecked, and what can still be done', async () => {
+    const late = [...dinner, ['17:00', 'it reads 88'], ['17:25', 'it reads 121']] as const;
+    const past = await told(late);
+    expect(past.text).toMatch(/^121 °F, \d+ °F past the pull: out with it now/);
+    const { text } = await told([...late, ['17:26', 'have I wrecked it?']]);
+    expect(text).toMatch(/^(No|Not wrecked)[^.]*\d+ °F in the middle/);
+    const early = await told([...dinner, ['16:30', 'did I ruin it']]);
+    expect(early.text).toMatch(/^No: .* short of the pull\. Nothing is lost\.$/);
+  });
+
+  it('is asked about a number that no core can have climbed to', async () => {
+    const { turn } = await told([
+      ...dinner,
+      ['17:00', 'it reads 88'],
+      ['17:10', 'it reads 97'],
+      ['17:13', 'it reads 131'],
+    ]);
+    expect(turn.view.asking?.kind).toBe('reading-improbable');
+  });
+
+  it('is taken to be back after a burn once the next step is asked for', async () => {
+    const burnt: readonly Line[] = [...dinner, ['16:20', 'I burnt my hand']];
+    const soon = await told([...burnt, ['16:22', 'what now']]);
+    expect(soon.turn.view.emergency).toBeDefined();
+    const later = await told([...burnt, ['16:40', 'okay, what now']]);
+    expect(later.turn.view.emergency).toBeUndefined();
+  });
+
   it('is told no table that nobody named', async () => {
     const { text } = await told([
       ['13:00', 'seven pound rib roast'],
@@ -56,6 +84,12 @@ describe('a cook with the roast in', () => {
     ]);
     expect(text).toMatch(/When is dinner\?/);
     expect(text).not.toMatch(/Dinner stays/);
+    const asked = await told([
+      ['13:00', 'seven pound rib roast'],
+      ['13:01', 'the roast is in'],
+      ['13:40', "how's it going"],
+    ]);
+    expect(asked.text).not.toMatch(/dinner at/i);
   });
 
   it('is not sent back to the fridge or to light the oven', async () => {

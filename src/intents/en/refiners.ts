@@ -160,6 +160,20 @@ function oncePerMeaning(heard: readonly Placed[]): Placed[] {
   return out;
 }
 
+const ruin =
+  /^(wreck\w*|ruin\w*|overcook\w*|overdone|spoil\w*|mess(ed)?|blown?|burn(t|ed)|screwed|killed|destroyed|lost|salvageable|sav(e|ed)|rescue)$/;
+
+/** Fear for the roast in a question of how it stands: that is what is to be answered. */
+const fears = (heard: readonly Placed[]): Placed[] =>
+  heard.map((one) => {
+    const afraid = [...one.tokens, ...(one.clause?.tokens ?? [])].some((token) =>
+      ruin.test(token.word),
+    );
+    return one.meaning.intent === 'ask-status' && afraid
+      ? { ...one, meaning: { ...one.meaning, about: 'ruined' as const } }
+      : one;
+  });
+
 /** While paused only what is surely meant for the helper counts: a bare yes or okay means go on. */
 function pausedFirst(heard: readonly Placed[], context: ReadContext): Placed[] {
   if (!context.paused) return [...heard];
@@ -176,6 +190,7 @@ export const refiners: readonly Refiner[] = [
   unitOfReading,
   outAndResting,
   handsNotDishes,
+  fears,
   pausedFirst,
   withoutManners,
   oncePerMeaning,

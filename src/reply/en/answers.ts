@@ -5,6 +5,7 @@ import type { Heard } from '../../kitchen/heard.ts';
 import type { Scene } from '../scene.ts';
 import { capital, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { boilingAnswer } from './boiling.ts';
+import { comfortWords } from './comfort.ts';
 import { wholeDay } from './day.ts';
 import { howAnswer, walkOf, walkWords } from './how.ts';
 import { offer } from './options.ts';
@@ -25,7 +26,7 @@ export function answer(heard: Heard, scene: Scene): Spoken {
     case 'ask-next':
       return nextWords(scene);
     case 'ask-status':
-      return statusWords(scene);
+      return (heard.about === 'ruined' ? comfortWords(scene) : undefined) ?? statusWords(scene);
     case 'ask-plan':
       return scene.plan
         ? sentences([say`Dinner ${atTime(scene.plan.serving.likelyAt, scene)}.`, wholeDay(scene)])
@@ -91,7 +92,7 @@ function statusWords(scene: Scene): Spoken {
     case 'preheat': {
       const current = currentStepOf(scene);
       return sentences([
-        say`Roast in ${atTime(plan.roastInAt, scene)}, dinner at ${clock(plan.serving.likelyAt, dinner)}.`,
+        say`Roast in ${atTime(plan.roastInAt, scene)}${dinnerTold(scene)}.`,
         current ? say`You are to ${current.title}.` : silent,
       ]);
     }
@@ -100,14 +101,14 @@ function statusWords(scene: Scene): Spoken {
       const core = coreNow(scene);
       return sentences([
         core ? say`The core is about ${degrees(core.p50, dinner.units)}.` : silent,
-        say`Likely out at ${clock(plan.pullAt.p50, dinner)}, between ${between(clock(plan.pullAt.p10, dinner), clock(plan.pullAt.p90, dinner))}, dinner at ${clock(plan.serving.likelyAt, dinner)}.`,
+        say`${outTold(scene)}${dinnerTold(scene)}.`,
       ]);
     }
     case 'rest':
     case 'hold':
-      return say`It is resting; carve at ${clock(carveAt(scene), dinner)}, dinner at ${clock(plan.serving.likelyAt, dinner)}.`;
+      return say`It is resting; carve at ${clock(carveAt(scene), dinner)}${dinnerTold(scene)}.`;
     case 'carve':
-      return say`You are carving; dinner at ${clock(plan.serving.likelyAt, dinner)}.`;
+      return say`You are carving${dinnerTold(scene)}.`;
     case 'served':
       return safetyRules.leftovers.sentence(scene);
     case 'put-away':
@@ -115,6 +116,19 @@ function statusWords(scene: Scene): Spoken {
     default:
       return assertNever(stage);
   }
+}
+
+/** A table that nobody named is not told as a fact. */
+const dinnerTold = ({ dinner, plan }: Scene): Spoken =>
+  plan && dinner.servingAt !== undefined
+    ? say`, dinner at ${clock(plan.serving.likelyAt, dinner)}`
+    : silent;
+
+/** When it comes out, with the span that is still open. */
+function outTold({ plan, dinner, now }: Scene): Spoken {
+  if (!plan || plan.pullAt.p50 <= now + 60_000) return say`It should come out about now`;
+  const { p10, p50, p90 } = plan.pullAt;
+  return say`Likely out at ${clock(p50, dinner)}, between ${between(clock(p10, dinner), clock(p90, dinner))}`;
 }
 
 function timeLeftWords(about: string | undefined, scene: Scene): Spoken {

@@ -52,6 +52,8 @@ function shortOfPull(scene: Scene): number {
 
 /** A reading so young speaks for the roast as it is, whatever the forecast says. */
 const freshMinutes = 3;
+/** Further than this over the pull it is said by how much. */
+const pastKelvin = 2;
 /** Closer than this under the pull is the pull. */
 const nearKelvin = 1;
 
@@ -119,7 +121,13 @@ export function readingWords({ celsius, again }: OutcomeOf<'reading-noted'>, sce
     return say`It reads ${degrees(celsius, dinner.units)}, resting. Carve at ${clock(plan.steps.find((step) => step.id === 'carve')?.startAt ?? now, dinner)}.`;
   if (again)
     return sentences([say`${degrees(celsius, dinner.units)}, I have it.`, lookWords(scene)]);
-  if (celsius - offset >= plan.pullCelsius - 0.3)
+  const past = celsius - offset - plan.pullCelsius;
+  if (past > pastKelvin)
+    return sentences([
+      say`${degrees(celsius, dinner.units)}, ${degreesApart(past, dinner.units)} past the pull: out with it now, onto the board.`,
+      say`Tell me when it is out.`,
+    ]);
+  if (past >= -0.3)
     return sentences([
       capital(say`${degrees(celsius, dinner.units)}.`),
       callWords('pull', scene),
