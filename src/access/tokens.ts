@@ -3,10 +3,9 @@
  * name finds its record, the secret proves it.
  */
 import { randomBytes } from 'node:crypto';
-import { join } from 'node:path';
 import { z } from 'zod';
 import { digestOf, freshSecret, sameDigest } from './secret.ts';
-import { openShelf, type Shelf } from './shelf.ts';
+import { type Drawers, type Shelf, shelfOf } from './shelf.ts';
 
 const recordSchema = z.strictObject({
   household: z.string(),
@@ -27,36 +26,45 @@ export interface ListedToken {
 export class Tokens {
   private readonly shelf: Shelf<Record>;
 
-  constructor(dataFolder: string) {
-    this.shelf = openShelf(join(dataFolder, 'tokens'), recordSchema);
+  constructor(drawers: Drawers) {
+    this.shelf = shelfOf(drawers('tokens'), recordSchema);
   }
 
   /** The token itself is given once, here, and never again. */
-  make(household: string, label: string, at: number): { id: string; token: string } {
+  async make(household: string, label: string, at: number): Promise<{ id: string; token: string }> {
     const id = randomBytes(6).toString('hex');
     const secret = freshSecret();
     const madeAt = new Date(at).toISOString();
-    this.shelf.put(id, { household, label, madeAt, digest: digestOf(secret) });
+    await this.shelf.put(id, { household, label, madeAt, digest: digestOf(secret) });
     return { id, token: `${id}.${secret}` };
   }
 
-  householdOf(token: string): string | undefined {
+  async householdOf(token: string): Promise<string | undefined> {
     const [id = '', secret = ''] = token.split('.', 2);
-    const record = this.shelf.get(id);
+    const record = await this.shelf.get(id);
     return record && sameDigest(record.digest, digestOf(secret)) ? record.household : undefined;
   }
 
-  list(): ListedToken[] {
-    return this.shelf.names().flatMap((id) => {
-      const record = this.shelf.get(id);
-      if (!record) return [];
-      const { household, label, madeAt } = record;
-      return [{ id, household, label, madeAt }];
-    });
+  async list(): Promise<ListedToken[]> {
+    const ids = await this.shelf.names();
+    const listed = await Promise.all(
+      ids.map(async (id): Promise<ListedToken[]> => {
+        const record = await this.shelf.get(id);
+        if (!record) return [];
+        const { household, label, madeAt } = record;
+        return [{ id, household, label, madeAt }];
+      }),
+    );
+    return listed.flat();
   }
 
   /** Whether there was such a token. */
-  revoke(id: string): boolean {
+  revoke(id: string): Promise<boolean> {
     return this.shelf.take(id);
+  }
+
+  /** Every token of a household is shut out. */
+  async revokeAll(household: string): Promise<void> {
+    for (const one of await this.list()) if (one.household === household) await this.revoke(one.id);
   }
 }

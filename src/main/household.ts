@@ -3,7 +3,6 @@ import { mkdirSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { builtInCardsFolder, cardErrorLine, loadCards } from '../cards/load.ts';
-import { openSqliteJournal } from '../journal/sqlite.ts';
 import type { Card } from '../kitchen/card.ts';
 import type { Fact } from '../kitchen/facts.ts';
 import type { Journal, Opening } from '../session/ports.ts';
@@ -22,15 +21,10 @@ export function dataFolder(given: string | undefined): string {
   }
 }
 
-export const journalOf = (folder: string): Journal =>
-  openSqliteJournal(join(folder, 'journal.sqlite'));
-
 /** What the journal holds of a dinner; a refusal that names the newest where it holds none of it. */
-export async function factsOf(dinner: string, data: string | undefined): Promise<Fact[]> {
-  const journal = journalOf(dataFolder(data));
+export async function factsOf(dinner: string, journal: Journal): Promise<Fact[]> {
   const facts = await journal.read(dinner);
   const dinners = await journal.dinners();
-  await journal.close();
   if (facts.length > 0) return facts;
   const known = dinners.slice(0, 5).map((one) => one.id);
   const ask = known.length > 0 ? `the newest are ${known.join(', ')}` : 'there is none yet';

@@ -4,11 +4,11 @@ import { Argument, Command, CommanderError, InvalidArgumentError, Option } from 
 import { cardKinds } from '../cards/new.ts';
 import { JournalTrouble } from '../journal/trouble.ts';
 import {
-  addHouseholdCommand,
   listTokensCommand,
   makeTokenCommand,
   pairCommand,
   revokeTokenCommand,
+  setHouseholdCommand,
 } from './commands/access.ts';
 import { checkCardCommand, newCardCommand } from './commands/card.ts';
 import { demoCommand } from './commands/demo.ts';
@@ -25,6 +25,10 @@ import { Refusal } from './refusal.ts';
 const data = [
   '--data <dir>',
   'folder of the journal (default: roastcall among your data)',
+] as const;
+const journal = [
+  '--journal <url>',
+  'postgres://… instead, shared by several processes (or ROASTCALL_JOURNAL)',
 ] as const;
 const cards = ['--cards <dir>', 'a folder of your own cards, beside the built-in ones'] as const;
 
@@ -65,6 +69,7 @@ function programOf(done: Done): Command {
   command('talk', 'chat in the terminal; announcements come unasked, the open dinner goes on')
     .option('--dinner <id>', 'a dinner by its name, new or known')
     .option(...data)
+    .option(...journal)
     .option(...cards)
     .action(done(talkCommand));
   command('rehearse', 'run session scripts on a simulated clock')
@@ -109,11 +114,13 @@ function programOf(done: Done): Command {
         .default('json'),
     )
     .option(...data)
+    .option(...journal)
     .action(done((dinner: string, options) => logCommand(dinner, options)));
   command('record', 'what was planned and what happened in a dinner, as a page')
     .argument('<dinner>', 'its name')
     .option('--to <dir>', 'write it there, as Markdown with its drawing in SVG')
     .option(...data)
+    .option(...journal)
     .action(done((dinner: string, options) => recordCommand(dinner, options)));
   command('demo', 'play a whole invented dinner in under a minute')
     .option('--fast', 'without pauses')
@@ -132,6 +139,7 @@ function addServeCommand(
     .option('--host <host>', 'address to listen on', '127.0.0.1')
     .option('--port <port>', 'port to listen on', '8080')
     .option(...data)
+    .option(...journal)
     .option(...cards)
     .addOption(
       new Option('--clock <clock>', 'simulated: time moves only where a caller says so')
@@ -161,19 +169,23 @@ function addAccessCommands(
     .argument('<address>', "the server's address, as it printed it")
     .option(...house)
     .option(...data)
+    .option(...journal)
     .action(done(pairCommand));
   const token = command('token', 'who may come in beyond this machine');
   command('make', 'make a token and print it, once', token)
     .option(...house)
     .option('--label <words>', 'what to call it', 'made by command')
     .option(...data)
+    .option(...journal)
     .action(done(makeTokenCommand));
   command('list', 'every token by its id, without its secret', token)
     .option(...data)
+    .option(...journal)
     .action(done(listTokensCommand));
   command('revoke', 'shut a token out, at once', token)
     .argument('<id>', 'from `token list`')
     .option(...data)
+    .option(...journal)
     .action(done(revokeTokenCommand));
   const household = command('household', 'more than one household in one data folder');
   command('set', 'make a household, or change how its dinners begin', household)
@@ -183,7 +195,8 @@ function addAccessCommands(
     .addOption(new Option('--weight <unit>', 'its weights').choices(['lb', 'kg']))
     .option('--language <language>', 'language spoken')
     .option(...data)
-    .action(done(addHouseholdCommand));
+    .option(...journal)
+    .action(done(setHouseholdCommand));
 }
 
 function addCardCommands(

@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { certificateFor } from '../../src/access/certificate.ts';
 import { codeLivesMinutes, Pairing } from '../../src/access/pairing.ts';
+import { drawersIn } from '../../src/access/shelf.ts';
 import { Tokens } from '../../src/access/tokens.ts';
 
 const noon = Date.parse('2026-12-19T12:00:00Z');
@@ -15,21 +16,21 @@ beforeEach(() => {
 });
 afterEach(() => rmSync(folder, { recursive: true }));
 
-test('a token opens its own household until it is revoked, also for who opened the folder before', () => {
-  const tokens = new Tokens(folder);
-  const other = new Tokens(folder);
-  const { id, token } = tokens.make('club', 'tablet', noon);
-  expect(other.householdOf(token)).toBe('club');
-  expect(other.list()).toEqual([
+test('a token opens its own household until it is revoked, also for who opened the folder before', async () => {
+  const tokens = new Tokens(drawersIn(folder));
+  const other = new Tokens(drawersIn(folder));
+  const { id, token } = await tokens.make('club', 'tablet', noon);
+  expect(await other.householdOf(token)).toBe('club');
+  expect(await other.list()).toEqual([
     { id, household: 'club', label: 'tablet', madeAt: '2026-12-19T12:00:00.000Z' },
   ]);
-  expect(tokens.revoke(id)).toBe(true);
-  expect(other.householdOf(token)).toBeUndefined();
-  expect(tokens.revoke(id)).toBe(false);
+  expect(await tokens.revoke(id)).toBe(true);
+  expect(await other.householdOf(token)).toBeUndefined();
+  expect(await tokens.revoke(id)).toBe(false);
 });
 
-test('what is kept holds no secret and nobody else may read it', () => {
-  const { id, token } = new Tokens(folder).make('home', 'x', noon);
+test('what is kept holds no secret and nobody else may read it', async () => {
+  const { id, token } = await new Tokens(drawersIn(folder)).make('home', 'x', noon);
   const path = join(folder, 'tokens', `${id}.json`);
   expect(readFileSync(path, 'utf8')).not.toContain(token.split('.')[1]);
   expect(statSync(path).mode & 0o077).toBe(0);
@@ -37,46 +38,46 @@ test('what is kept holds no secret and nobody else may read it', () => {
 
 test.each(['', '.', 'x', '../../etc/passwd.x', `${'a'.repeat(500)}.b`, 'a.b.c', '%2e%2e/x.y'])(
   'no token: %s',
-  (text) => {
-    new Tokens(folder).make('home', 'x', noon);
-    expect(new Tokens(folder).householdOf(text)).toBeUndefined();
+  async (text) => {
+    await new Tokens(drawersIn(folder)).make('home', 'x', noon);
+    expect(await new Tokens(drawersIn(folder)).householdOf(text)).toBeUndefined();
   },
 );
 
-test('the right name with another secret is no token', () => {
-  const tokens = new Tokens(folder);
-  const one = tokens.make('home', 'x', noon).token;
-  const two = tokens.make('club', 'y', noon).token;
-  expect(tokens.householdOf(`${one.split('.')[0]}.${two.split('.')[1]}`)).toBeUndefined();
+test('the right name with another secret is no token', async () => {
+  const tokens = new Tokens(drawersIn(folder));
+  const one = (await tokens.make('home', 'x', noon)).token;
+  const two = (await tokens.make('club', 'y', noon)).token;
+  expect(await tokens.householdOf(`${one.split('.')[0]}.${two.split('.')[1]}`)).toBeUndefined();
 });
 
-test('a record that somebody spoilt lets nobody in and stops nobody else', () => {
-  const tokens = new Tokens(folder);
-  const good = tokens.make('home', 'x', noon);
-  const bad = tokens.make('home', 'y', noon);
+test('a record that somebody spoilt lets nobody in and stops nobody else', async () => {
+  const tokens = new Tokens(drawersIn(folder));
+  const good = await tokens.make('home', 'x', noon);
+  const bad = await tokens.make('home', 'y', noon);
   writeFileSync(join(folder, 'tokens', `${bad.id}.json`), '{"household": 7');
-  expect(tokens.householdOf(bad.token)).toBeUndefined();
-  expect(tokens.householdOf(good.token)).toBe('home');
-  expect(tokens.list()).toHaveLength(1);
+  expect(await tokens.householdOf(bad.token)).toBeUndefined();
+  expect(await tokens.householdOf(good.token)).toBe('home');
+  expect(await tokens.list()).toHaveLength(1);
 });
 
-test('a pairing code lets one in, once, in small letters and without its dash too', () => {
-  const tokens = new Tokens(folder);
-  const pairing = new Pairing(folder, tokens);
-  const code = pairing.offer('club', noon);
+test('a pairing code lets one in, once, in small letters and without its dash too', async () => {
+  const tokens = new Tokens(drawersIn(folder));
+  const pairing = new Pairing(drawersIn(folder), tokens);
+  const code = await pairing.offer('club', noon);
   expect(code).toMatch(/^[A-HJ-NP-Z2-9]{4}-[A-HJ-NP-Z2-9]{4}$/);
-  const token = pairing.accept(code.toLowerCase().replace('-', ' '), 'tablet', noon + 60_000);
-  expect(tokens.householdOf(token ?? '')).toBe('club');
-  expect(pairing.accept(code, 'another', noon + 60_000)).toBeUndefined();
+  const token = await pairing.accept(code.toLowerCase().replace('-', ' '), 'tablet', noon + 60_000);
+  expect(await tokens.householdOf(token ?? '')).toBe('club');
+  expect(await pairing.accept(code, 'another', noon + 60_000)).toBeUndefined();
 });
 
-test('a pairing code is good to its last minute and not a millisecond after', () => {
-  const pairing = new Pairing(folder, new Tokens(folder));
+test('a pairing code is good to its last minute and not a millisecond after', async () => {
+  const pairing = new Pairing(drawersIn(folder), new Tokens(drawersIn(folder)));
   const life = codeLivesMinutes * 60_000;
-  const [first, second] = [pairing.offer('home', noon), pairing.offer('home', noon)];
-  expect(pairing.accept(first, 'x', noon + life)).toBeDefined();
-  expect(pairing.accept(second, 'x', noon + life + 1)).toBeUndefined();
-  pairing.offer('home', noon + 2 * life);
+  const [first, second] = [await pairing.offer('home', noon), await pairing.offer('home', noon)];
+  expect(await pairing.accept(first, 'x', noon + life)).toBeDefined();
+  expect(await pairing.accept(second, 'x', noon + life + 1)).toBeUndefined();
+  await pairing.offer('home', noon + 2 * life);
   expect(readdirSync(join(folder, 'pairing'))).toHaveLength(1);
 });
 

@@ -46,6 +46,16 @@ const holding = `
                  WHERE household = $1 AND dinner = $2 AND position = $3::integer) AS turn
     FROM dinners WHERE household = $1 AND dinner = $2`;
 
+/** Everything of a household's dinners goes, and whoever holds one of them is told. */
+export async function eraseDinners(household: string, database: Database): Promise<number> {
+  const gone = await database.run(
+    `WITH gone AS (DELETE FROM dinners WHERE household = $1::text RETURNING dinner)
+     SELECT pg_notify('${channel}', json_build_array($1, dinner, 0)::text) FROM gone`,
+    [household],
+  );
+  return gone.length;
+}
+
 export function postgresJournal(household: string, database: Database, news: News): Journal {
   const listed = (dinner?: string) =>
     database.run<{ id: string; openedAt: number; lastAt: number }>(

