@@ -29,7 +29,8 @@ export interface Server {
   pid(): number;
   /** A fresh database on it. */
   database(): Promise<string>;
-  start(): Promise<void>;
+  /** No file of it may grow beyond so much: a disk that is full for the server. */
+  start(limits?: { fileMegabytesAtMost: number }): Promise<void>;
   /** `fast` lets go of clients and writes all out; `kill` does neither. */
   stop(how: 'fast' | 'kill'): Promise<void>;
   close(): Promise<void>;
@@ -60,8 +61,10 @@ export async function postgresServer(
   }).flatMap(([name, value]) => ['-c', `${name}=${value}`]);
   const url = (name: string): string => `postgres://roastcall@127.0.0.1:${port}/${name}`;
   let child: ChildProcess | undefined;
-  const start = async (): Promise<void> => {
-    child = spawn(join(bin, 'postgres'), ['-D', data, ...settings], {
+  const start = async (limits?: { fileMegabytesAtMost: number }): Promise<void> => {
+    const blocks = limits ? limits.fileMegabytesAtMost * 1024 : 'unlimited';
+    const command = [join(bin, 'postgres'), '-D', data, ...settings];
+    child = spawn('bash', ['-c', `ulimit -f ${blocks}; exec "$0" "$@"`, ...command], {
       ...who,
       stdio: 'ignore',
       cwd: folder,
