@@ -56,6 +56,13 @@ export function thawOf(dinner: Dinner, now: Instant, by: Instant): Thaw | undefi
   return { kilograms, startAt, readyAt, fits };
 }
 
+/** From when on a hard heart is news: once it was felt when called to, or its quick thaw is over. */
+const softFrom = (dinner: Dinner, thaw: Thaw): Instant =>
+  Math.min(
+    calledAt(dinner, 'thaw-check') ?? Number.POSITIVE_INFINITY,
+    addMinutes(thaw.startAt, thawMinutesAtBest(thaw.kilograms)),
+  );
+
 /** The roast as it will be when it goes in: a thaw that fits leaves nothing frozen. */
 export function asCooked(dinner: Dinner, now: Instant, roastInAt: Instant): Dinner {
   if (dinner.roast.frozen !== true) return dinner;
@@ -66,7 +73,7 @@ export function asCooked(dinner: Dinner, now: Instant, roastInAt: Instant): Dinn
     thaw !== undefined &&
     frozenToldAt !== undefined &&
     thawBeganAt(dinner) !== undefined &&
-    frozenToldAt >= addMinutes(thaw.startAt, thawMinutesAtBest(thaw.kilograms));
+    frozenToldAt >= softFrom(dinner, thaw);
   const frozen = thaw !== undefined && (thaw.fits === 'not' || hard);
   return frozen ? dinner : { ...dinner, roast: { ...dinner.roast, frozen: false } };
 }

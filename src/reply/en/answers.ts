@@ -28,9 +28,9 @@ export function answer(heard: Heard, scene: Scene): Spoken {
     case 'ask-status':
       return (heard.about === 'ruined' ? comfortWords(scene) : undefined) ?? statusWords(scene);
     case 'ask-plan':
-      return scene.plan
+      return scene.plan && hourKnown(scene)
         ? sentences([say`Dinner ${atTime(scene.plan.serving.likelyAt, scene)}.`, wholeDay(scene)])
-        : noPlan;
+        : (hourAsked(scene) ?? noPlan);
     case 'ask-options':
       return scene.options && scene.options.length > 0
         ? offer(scene.options, scene)
@@ -76,10 +76,12 @@ function nextWords(scene: Scene): Spoken {
       ? say`First a look at the core at ${clock(plan.checkAt, dinner)}.`
       : silent;
   if (minutesBetween(scene.now, next.startAt) <= 2) return sentences([callWords(next.id, scene)]);
+  const current = currentStepOf(scene);
   return sentences([
+    current ? say`Now you ${current.title}.` : silent,
     say`Next, ${atTime(next.startAt, scene)}: ${next.title}.`,
     look,
-    say`Nothing for your hands until then.`,
+    current ? silent : say`Nothing for your hands until then.`,
   ]);
 }
 
@@ -118,10 +120,17 @@ function statusWords(scene: Scene): Spoken {
   }
 }
 
-/** A table that nobody named is not told as a fact. */
-const dinnerTold = ({ dinner, plan }: Scene): Spoken =>
-  plan && dinner.servingAt !== undefined
-    ? say`, dinner at ${clock(plan.serving.likelyAt, dinner)}`
+/** A table that nobody named is not told as a fact: it is asked for. */
+const hourKnown = ({ dinner }: Scene): boolean => dinner.servingAt !== undefined;
+
+const hourAsked = (scene: Scene): Spoken | undefined =>
+  scene.plan && !hourKnown(scene)
+    ? say`No hour is set. When is dinner? Then I can lay out the rest.`
+    : undefined;
+
+const dinnerTold = (scene: Scene): Spoken =>
+  scene.plan && hourKnown(scene)
+    ? say`, dinner at ${clock(scene.plan.serving.likelyAt, scene.dinner)}`
     : silent;
 
 /** When it comes out, with the span that is still open. */
@@ -143,11 +152,13 @@ function timeLeftWords(about: string | undefined, scene: Scene): Spoken {
       say`${word} ${duration(minutesBetween(scene.now, until))}, ${atTime(until, scene)}.`,
     );
   }
+  const noHour = hourAsked(scene);
   const roastOut =
     plan.steps.find((one) => one.id === 'pull')?.state !== 'done' && scene.stage !== 'rest';
   return sentences([
-    say`Dinner in ${duration(minutesBetween(scene.now, plan.serving.likelyAt))}, ${atTime(plan.serving.likelyAt, scene)}.`,
-    roastOut
+    noHour ??
+      say`Dinner in ${duration(minutesBetween(scene.now, plan.serving.likelyAt))}, ${atTime(plan.serving.likelyAt, scene)}.`,
+    roastOut && (noHour === undefined || scene.stage === 'sear' || scene.stage === 'low-roast')
       ? say`The roast likely comes out at ${clock(plan.pullAt.p50, dinner)}, between ${between(clock(plan.pullAt.p10, dinner), clock(plan.pullAt.p90, dinner))}.`
       : silent,
   ]);

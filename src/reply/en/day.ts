@@ -147,15 +147,24 @@ function hopelessThaw({ dinner, plan }: Scene): Spoken {
   return say`There is no time left to thaw it in the fridge. Ask me how to thaw it in cold water; else it goes in frozen, and I plan it longer in the oven.`;
 }
 
+/** Told to be frozen still while it thaws: no wonder yet, or as it is into the oven. */
+export function stillFrozenWords(scene: Scene): Spoken | undefined {
+  const { dinner, plan } = scene;
+  const thaw = plan?.steps.find((step) => step.id === 'thaw');
+  const begun = thaw?.state === 'active' || thaw?.state === 'done';
+  if (!plan?.complete || !begun || dinner.roast.frozenToldAt !== scene.now) return undefined;
+  const felt = plan.steps.find((step) => step.id === 'thaw-check');
+  if (felt?.state === 'planned')
+    return say`No wonder yet: it needs a day for every four to five pounds. Leave it in the fridge, and feel it again ${atTime(felt.startAt, scene)}.`;
+  return say`Then I plan it as it is, with longer in the oven: roast in ${atTime(plan.roastInAt, scene)}. Or ask me how to thaw it in cold water.`;
+}
+
 /** What a frozen roast means, told after the day was: when it goes to the fridge, or that it cannot. */
 export function thawWords(scene: Scene): Spoken {
   const { dinner, plan } = scene;
   if (dinner.roast.frozen !== true || !plan?.complete) return silent;
   const thaw = plan.steps.find((step) => step.id === 'thaw');
-  const begun = thaw?.state === 'active' || thaw?.state === 'done';
-  if (begun && dinner.roast.frozenToldAt === scene.now)
-    return say`Then I plan it as it is, with longer in the oven: roast in ${atTime(plan.roastInAt, scene)}. Or ask me how to thaw it in cold water.`;
-  if (begun) return silent;
+  if (thaw?.state === 'active' || thaw?.state === 'done') return silent;
   return thaw && (thaw.state === 'planned' || thaw.state === 'due')
     ? capital(say`${atTime(thaw.startAt, scene)} it goes into the fridge to thaw.`)
     : hopelessThaw(scene);

@@ -142,7 +142,9 @@ export function sizeAnswer(wish: SizeWish, scene: Scene): Spoken {
   const appetite =
     size.appetite === 'usual'
       ? silent
-      : say`, ${size.appetite === 'hearty' ? 'hungry ones' : 'light eaters'}`;
+      : wish.appetite === undefined
+        ? say`, with so much beside it`
+        : say`, ${size.appetite === 'hearty' ? 'hungry ones' : 'light eaters'}`;
   const bones =
     size.bones !== undefined
       ? say`, ${count(size.bones)} ${size.bones === 1 ? 'rib' : 'ribs'}`

@@ -6,7 +6,7 @@ import type { Scene } from '../scene.ts';
 import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { answer } from './answers.ts';
 import { carvingMap } from './carving.ts';
-import { openingDay, thawWords } from './day.ts';
+import { openingDay, stillFrozenWords, thawWords } from './day.ts';
 import { emergencyReply } from './emergency.ts';
 import { lackedWords } from './lacking.ts';
 import { offer } from './options.ts';
@@ -73,7 +73,8 @@ function isUnderWay(id: string, scene: Scene): boolean {
 }
 
 export const wording: { [K in OutcomeKey]: Word<K> } = {
-  described: (_, scene) => sentences([roastNoted(scene), thawWords(scene)]),
+  described: (_, scene) =>
+    stillFrozenWords(scene) ?? sentences([roastNoted(scene), thawWords(scene)]),
   'serving-set': ({ servingAt }, scene) => say`Dinner at ${clock(servingAt, scene.dinner)}.`,
   'serving-moved': movedWords,
   'guests-set': ({ count: guests, change }, scene) => {
