@@ -25,6 +25,7 @@ const kinds: Record<string, string> = {
   thing: '(?:[^ |,?.!;]+ ){1,6}?',
   word: '[^ |,?.!;<]+ ',
   rest: '(?:[^ |]+ ){1,9}',
+  clause: '(?:[^ |,]+ ){1,24}',
 };
 
 export type Vocabulary = Record<string, string>;

@@ -55,6 +55,11 @@ export function clausesOf(
     } else if (ends.test(token.word) || token.word === ',' || token.word === '|') {
       // The mark of the sentence reaches back over its commas when nothing new began.
       close(token.word === ',' ? ',' : token.word);
+    } else if (
+      token.word === 'also' &&
+      /^(is|are|am|will|have|has|would|should|can|i|we|they)$/.test(part.at(-1)?.word ?? '')
+    ) {
+      // "they are also coming" goes on.
     } else if (conjunctions.test(token.word) && !joinsNames(part, tokens, at, context)) close(',');
     else if (beginsAnew(part, tokens, at)) {
       close(',');
@@ -132,7 +137,7 @@ const begun =
 
 /** Words of something that has happened, where no meal or errand is spoken of. */
 const report =
-  /^(?!.* (dinner|supper|lunch|tea|eat|eating|meal|kids|children|guests|they will|will|back|away|timer|alarm|remind|tomorrow|till) ).* (went|put|came|took|taken|pulled|was|were|read|reads|reading|lit|turned|set|dropped|started|been|gone|in|out|popped|switched|got|said|placed|bunged|down|power) /;
+  /^(?!.* (dinner|supper|lunch|tea|eat|eating|meal|food|sit|sitting|serve|kids|children|guests|they will|will|back|away|timer|alarm|remind|tomorrow|till) ).* (went|put|came|took|taken|pulled|was|were|read|reads|reading|lit|turned|set|dropped|started|been|gone|in|out|popped|switched|got|said|placed|bunged|down|power) /;
 
 /** What is late and the minutes of it belong together. */
 function runsOn(part: readonly Token[], tokens: readonly Token[], at: number): boolean {

@@ -40,6 +40,7 @@ import { askTime } from './recognisers/ask-time.ts';
 import { atTable } from './recognisers/at-table.ts';
 import { behind } from './recognisers/behind.ts';
 import { correction } from './recognisers/correction.ts';
+import { danger } from './recognisers/danger.ts';
 import { daysAsked, stoodOut } from './recognisers/days-asked.ts';
 import { daysTold, lastNight, publicTable } from './recognisers/days-told.ts';
 import { doneness } from './recognisers/doneness.ts';
@@ -53,6 +54,7 @@ import { menu } from './recognisers/menu.ts';
 import { method } from './recognisers/method.ts';
 import { namedSteps } from './recognisers/named-steps.ts';
 import { notDone, skip } from './recognisers/not-done.ts';
+import { noted } from './recognisers/noted.ts';
 import { notes } from './recognisers/notes.ts';
 import { ovenTalk } from './recognisers/oven.ts';
 import { plateTroubles } from './recognisers/plate-troubles.ts';
@@ -71,12 +73,14 @@ import { urgent } from './recognisers/urgent.ts';
 import { watch } from './recognisers/watch.ts';
 import { refiners } from './refiners.ts';
 import { repaired } from './repair.ts';
+import { spokenIs } from './spoken-is.ts';
 import { withoutTypos } from './typos.ts';
 
 const across: readonly Recogniser[] = [
   // First of all, whatever else was said.
   urgent,
   emergency,
+  danger,
   // "tell me when it reads 110" must be gone before anything sees a reading.
   watch,
   // "no, I meant 94" must be gone before "no" and 94 are seen apart.
@@ -120,6 +124,7 @@ const within: readonly Recogniser[] = [
   lastNight,
   publicTable,
   // "dad wants his well done" before doneness, "the kids eat at half five" before serving.
+  noted,
   notes,
   // "guests are late 30 minutes" and "two more are coming" before counts and times.
   behind,
@@ -154,7 +159,7 @@ export const englishKinds = kindOfWordWith(phraseWords);
 export const english: Language = {
   prepare(tokens, context) {
     const spelt = withoutTypos(tokens, (word) => phraseWords.has(word));
-    const words = withoutAbout(homophones(repaired(spelt), context));
+    const words = withoutAbout(homophones(spokenIs(repaired(spelt), context), context));
     const { tokens: marked, quantities } = quantified(words, (plain) => datesIn(plain, context));
     return { tokens: corrected(marked, quantities), quantities };
   },

@@ -80,19 +80,21 @@ function unitOfReading(heard: readonly Placed[]): Placed[] {
 
 const manners = /^(courtesy|acknowledge|affirm|pause|deny|repeat|help)$/;
 
+const besideHarm =
+  /^(report-setup|help|add-hands|report-trouble|report-out|have|lack|ask-next|ask-how|report-guests|report-done|unclear|ask-options|cook-away)$/;
+
 function withoutManners(heard: readonly Placed[], context: ReadContext): Placed[] {
   const asked = context.expecting === 'confirmation' || context.expecting === 'choice';
   const urgent = heard.some((one) => one.meaning.intent === 'emergency');
   const substance = heard.some((one) => !manners.test(one.meaning.intent));
-  return heard.filter(({ meaning }, at) => {
+  return heard.filter((one, at) => {
+    const { meaning } = one;
     const { intent } = meaning;
     // "scalded my arm on the tin" says nothing of the pan, "help" there wishes for no list.
-    if (urgent && /^(report-setup|help|add-hands|report-trouble|report-out)$/.test(intent))
-      return (
-        intent === 'report-trouble' &&
-        meaning.intent === 'report-trouble' &&
-        meaning.trouble === 'power-out'
-      );
+    if (urgent && besideHarm.test(intent))
+      return meaning.intent === 'report-trouble' && /^(power-out|dropped)$/.test(meaning.trouble);
+    if (urgent && meaning.intent === 'report-oven' && meaning.temperature === undefined)
+      return one.tokens.some((token) => /^(turned|switched|turn|shut|switch)$/.test(token.word));
     if (!manners.test(intent) || heard.length === 1) return true;
     // A no before the right value is part of setting it right; asked for, it is an answer.
     if (intent === 'deny' || intent === 'affirm') {
@@ -134,6 +136,23 @@ function handsNotDishes(heard: readonly Placed[]): Placed[] {
           other.meaning.intent === 'add-hands' && other.clause && other.clause === one.clause,
       ),
   );
+}
+
+/** "one of the lads is off meat, he's veggie" notes one thing; "my aunt is pregnant, she can't have nuts" two of her. */
+function notesOfPronouns(heard: readonly Placed[]): Placed[] {
+  const out: Placed[] = [];
+  for (const one of heard) {
+    const { meaning } = one;
+    const last = out.findLast((other) => other.meaning.intent === 'note-guest')?.meaning;
+    const pronoun = meaning.intent === 'note-guest' && /^(he|she|they)?$/.test(meaning.who ?? '');
+    if (!pronoun || last?.intent !== 'note-guest') out.push(one);
+    else if (
+      last.need !== meaning.need ||
+      (last.value !== meaning.value && meaning.need !== 'diet')
+    )
+      out.push(last.who === undefined ? one : { ...one, meaning: { ...meaning, who: last.who } });
+  }
+  return out;
 }
 
 /** What is said twice in one text is heard once; of two wishes for how done it is, the later. */
@@ -192,6 +211,7 @@ export const refiners: readonly Refiner[] = [
   handsNotDishes,
   fears,
   pausedFirst,
+  notesOfPronouns,
   withoutManners,
   oncePerMeaning,
 ];

@@ -115,12 +115,30 @@ export const guestsFrame: Frame = {
         ? count.value
         : undefined;
     const arriving =
-      / (here|arrived|walked in|turned up|got here|at the door|come in|landed|showed up|reached|made it|pulled up|through the door) /;
+      / (here|arrived|arriving|walked in|turned up|got here|at the door|come in|came in|coming in|landed|showed up|shown up|reached|made it|pulled up|through the door|full house|in the house|on the doorstep|in the drive|piling in|come|came|rocked up|trooping in|is in|are in) /;
+    const awaited = holds(
+      match,
+      / waiting (on|for) (another |the (other|last) |my |our )?(<n\d+>|others?|one|couple|few|rest|guests) /,
+    );
+    if (
+      awaited &&
+      holds(match, / (still|just|only|yet|more|others?) /) &&
+      match.context.stage !== 'planning'
+    )
+      return { intent: 'report-guests', state: 'partly-arrived' };
     if (
       holds(match, arriving) &&
-      !holds(match, / (he|it|not|train|parcel|pizza|post|late|minutes|when|if) /)
+      !holds(
+        match,
+        / (he|it|not|train|parcel|pizza|post|late|minutes|when|if|will|going|to help|more|helper|hands|extra|potatoes|oven|bird|roast|mail|package|who|till|before|after|once|unless|has come to|come to|come on|come out) /,
+      )
     ) {
-      if (holds(match, / (half|some|most|few|first|couple|part) /) || value !== undefined)
+      const coming = holds(match, / (come|came|is in|are in) /) && value !== undefined;
+      if (
+        holds(match, / (half|some|most|few|first|couple|part|rest) (?!(are|is) (all )?here $)/) ||
+        holds(match, / (waiting on|waiting for|missing|still to come|not everyone) /) ||
+        (value !== undefined && !coming)
+      )
         return {
           intent: 'report-guests',
           state: 'partly-arrived',
@@ -129,24 +147,31 @@ export const guestsFrame: Frame = {
       if (
         holds(
           match,
-          / (guests?|everyone|everybody|they|company|lot|crowd|family|parents|visitors|people|in laws|all) /,
+          / (guests?|everyone|everybody|they|company|lot|crowd|crew|gang|family|parents|visitors|people|peoples|folks|relatives|in laws|all|house|whole|tribe|mob|clan|friends|neighbours) /,
         )
       )
         return { intent: 'report-guests', state: 'arrived' };
     }
     if (
-      holds(match, / (seated|sat down|at the table|sitting down|in their seats|sat) /) &&
-      holds(match, / (guests?|everyone|everybody|they|we|people|all) /)
+      holds(
+        match,
+        / (seated|sat down|at the table|at table|sitting down|in their seats|sat|(taken|taking|found) their (seats|places|chairs)|bums on seats|in their places|round the table|around the table|sitting) /,
+      ) &&
+      holds(match, / (guests?|everyone|everybody|they|we|people|all|bums|family|lot) /) &&
+      !holds(
+        match,
+        / (at|by|for) <[cn]|(pan|roast|tin|it is|tray|probe|time|eight|seven|six|when|want|like) /,
+      )
     )
       return { intent: 'report-guests', state: 'seated' };
     if (value === undefined || !mark) return undefined;
     const people =
-      / (people|persons|guests|of us|heads|mouths|adults|for dinner|at the table|coming|eating|diners|plates|places|kids|kiddies|children|tonight|to feed|covers) /;
+      / (people|persons|peoples|guests|of us|heads|mouths|adults|bodies|for dinner|at the table|coming|eating|diners|plates|places|kids|kiddies|children|tonight|to feed|covers|headcount|head count|altogether|in all|in total|all told|all together|the numbers|table is set|laid|family|sitting down|sit down|for lunch|for supper) /;
     if (
       !holds(match, people) ||
       holds(
         match,
-        / (late|early|behind|oven|reads|pounds|minutes|school|work|meeting|pub|wedding|party last) /,
+        / (late|early|behind|oven|reads|pounds|minutes|school|work|meeting|pub|wedding|party last|at|came|died|killed|score|turned|per|enough|many|left|eaten|in the car|potatoes|slices|bottles) /,
       )
     )
       return undefined;

@@ -1,5 +1,6 @@
 /** How many come, how many more or fewer, who has arrived. */
 import type { Match, Recogniser } from '../../recogniser.ts';
+import { dishIn } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
 
 /** After "two more" stands nobody, or people; "two more pints" are none. */
@@ -94,13 +95,22 @@ export const guests: Recogniser = {
     ...phrases(
       [
         '{n:number} (fewer|less|down) [people|guests|of us|for dinner|$]',
+        '^ [we are|that is|it is|so|now] [down|short|minus|less] {n:number} (short|down|fewer|less|guests down) $',
+        '^ [so] (we are|that is|table is|numbers are) (down|minus|short|short of) {n:number} [people|guests|persons|now] $',
+        '(we lost|have lost|lost) {n:number} [of them|people|guests|of us|$]',
+        '(take|knock|cross|strike|cut|scratch|subtract|remove) [off] {n:number} [people|guest|guests|person|heads|places|place] [off] [the|our|my] [numbers|number|list|table|count|headcount|guest list|places|$]',
         '{n:number} [of them|of the guests|people|guests|of us] (can not|could not|are not|is not|will not|have) (make it|coming|come|be coming|be able to make it|be here|cancelled|dropped out|pulled out|joining [us])',
         '(minus|lose|take off|drop) {n:number} [people|guests]',
         '{n:number} [people|guests|of them|of us|friends] (dropped out|have dropped out|cancelled|canceled|have cancelled|pulled out|have pulled out)',
       ],
       (match) => {
         const count = match.count('n');
-        return count === undefined || /minutes|pounds|degrees/.test(match.line)
+        return count === undefined ||
+          count === 0 ||
+          count > 20 ||
+          / (minutes|pounds|degrees|cards?|nil|points?|goals?|option|step|temperature|oven|potatoes|bones?|hours?|weight|dollars|quid|money|wickets?|games?|match|keys?) /.test(
+            ` ${match.line}`,
+          )
           ? undefined
           : { intent: 'set-guests', change: -count };
       },
@@ -108,14 +118,27 @@ export const guests: Recogniser = {
     ...phrases(
       [
         '(one fewer|one less|one down|one of them can not make it|one of them is not coming|one person less|one less person)',
-        '{who:thing} (can not|could not|is not|will not be|is not going to|will not) (make it|coming|come|be coming|joining us|come tonight|be here|be joining us) [tonight|today|after all|any more|anymore|now|$]',
-        '{who:thing} (has cancelled|cancelled|has dropped out|dropped out|has pulled out|is ill and not coming|bailed|has bailed)',
+        '{who:thing} (can not|could not|is not|will not be|is not going to|will not) (make it|coming|come|be coming|joining us|come tonight|be here|be joining us|make it now|now coming|making it) [tonight|today|after all|any more|anymore|now|$]',
+        '{who:thing} (has cancelled|have cancelled|cancelled|has dropped out|have dropped out|dropped out|has pulled out|have pulled out|is ill and not coming|bailed|has bailed|have bailed|is bailed|is dropping out|is cancelling|bailed on us) $',
       ],
       (match) => {
-        const who = match.words('who');
-        if (/^(i|it|we|you|they|that)$/.test(who)) return undefined;
+        const who = match.words('who').replace(/ (is|are|has|have|just|both|all)$/, '');
+        if (/^(i|it|we|you|they|that|he|she)$/.test(who) || dishIn(who, match.context))
+          return undefined;
+        if (
+          /(timer|alarm|order|flight|train|match|game|party|plan|show|trip|sub|membership)/.test(
+            who,
+          )
+        )
+          return undefined;
+        const counted = /^(?:<n\d+> )/.exec(match.groups.who ?? '') && match.marks('n')[0];
+        const heads = counted ? match.withGroups({ n: `${counted} ` }).count('n') : undefined;
+        if (heads !== undefined && heads > 0) return { intent: 'set-guests', change: -heads };
         const name = who.replace(/^(my|our|the|and|but) /, '');
-        return { intent: 'set-guests', change: -1, ...(name ? { who: name } : {}) };
+        const pair = /^(parents|grandparents|in laws|twins|couple|mum and dad|\w+ and \w+)$/.test(
+          name,
+        );
+        return { intent: 'set-guests', change: pair ? -2 : -1, ...(name ? { who: name } : {}) };
       },
     ),
     ...phrases(
@@ -153,6 +176,15 @@ export const guests: Recogniser = {
         )
           return undefined;
         return { intent: 'set-guests', count };
+      },
+    ),
+    ...phrases(
+      [
+        '{n:number} (friends|mates|workmates|colleagues|pals|cousins|neighbours) [of] [my|our|his|her|the] [{w:word}] (is|are) [also|both|all] (coming|joining|joining us) [too|as well|$]',
+      ],
+      (match) => {
+        const change = match.count('n');
+        return change === undefined || change > 12 ? undefined : { intent: 'set-guests', change };
       },
     ),
     // "dinner at seven for six": once the hour is taken, the number left over is of heads.

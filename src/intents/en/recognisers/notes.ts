@@ -95,9 +95,10 @@ export const notes: Recogniser = {
       (match) => {
         const who = person(match.words('who'));
         const value =
-          /(vegetarian|vegan|veggie|pescatarian|pescetarian|kosher|halal|gluten free|keto)/.exec(
-            match.line,
-          )?.[1] ?? (/meat|beef/.test(match.line) ? 'vegetarian' : 'diet');
+          /(vegetarian|vegan|veggie|pescatarian|pescetarian|kosher|halal|gluten free|keto)/
+            .exec(match.line)?.[1]
+            ?.replace('veggie', 'vegetarian') ??
+          (/meat|beef/.test(match.line) ? 'vegetarian' : 'diet');
         return { intent: 'note-guest', ...(who ? { who } : {}), need: 'diet', value };
       },
     ),

@@ -117,7 +117,14 @@ function timeMeaning(match: Match): Meaning | undefined {
     if (/ (back|forward|on|out) by $/.test(before)) return undefined;
     if (/ (to|it|that|is) $/.test(before) && quantity.value > 24 && !quantity.face)
       return undefined;
+    // "for Saturday at 7", "eight people at seven".
+    const placed =
+      / (at|by|around) $/.test(before) &&
+      (/ <y\d+> (at|by|around) $/.test(before) ||
+        / (people|persons|of us|guests|adults) (at|by|around) $/.test(before)) &&
+      !/^(sear|low-roast|rest|hold|carve|served)$/.test(match.context.stage ?? '');
     if (
+      !placed &&
       !/(@|dinner|supper|lunch|tea|eat|serv|table|sit|ready|meal|food|aim|time|say|want it|make it|move|push)/.test(
         before,
       ) &&

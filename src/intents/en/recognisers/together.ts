@@ -15,6 +15,18 @@ export const together: Recogniser = {
     ),
     ...phrases(
       [
+        '{n:number} (adults|grown ups|grownups|big ones|grown) [and|,|plus|, and] {m:number} (kids|kiddies|children|little ones|littlies|wee ones|toddlers|babies|teenagers|teens|small ones)',
+        '(us|we are|the|we) {n:number} [of us] (and|plus|, plus|, and) [my|the|our|her|his] {m:number} [guests|kids|more|children|parents|friends|others|neighbours] $',
+      ],
+      (match) => {
+        const [n, m] = [match.count('n'), match.count('m')];
+        return n !== undefined && m !== undefined && n + m < 60
+          ? { intent: 'set-guests', count: n + m }
+          : undefined;
+      },
+    ),
+    ...phrases(
+      [
         '^ [ok ,|ok|right ,|right] @it is out and (it is resting|resting|under foil|tented|on the board|covered)',
         '^ @it is out [,] [and] resting',
         '(pulled|taken) it [out] and (it is resting|resting it|it is under foil)',
