@@ -391,6 +391,8 @@ function checkCalls(dinner: Dinner, plan: Plan): Wanted[] {
 function lateCalls(dinner: Dinner, plan: Plan): Wanted[] {
   if (dinner.steps.get('serve')?.doneAt !== undefined || roastWentInAt(dinner) === undefined)
     return [];
+  // Once it was called to the table, nobody waits for the hour any more.
+  if (dinner.calls.has('serve:serve')) return [];
   // While nobody says whether it is out, how late dinner is would be a guess about that.
   if (roastCameOutAt(dinner) === undefined && dinner.calls.has(`pull:${pullName(dinner, plan)}`))
     return [];

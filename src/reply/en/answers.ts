@@ -78,7 +78,7 @@ function nextWords(scene: Scene): Spoken {
   if (minutesBetween(scene.now, next.startAt) <= 2) return sentences([callWords(next.id, scene)]);
   const current = currentStepOf(scene);
   return sentences([
-    current ? say`Now you ${current.title}.` : silent,
+    current ? say`Now: ${current.title}.` : silent,
     say`Next, ${atTime(next.startAt, scene)}: ${next.title}.`,
     look,
     current ? silent : say`Nothing for your hands until then.`,

@@ -118,12 +118,18 @@ const askedWhether: Partial<Record<string, string>> = {
   'oven-up': 'Is the oven up?',
 };
 
-/** The first look is told in full, the ones after it in few words. */
+/** The first look is told in full, the ones after it in few words, one that was not answered in fewer. */
 function checkWords(scene: Scene): Spoken {
   const { dinner, plan } = scene;
-  const looked = dinner.readings.some((one) => plan && one.happenedAt >= plan.roastInAt);
+  const last = dinner.readings.at(-1)?.happenedAt ?? Number.NEGATIVE_INFINITY;
+  const looked = plan !== undefined && last >= plan.roastInAt;
+  const asked = dinner.announced.some((one) => one.kind === 'check-due' && one.at > last);
   return sentences([
-    looked ? say`Another reading, please, in the same spot.` : callWords('check', scene),
+    asked
+      ? say`A reading of the core, as soon as your hands are free.`
+      : looked
+        ? say`Another reading, please, in the same spot.`
+        : callWords('check', scene),
     plan ? say`The pull is at ${pullShown(plan, dinner)}.` : silent,
   ]);
 }
@@ -138,6 +144,14 @@ function pullCall(scene: Scene, again: boolean): Spoken {
       callWords('pull', scene),
       say`Tell me when it is out.`,
     ]);
+  const past = plan && dinner.readings.findLast((one) => one.happenedAt >= plan.roastInAt);
+  if (
+    again &&
+    plan &&
+    past &&
+    past.celsius >= plan.pullCelsius + (dinner.thermometerOffsetKelvin ?? 0)
+  )
+    return say`Is the roast out? It read ${degrees(past.celsius, dinner.units)}, and the pull is at ${at}. Tell me when it is on the board.`;
   if (again) return say`Is it out? At ${at} or more it comes out now; if it reads less, tell me.`;
   return sentences([
     say`It should be at the pull now, ${at}. Take a reading; if it is there, out with it, onto the board.`,

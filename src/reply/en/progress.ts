@@ -124,7 +124,9 @@ export function readingWords({ celsius, again }: OutcomeOf<'reading-noted'>, sce
   const past = celsius - offset - plan.pullCelsius;
   if (past > pastKelvin)
     return sentences([
-      say`${degrees(celsius, dinner.units)}, ${degreesApart(past, dinner.units)} past the pull: out with it now, onto the board.`,
+      capital(
+        say`${degrees(celsius, dinner.units)}, ${degreesApart(past, dinner.units)} past the pull: out with it now, onto the board.`,
+      ),
       say`Tell me when it is out.`,
     ]);
   if (past >= -0.3)

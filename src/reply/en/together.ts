@@ -52,8 +52,17 @@ function menuWords(changes: readonly MenuChange[], scene: Scene): Spoken {
     added.length > 0 ? capital(say`${list(added)}, noted.`) : silent,
     dropped.length > 0 ? capital(say`${list(dropped.map((title) => say`no ${title}`))}.`) : silent,
     besideWords(menu),
+    changes.length > 1 ? presumedDishes(menu, scene) : silent,
     first && butters.length > 1 ? say`That makes two butters: which one goes?` : silent,
   ]);
+}
+
+/** Who names several dishes has a menu in mind: what was only taken for granted is told apart. */
+function presumedDishes(menu: readonly Card[], { dinner }: Scene): Spoken {
+  const presumed = menu.filter((card) => card.card !== 'butter' && !dinner.added.includes(card.id));
+  const [first] = presumed;
+  if (!first || presumed.length === menu.length) return silent;
+  return say`I took ${list(presumed.map((card) => say`${card.title}`))} for granted; say "no ${first.title}" to drop one.`;
 }
 
 /** A long menu is for eyes. */

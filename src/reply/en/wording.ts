@@ -224,7 +224,7 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
   chosen: ({ option }, scene) =>
     sentences([
       capital(say`${aloud(option.title)}: dinner at ${clock(option.servingAt, scene.dinner)}.`),
-      say`${degrees(option.coreAtServingCelsius.p50, scene.dinner.units)} at the knife.`,
+      capital(say`${degrees(option.coreAtServingCelsius.p50, scene.dinner.units)} at the knife.`),
     ]),
   'no-such-option': ({ count: size }) => say`There are ${count(size)} to choose from. Which one?`,
   'no-choice': () => say`Nothing is waiting for a choice.`,
