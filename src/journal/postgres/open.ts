@@ -7,8 +7,6 @@ import { News } from './news.ts';
 import { postgresRecords } from './records.ts';
 import { migrate } from './schema.ts';
 
-export type { DueDinner } from './agenda.ts';
-
 export interface PostgresStore {
   /** The dinners of this household and of no other. */
   journal(household: string): Journal;
