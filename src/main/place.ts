@@ -14,13 +14,15 @@ export interface Place {
 export function storeOf({ data, journal = process.env.ROASTCALL_JOURNAL }: Place): Promise<Store> {
   if (journal === undefined || journal === '')
     return Promise.resolve(folderStore(dataFolder(data)));
-  const protocol = URL.canParse(journal) ? new URL(journal).protocol : '';
-  if (protocol === 'postgres:' || protocol === 'postgresql:') return postgresStore(journal);
+  if (isAddress(journal)) return postgresStore(journal);
   throw new Refusal(
     '--journal wants an address that begins with postgres://; without it the journal is a file in the data folder.',
     2,
   );
 }
+
+export const isAddress = (text: string): boolean =>
+  /^postgres(ql)?:\/\//.test(text) && URL.canParse(text);
 
 /** A store for as long as the work takes. */
 export async function withStore<T>(place: Place, work: (store: Store) => Promise<T>): Promise<T> {

@@ -12,6 +12,7 @@ import {
 } from './commands/access.ts';
 import { checkCardCommand, newCardCommand } from './commands/card.ts';
 import { demoCommand } from './commands/demo.ts';
+import { copyCommand, eraseCommand, exportCommand } from './commands/journal.ts';
 import { forecastCommand, understandCommand } from './commands/lines.ts';
 import { logCommand } from './commands/log.ts';
 import { planCommand } from './commands/plan.ts';
@@ -197,6 +198,23 @@ function addAccessCommands(
     .option(...data)
     .option(...journal)
     .action(done(setHouseholdCommand));
+  command('export', 'all that is kept of a household, as JSON lines', household)
+    .argument('<name>', 'which one')
+    .option(...data)
+    .option(...journal)
+    .action(done(exportCommand));
+  command('erase', 'a household with all its dinners and tokens, for good', household)
+    .argument('<name>', 'which one')
+    .option('--sure', 'do it')
+    .option(...data)
+    .option(...journal)
+    .action(done(eraseCommand));
+  const log = command('journal', 'where dinners are kept');
+  command('copy', 'copy dinners between a data folder and a database, and check them', log)
+    .argument('<from>', 'a data folder, or postgres://…')
+    .argument('<to>', 'the same')
+    .option('--household <name>', 'one household; all of them if left out')
+    .action(done(copyCommand));
 }
 
 function addCardCommands(
