@@ -165,6 +165,10 @@ function doubtOf(
   if (last && inOven && celsius < last.celsius - fallKelvin)
     return ask('reading-contradicts', String(last.celsius));
   const band = expected.coreNowCelsius;
+  const other = unit === 'F' ? celsius * 1.8 + 32 : (celsius - 32) / 1.8;
+  // "38" in a house of Fahrenheit, where 38 °C is just what it should be by now.
+  if (band && inOven && celsius < band.p10 && other > band.p10 - 8 && other < band.p90 + 8)
+    return ask('reading-improbable', 'unit');
   const leapt = last !== undefined && celsius > highestAfter(last, context.now);
   if (
     band &&

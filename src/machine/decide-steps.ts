@@ -339,8 +339,31 @@ export function skipStep(heard: HeardOf<'skip-step'>, context: Context): Decisio
   });
 }
 
-/** The oven's dial: which of the day's moves it was, or a choice of the cook's own. */
+/** No oven roasts below the one in Fahrenheit, and none in a house goes above the other in Celsius. */
+const [roastFahrenheitLow, dialCelsiusHigh] = [190, 300];
+
+/** The scale that alone makes sense of a dial's number; the household's where both do. */
+function dialScale(value: number | undefined, { dinner, standing }: Context): 'F' | 'C' {
+  const household = dinner.units.temperature;
+  if (value === undefined) return household;
+  if (household === 'C') return value > dialCelsiusHigh ? 'F' : 'C';
+  const roasting = /^(planning|prep|preheat|sear|low-roast)$/.test(standing.stage);
+  return roasting && value >= 100 && value <= roastFahrenheitLow ? 'C' : 'F';
+}
+
+/** The oven's dial; a number that only the other scale can mean changes the household's, and says so. */
 export function ovenDial(heard: HeardOf<'report-oven'>, context: Context): Decision | undefined {
+  const unit = heard.unit ?? dialScale(heard.temperature, context);
+  const moved = dialMoved({ ...heard, unit }, context);
+  if (!moved || heard.unit !== undefined || unit === context.dinner.units.temperature) return moved;
+  return {
+    facts: [{ type: 'units-set', temperatureUnit: unit }, ...moved.facts],
+    outcomes: [{ key: 'units-set' }, ...moved.outcomes],
+  };
+}
+
+/** Which of the day's moves it was, or a choice of the cook's own. */
+function dialMoved(heard: HeardOf<'report-oven'>, context: Context): Decision | undefined {
   const { dinner, standing, expected } = context;
   const unit = heard.unit ?? dinner.units.temperature;
   const at = happenedAt(heard, context);

@@ -2,6 +2,8 @@
  * The order in which a roast's day must have happened: a report of one moment implies those before
  * it, which are then taken for granted at the likeliest time and said so.
  */
+import { stepIdOf } from '../kitchen/card.ts';
+import { roastCardOf } from '../kitchen/dinner.ts';
 import type { NewFact } from '../kitchen/facts.ts';
 import type { RoastEvent } from './chart.ts';
 import type { Context } from './context.ts';
@@ -64,7 +66,12 @@ export function factsOf(
     case 'oven-down':
       return [done('oven-down'), stood(options.ovenCelsius ?? roastCelsius)];
     case 'roast-in':
-      return [done('roast-in')];
+      return [
+        ...workBehind(context).map(
+          (step): NewFact => ({ type: 'step-done', step, happenedAt, presumed: true }),
+        ),
+        done('roast-in'),
+      ];
     case 'pull':
       return [done('pull'), { type: 'step-started', step: 'rest', happenedAt, ...presumed }];
     case 'carve':
@@ -74,6 +81,25 @@ export function factsOf(
     case 'put-away':
       return [done('put-away')];
   }
+}
+
+/** The raw roast's own work that nobody reported: in the oven it is behind the cook, done or not. */
+function workBehind(context: Context): string[] {
+  const card = roastCardOf(context.dinner);
+  if (!card) return [];
+  const behind = new Set(['out-of-fridge']);
+  const goBack = (id: string): void => {
+    for (const { step } of card.steps.find((one) => one.id === id)?.after ?? []) {
+      if (isMoment(step) || behind.has(step)) continue;
+      behind.add(step);
+      goBack(step);
+    }
+  };
+  goBack('roast-in');
+  return card.steps
+    .map((one) => stepIdOf(card, one))
+    .filter((step) => behind.has(step) && context.dinner.steps.get(step)?.doneAt === undefined)
+    .filter((step) => context.dinner.steps.get(step)?.skipped !== true);
 }
 
 const known = (context: Context, step: string): boolean => {

@@ -68,6 +68,26 @@ describe('a cook with the roast in', () => {
     expect(turn.view.asking?.kind).toBe('reading-improbable');
   });
 
+  it('counts in the scale that alone makes sense of a dial or a core', async () => {
+    const metric = await told([...dinner.slice(0, 2), ['16:05', 'turned it down to 160']]);
+    expect(metric.text).toMatch(/^Celsius from now on\. Oven at 160 °C/);
+    const low = await told([...dinner.slice(0, 2), ['16:05', 'turned it down to 250']]);
+    expect(low.turn.view.units.temperature).toBe('F');
+    const core = await told([...dinner, ['17:30', 'it reads 40']]);
+    expect(core.turn.view.asking?.text).toMatch(/other scale/);
+  });
+
+  it('has the raw work behind once the roast is in', async () => {
+    const { text, turn } = await told([
+      ['15:50', dinner[0]?.[1] ?? ''],
+      ['15:55', 'the roast went in ten minutes ago'],
+      ['15:56', "what's next"],
+    ]);
+    expect(text).not.toMatch(/trim|french|truss|season|fridge, onto/);
+    const raw = turn.view.steps.filter((step) => /^(trim|french|truss|season)$/.test(step.id));
+    expect(raw.every((step) => step.state === 'done')).toBe(true);
+  });
+
   it('is taken to be back after a burn once the next step is asked for', async () => {
     const burnt: readonly Line[] = [...dinner, ['16:20', 'I burnt my hand']];
     const soon = await told([...burnt, ['16:22', 'what now']]);
