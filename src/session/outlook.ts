@@ -2,16 +2,11 @@
  * A dinner as it looks from one instant: the folded facts, where the charts stand, the forecast and
  * the plan. Derived anew from the facts each time; nothing here is stored.
  */
-import { minutesBetween } from '../base/time.ts';
 import { celsiusOfFahrenheit } from '../base/units.ts';
+import { coreTold } from '../kitchen/core-told.ts';
 import { type Dinner, dinnerOf } from '../kitchen/dinner.ts';
 import type { Fact } from '../kitchen/facts.ts';
-import {
-  type Band,
-  coreAtMinute,
-  type Forecast,
-  type ForecastQuestion,
-} from '../kitchen/forecast.ts';
+import type { Band, Forecast, ForecastQuestion } from '../kitchen/forecast.ts';
 import type { Plan } from '../kitchen/plan.ts';
 import type { Expected } from '../machine/context.ts';
 import { type Standing, standingOf } from '../machine/stage.ts';
@@ -23,6 +18,7 @@ import {
   pullCelsiusOf,
   questionOf,
   riseKelvin,
+  roastCameOutAt,
   roastOf,
   roastWentInAt,
 } from '../planner/roast-day.ts';
@@ -102,7 +98,9 @@ export async function outlookOf(
 export function coreAt(outlook: Outlook, at: number): Band | undefined {
   const { forecast, plan, dinner } = outlook;
   if (!forecast || !plan || roastWentInAt(dinner) === undefined) return undefined;
-  return coreAtMinute(forecast, minutesBetween(plan.roastInAt, at));
+  const cameOutAt = roastCameOutAt(dinner);
+  const inOven = cameOutAt === undefined || at < cameOutAt;
+  return coreTold({ dinner, forecast, roastInAt: plan.roastInAt }, at, inOven);
 }
 
 /** What the machine may know of the plan and the forecast when it decides. */

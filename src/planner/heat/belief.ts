@@ -35,6 +35,8 @@ const nearShare = 0.6;
 const fewestNear = 32;
 /** Rounds of them: another where the last has left fewer members that count than this. */
 const enough = [0.4, 0.3, 0.12] as const;
+/** Fewer give no band. */
+const fewestThatCount = 6;
 /** How much wider than the normal distribution by the lines the new members lie. */
 const widening = 1.1;
 
@@ -59,21 +61,23 @@ export function believe(asked: ForecastQuestion): Belief {
   const doubted = new Set(suspects.map((suspect) => suspect.index));
   const kept = weighed.filter((index) => !doubted.has(index));
   const { population, posterior } = near(question, prior, { readings, kept, offset });
+  // Where nothing fits, one member alone would make a band of no width.
+  const weights = flattened(posterior.weights, fewestThatCount);
   return {
     question,
     ensemble: { ...population, size: prior.size },
-    weights: posterior.weights,
+    weights,
     evidenceMinute: Math.max(0, ...kept.map((index) => readings[index]!.minute)),
     kept,
     suspects,
     learnt: {
       ovenBiasKelvin: meanAndDeviation(
         population.members.map((member) => member.oven.biasKelvin),
-        posterior.weights,
+        weights,
       ),
       thermometerOffsetKelvin: posterior.offsetKelvin,
     },
-    effectiveMembers: posterior.effectiveMembers,
+    effectiveMembers: effective(weights),
   };
 }
 
@@ -114,12 +118,14 @@ const joined = (one: Population, other: Population): Population => {
   };
 };
 
-/** Weights flattened until enough members count for a line through sixteen unknowns. */
-function tempered(weights: Float64Array): Float64Array {
-  const wanted = Math.min(90, 0.3 * weights.length);
+/** Weights flattened until enough members count for a line through the unknowns. */
+const tempered = (weights: Float64Array): Float64Array =>
+  flattened(weights, Math.min(90, 0.3 * weights.length));
+
+function flattened(weights: Float64Array, fewest: number): Float64Array {
   let flat = weights;
   for (let power = 0.5; power > 0.01; power /= 2) {
-    if (effective(flat) >= wanted) break;
+    if (effective(flat) >= fewest) break;
     flat = weights.map((weight) => weight ** power);
   }
   return flat;

@@ -19,6 +19,13 @@ const doubtKelvin = 3.5;
 /** Two readings closer than this in time should agree within the second figure. */
 const togetherMinutes = 4;
 const togetherKelvin = 4.5;
+/**
+ * Mean square of the deviations beyond which readings contradict each other: of simulated roasts one in a
+ * hundred comes to 2.8, one that stalls to 5.
+ */
+const contradictionSquare = 6;
+/** More that are wrong alike are not looked for. */
+const mostTogether = 3;
 /** More than so many are not looked for: beyond them the roast is not what was told. */
 const mostSuspects = 12;
 /** A thermometer that says the same for so long, give or take, while the core must have climbed. */
@@ -38,25 +45,66 @@ export interface DoubtOptions extends Omit<Evidence, 'kept'> {
 }
 
 export function suspectsAmong(options: DoubtOptions): Suspect[] {
-  const { weighed } = options;
-  const suspects: Suspect[] = stuckAmong(options);
-  const aside = new Set(suspects.map((one) => one.index));
-  let kept = weighed.filter((index) => !aside.has(index));
-  const most = Math.min(mostSuspects, Math.ceil(weighed.length / 2));
+  const stuck = stuckAmong(options);
+  const aside = new Set(stuck.map((one) => one.index));
+  const credible = options.weighed.filter((index) => !aside.has(index));
+  const oneByOne = believed(worstFirst(options, credible));
+  const disagreeing = disagreeingAmong(options.readings, without(credible, oneByOne));
+  const alone = without(credible, disagreeing);
+  const suspects = contradictory(options, without(alone, oneByOne))
+    ? (fewestAside(options, alone) ?? oneByOne)
+    : oneByOne;
+  return [...stuck, ...suspects, ...disagreeing].sort((a, b) => a.index - b.index);
+}
+
+const without = (indices: readonly number[], suspects: readonly Suspect[]): number[] =>
+  indices.filter((index) => suspects.every((one) => one.index !== index));
+
+/** The one that fits the others worst is set aside, then the worst of the rest, until all fit. */
+function worstFirst(options: DoubtOptions, credible: readonly number[]): Suspect[] {
+  const suspects: Suspect[] = [];
+  const most = Math.min(mostSuspects, Math.ceil(options.weighed.length / 2));
   while (suspects.length < most) {
-    const worst = worstOf(options, kept);
+    const worst = worstOf(options, without(credible, suspects));
     if (worst === undefined) break;
     suspects.push(worst);
-    kept = kept.filter((index) => index !== worst.index);
   }
-  suspects.push(...disagreeingAmong(options.readings, kept));
-  return believed(suspects).sort((a, b) => a.index - b.index);
+  return suspects;
 }
 
 /** One reading under all others is a slip; a second one says that the roast really lags. */
 function believed(suspects: readonly Suspect[]): Suspect[] {
   const low = suspects.filter((one) => one.why === 'too-low');
   return low.length >= 2 ? suspects.filter((one) => one.why !== 'too-low') : [...suspects];
+}
+
+/**
+ * Two that are wrong alike hide each other: each fits the other. Then the fewest are set aside that
+ * leave what a roast can do; of as few, the oldest, since what was read last was read knowing of them.
+ */
+function fewestAside(options: DoubtOptions, credible: readonly number[]): Suspect[] | undefined {
+  const most = Math.min(mostTogether, Math.floor(credible.length / 2));
+  for (let count = 1; count <= most; count += 1) {
+    for (const set of setsOf(credible, count)) {
+      const kept = credible.filter((index) => !set.includes(index));
+      if (!contradictory(options, kept))
+        return set.map((index) => suspectBeside(options, kept, index));
+    }
+  }
+  return undefined;
+}
+
+/** Sets of so many, those of the oldest first. */
+function setsOf(indices: readonly number[], count: number): number[][] {
+  if (count === 0) return [[]];
+  return indices.flatMap((last, place) =>
+    setsOf(indices.slice(0, place), count - 1).map((set) => [...set, last]),
+  );
+}
+
+function suspectBeside(options: DoubtOptions, kept: readonly number[], index: number): Suspect {
+  const expected = leftOutOneByOne(options, [...kept, index]).at(-1)!;
+  return { index, why: reasonFor(options.readings, kept, index, expected) };
 }
 
 /**
@@ -103,6 +151,15 @@ function covarianceOf({ lines, readings, offset }: DoubtOptions, kept: readonly 
     (index) => readings[index]!.celsius - offset.mean - lines.model.intercepts[index]!,
   );
   return { root: choleskyOf(matrix, size), away, size };
+}
+
+/** Whether readings lie together further from what a roast can do than chance would have them. */
+function contradictory(options: DoubtOptions, kept: readonly number[]): boolean {
+  if (kept.length < 2) return false;
+  const { root, away, size } = covarianceOf(options, kept);
+  const solved = solve(root, size, away);
+  const square = away.reduce((sum, one, row) => sum + one * solved[row]!, 0);
+  return square / size > contradictionSquare;
 }
 
 /** What each would be expected to be by all the others: from one inverse of their covariance. */

@@ -87,7 +87,7 @@ export function outlook(options: OutlookOptions): Forecast {
     core: minutes.map((minute) => ({ minute, celsius: bandOf((one) => coreAt(one, minute)) })),
     coreNowCelsius: bandOf((one) => coreAt(one, nowMinute)),
     ...restOutlook(paced, weights),
-    ...looks(question, pulls),
+    ...looks(question, pulls, belief.suspects),
     suspectReadings: belief.suspects,
     assumptions: assumptionsOf(question, belief),
     slice: sliceOutlook(
@@ -203,20 +203,32 @@ function peakOf(rest: Float32Array): { celsius: number; minutes: number } {
   return { celsius: rest[best]!, minutes: best * recordMinutes };
 }
 
+/** A core climbs no faster than this late on, 1 °F a minute. Common practice, no source. */
+const climbKelvinPerMinute = 0.55;
+/** After a number that does not fit, the next look settles it. */
+const settlingMinutes = 3;
+
 /**
  * The latest look leaves under one chance in twenty of having passed the pull; the next is a good half
- * of the way there, since a reading tells more the nearer the pull is.
+ * of the way there, since a reading tells more the nearer the pull is. A last reading that is doubted for
+ * being high may still be right: until that is settled, the look is as soon as it asks for.
  */
 function looks(
-  question: ForecastQuestion,
+  { nowMinute, outMinute, pullCelsius, readings }: ForecastQuestion,
   pulls: Weighted,
+  suspects: Belief['suspects'],
 ): Pick<Forecast, 'nextCheckMinute' | 'latestLookMinute'> {
-  const { nowMinute, outMinute } = question;
-  const latestLookMinute = Math.max(nowMinute, pulls.quantile(lookChance));
   if (outMinute !== undefined)
     return { latestLookMinute: nowMinute, nextCheckMinute: nowMinute + 10 };
+  const last = readings.length - 1;
+  const doubted = suspects.some((one) => one.index === last) ? readings[last] : undefined;
+  const ifRight = doubted
+    ? doubted.minute + Math.max(0, pullCelsius - doubted.celsius) / climbKelvinPerMinute
+    : Number.POSITIVE_INFINITY;
+  const latestLookMinute = Math.max(nowMinute, Math.min(pulls.quantile(lookChance), ifRight));
   const far = latestLookMinute - nowMinute;
-  return { latestLookMinute, nextCheckMinute: nowMinute + Math.max(2, far > 12 ? 0.6 * far : far) };
+  const next = doubted ? settlingMinutes : far > 12 ? 0.6 * far : far;
+  return { latestLookMinute, nextCheckMinute: nowMinute + Math.max(2, Math.min(far, next)) };
 }
 
 function reductionsUntil(track: Track, minute: number): number {

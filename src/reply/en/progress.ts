@@ -1,10 +1,13 @@
 /** What a report changes: the reading, the pull, the table, what is taken to be done. */
+import { assertNever } from '../../base/assert.ts';
 import { minutesBetween } from '../../base/time.ts';
+import { doubtOf } from '../../kitchen/core-told.ts';
 import type { OutcomeOf } from '../../kitchen/outcome.ts';
 import type { Scene } from '../scene.ts';
 import { capital, forEyes, list, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { afterWords } from './after.ts';
 import { offer } from './options.ts';
+import { coreNow } from './standing.ts';
 import { callWords, doneClause, findStep, pullShown } from './steps.ts';
 import { between, clock, degrees, degreesApart, duration } from './words.ts';
 
@@ -135,12 +138,40 @@ export function readingWords({ celsius, again }: OutcomeOf<'reading-noted'>, sce
       callWords('pull', scene),
       say`Tell me when it is out.`,
     ]);
+  const doubt = doubtWords(scene);
   return sentences([
     capital(say`${degrees(celsius, dinner.units)}.`),
+    doubt,
     pullWords(scene),
-    lookWords(scene),
+    doubt === silent ? lookWords(scene) : silent,
     tableWords(scene),
   ]);
+}
+
+/** Why the last reading does not count, and what would settle it; silent where it does. */
+function doubtWords(scene: Scene): Spoken {
+  const { plan, forecast, dinner } = scene;
+  const last = dinner.readings.at(-1);
+  if (!plan || !forecast || !last) return silent;
+  const why = doubtOf(last, { dinner, forecast, roastInAt: plan.roastInAt });
+  if (why === undefined) return silent;
+  const core = coreNow(scene);
+  const about = core ? degrees(core.p50, dinner.units) : say`less`;
+  switch (why) {
+    case 'too-high':
+    case 'moved-probe':
+    case 'disagrees-with-another':
+      return say`That does not fit the others: they say about ${about}, and a tip off the middle reads high. Look again in a couple of minutes, the tip in the very middle.`;
+    case 'too-low':
+    case 'falling':
+      return say`That is lower than the others allow: they say about ${about}. Look again in a couple of minutes, a little deeper.`;
+    case 'stuck':
+      return say`It has not moved since the last one, though the core must have: try it in your hand, or take another thermometer.`;
+    case 'wrong-unit':
+      return say`The others say about ${about}. Was that in the other scale?`;
+    default:
+      return assertNever(why);
+  }
 }
 
 /** Moments of the day that are answered in words of their own. */

@@ -1,5 +1,7 @@
 /** Where the dinner stands, for whoever words it: the open step, the next one, the core now. */
 import { minutesBetween } from '../../base/time.ts';
+import { coreTold } from '../../kitchen/core-told.ts';
+import type { Band } from '../../kitchen/forecast.ts';
 import type { PlannedStep } from '../../kitchen/plan.ts';
 import type { Scene } from '../scene.ts';
 import { say } from '../spoken.ts';
@@ -46,11 +48,9 @@ export function stepAbout(about: string, scene: Scene): PlannedStep | undefined 
 export const carveAt = (scene: Scene): number =>
   scene.plan?.steps.find((step) => step.id === 'carve')?.startAt ?? scene.now;
 
-/** The core now by the forecast, between its points. */
-export function coreNow(scene: Scene): { p10: number; p50: number; p90: number } | undefined {
-  const { plan, forecast, now } = scene;
+/** The core now, as it is told everywhere. */
+export function coreNow({ plan, forecast, dinner, now, stage }: Scene): Band | undefined {
   if (!plan || !forecast) return undefined;
-  const minute = minutesBetween(plan.roastInAt, now);
-  const later = forecast.core.find((one) => one.minute >= minute) ?? forecast.core.at(-1);
-  return later?.celsius;
+  const inOven = stage === 'sear' || stage === 'low-roast';
+  return coreTold({ dinner, forecast, roastInAt: plan.roastInAt }, now, inOven);
 }

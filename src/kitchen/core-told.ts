@@ -1,0 +1,34 @@
+/** The core as the cook is told it, and which of their readings the forecast doubts. */
+import { type Instant, minutesBetween } from '../base/time.ts';
+import type { Dinner, Reading } from './dinner.ts';
+import { type Band, coreAtMinute, type Forecast, type SuspectReason } from './forecast.ts';
+
+export interface RoastSeen {
+  dinner: Dinner;
+  forecast: Forecast;
+  roastInAt: Instant;
+}
+
+/** The readings that the forecast was asked with, in its order. */
+const readingsOf = ({ dinner, roastInAt }: RoastSeen): readonly Reading[] =>
+  dinner.readings.filter((one) => one.happenedAt >= roastInAt);
+
+/** Why a reading is doubted; undefined for one that counts. */
+export function doubtOf(reading: Reading, seen: RoastSeen): SuspectReason | undefined {
+  const index = readingsOf(seen).indexOf(reading);
+  return seen.forecast.suspectReadings.find((one) => one.index === index)?.why;
+}
+
+/**
+ * By the forecast; in the oven no lower than the last reading that counts, since a core does not fall
+ * there and nobody believes a figure under the one they have just read.
+ */
+export function coreTold(seen: RoastSeen, at: Instant, inOven: boolean): Band | undefined {
+  const core = coreAtMinute(seen.forecast, minutesBetween(seen.roastInAt, at));
+  const last = readingsOf(seen).findLast(
+    (one) => one.happenedAt <= at && doubtOf(one, seen) === undefined,
+  );
+  if (!core || !last || !inOven) return core;
+  const read = last.celsius - (seen.dinner.thermometerOffsetKelvin ?? 0);
+  return { p10: core.p10, p50: Math.max(core.p50, read), p90: Math.max(core.p90, read) };
+}
