@@ -48,7 +48,7 @@ export function suspectsAmong(options: DoubtOptions): Suspect[] {
   const stuck = stuckAmong(options);
   const aside = new Set(stuck.map((one) => one.index));
   const credible = options.weighed.filter((index) => !aside.has(index));
-  const oneByOne = believed(worstFirst(options, credible));
+  const oneByOne = believed(worstFirst(options, credible), options);
   const disagreeing = disagreeingAmong(options.readings, without(credible, oneByOne));
   const alone = without(credible, disagreeing);
   const suspects = contradictory(options, without(alone, oneByOne))
@@ -72,10 +72,19 @@ function worstFirst(options: DoubtOptions, credible: readonly number[]): Suspect
   return suspects;
 }
 
-/** One reading under all others is a slip; a second one says that the roast really lags. */
-function believed(suspects: readonly Suspect[]): Suspect[] {
+/**
+ * One reading under all others is a slip; a second one, or a last one that has climbed all the same, says
+ * that the roast really lags.
+ */
+function believed(suspects: readonly Suspect[], { readings, weighed }: DoubtOptions): Suspect[] {
   const low = suspects.filter((one) => one.why === 'too-low');
-  return low.length >= 2 ? suspects.filter((one) => one.why !== 'too-low') : [...suspects];
+  const [before, last] = weighed.slice(-2);
+  const slowed =
+    low.some((one) => one.index === last) &&
+    readings[last!]!.celsius > readings[before!]!.celsius + stuckKelvin;
+  return low.length >= 2 || slowed
+    ? suspects.filter((one) => one.why !== 'too-low')
+    : [...suspects];
 }
 
 /**
@@ -87,12 +96,17 @@ function fewestAside(options: DoubtOptions, credible: readonly number[]): Suspec
   for (let count = 1; count <= most; count += 1) {
     for (const set of setsOf(credible, count)) {
       const kept = credible.filter((index) => !set.includes(index));
-      if (!contradictory(options, kept))
-        return set.map((index) => suspectBeside(options, kept, index));
+      if (contradictory(options, kept)) continue;
+      const suspects = set.map((index) => suspectBeside(options, kept, index));
+      return isStall(suspects, kept) ? [] : suspects;
     }
   }
   return undefined;
 }
+
+/** The last of them lower than the others allow: the roast has slowed, and all count. */
+const isStall = (suspects: readonly Suspect[], kept: readonly number[]): boolean =>
+  suspects.every((one) => one.why === 'too-low' && one.index > kept.at(-1)!);
 
 /** Sets of so many, those of the oldest first. */
 function setsOf(indices: readonly number[], count: number): number[][] {

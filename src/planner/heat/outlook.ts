@@ -35,6 +35,8 @@ interface Paced {
   track: Track;
   pace: number;
   pullMinute: number;
+  /** The track's rest with the member's own climb. */
+  rest: Float32Array;
 }
 
 export interface OutlookOptions {
@@ -54,14 +56,19 @@ export function outlook(options: OutlookOptions): Forecast {
     const pace = options.members[index]!.pace;
     const past = track.pullMinute <= from;
     const pullMinute = past ? track.pullMinute : from + (track.pullMinute - from) * pace;
-    return { track, pace, pullMinute: Math.min(latestMinute, pullMinute) };
+    return {
+      track,
+      pace,
+      pullMinute: Math.min(latestMinute, pullMinute),
+      rest: out ? track.rest : climbing(track.rest, options.members[index]!.rise),
+    };
   });
   const inOven = (one: Paced, minute: number): number =>
     trackAt(one.track.core, minute <= from ? minute : from + (minute - from) / one.pace);
   const coreAt = (one: Paced, minute: number): number => {
     if (out || minute <= Math.max(nowMinute, one.pullMinute)) return inOven(one, minute);
-    if (one.pullMinute >= nowMinute) return trackAt(one.track.rest, minute - one.pullMinute);
-    const rise = trackAt(one.track.rest, minute - nowMinute) - one.track.rest[0]!;
+    if (one.pullMinute >= nowMinute) return trackAt(one.rest, minute - one.pullMinute);
+    const rise = trackAt(one.rest, minute - nowMinute) - one.rest[0]!;
     return inOven(one, nowMinute) + rise;
   };
   const bandOf = (value: (one: Paced) => number): Band =>
@@ -176,11 +183,11 @@ function restOutlook(
     afterRest.push({
       minutesAfterPull: minutes,
       celsius: new Weighted(
-        paced.map(({ track }) => trackAt(track.rest, minutes)),
+        paced.map(({ rest }) => trackAt(rest, minutes)),
         weights,
       ).band,
     });
-  const peaks = paced.map(({ track }) => peakOf(track.rest));
+  const peaks = paced.map(({ rest }) => peakOf(rest));
   return {
     afterRest,
     peak: {
@@ -195,6 +202,9 @@ function restOutlook(
     },
   };
 }
+
+const climbing = (rest: Float32Array, by: number): Float32Array =>
+  rest.map((celsius) => rest[0]! + (celsius - rest[0]!) * by);
 
 function peakOf(rest: Float32Array): { celsius: number; minutes: number } {
   let best = 0;

@@ -30,6 +30,7 @@ const unknowns = [
   'weight',
   'frozen',
   'pace',
+  'rise',
 ] as const;
 type Unknown = (typeof unknowns)[number];
 export const unknownCount = unknowns.length;
@@ -44,6 +45,8 @@ export interface Member {
   frozenShare: number;
   /** Multiplies how strongly the board, the tent and the room draw heat in the rest. */
   restFactor: number;
+  /** Multiplies the climb in the rest: what the model's shape and skin get wrong of it. */
+  rise: number;
   /** Multiplies the time left from the last evidence on: what no parameter of the model can express. */
   pace: number;
 }
@@ -66,6 +69,8 @@ const widths = {
   drying: 0.7,
   lag: 0.45,
   rest: 0.35,
+  riseOfRib: 0.06,
+  riseOfOther: 0.16,
   pace: 0.06,
   weight: 0.02,
   weightFromBones: 0.13,
@@ -163,8 +168,8 @@ export function memberOf(question: ForecastQuestion, normals: Float64Array, row:
       conductivity: properties.conductivity * 0.95 * factor('conductivity', widths.conductivity),
       heatCapacity: properties.density * properties.specificHeat,
       density: properties.density,
-      wetness: 1 / (1 + Math.exp(-(0.3 + widths.wetness * z('wetness')))),
-      dryingLoss: 2.5 * factor('drying', widths.drying),
+      wetness: 1 / (1 + Math.exp(-widths.wetness * z('wetness'))),
+      dryingLoss: 1.5 * factor('drying', widths.drying),
     },
     oven: {
       biasKelvin: bias.mean + bias.deviation * z('bias'),
@@ -178,6 +183,7 @@ export function memberOf(question: ForecastQuestion, normals: Float64Array, row:
     startCelsius: startOf(question, z('start')),
     frozenShare: clamp(0.5 + 0.25 * z('frozen'), 0.1, 1),
     restFactor: factor('rest', widths.rest),
+    rise: factor('rise', roast.shape.form === 'rib' ? widths.riseOfRib : widths.riseOfOther),
     pace: factor('pace', widths.pace),
   };
 }

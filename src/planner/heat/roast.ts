@@ -12,6 +12,12 @@ const kelvin = 273.15;
 export const freezingCelsius = -1;
 export const freezingKelvin = 58;
 
+/**
+ * A skin never dries up: the front of evaporation withdraws under the crust and goes on giving off this
+ * share of what it gave when it was wet. Common practice of drying models, no single source.
+ */
+const crustShare = 0.2;
+
 /** What a roast is made of, one member's guess. */
 export interface Body {
   /** W/(m K) */
@@ -20,7 +26,7 @@ export interface Body {
   heatCapacity: number;
   /** kg/m³ */
   density: number;
-  /** Wet share of the skin when it goes in, 0 to 1, and the loss (kg/m²) that halves it. */
+  /** Wet share of the skin when it goes in, 0 to 1, and the loss (kg/m²) that halves what is above the crust's share. */
   wetness: number;
   dryingLoss: number;
 }
@@ -258,7 +264,8 @@ function exchange(
     const left = pascals[row]!;
     const slope = pascals[row + 1]! - left;
     const pressure = left + slope * (place - row) - vapourPascals;
-    const drawn = pressure > 0 ? (draw * dryingLoss) / (dryingLoss + losses[index]!) : 0;
+    const wet = dryingLoss / (dryingLoss + losses[index]!);
+    const drawn = pressure > 0 ? draw * (crustShare + (1 - crustShare) * wet) : 0;
     const own = skin + kelvin;
     const cube = glow * own * own * own;
     const net =

@@ -30,6 +30,8 @@ export const holdingCelsius = 76.7;
 /** Water vapour in a still oven with a roast in it, and in a fan oven that is vented. */
 const ovenVapourPascals = 5_000;
 const roomVapourPascals = 1_200;
+/** The roast steams under its foil: something like room air saturated. */
+const tentVapourPascals = 2_500;
 
 export interface TrackOptions {
   size: GridSize;
@@ -223,7 +225,10 @@ const stalled = (core: readonly number[]): boolean => {
   );
 };
 
-/** What surrounds a resting roast. Coefficients are common values for still air; no single source. */
+/**
+ * What surrounds a resting roast. Coefficients are common values for still air, less what the board keeps
+ * from the underside; no single source.
+ */
 function restSurroundings(member: Member, options: TrackOptions): Surroundings {
   const factor = member.restFactor;
   switch (options.rest) {
@@ -232,16 +237,16 @@ function restSurroundings(member: Member, options: TrackOptions): Surroundings {
       return {
         airCelsius: roomCelsius + 6,
         radiantCelsius: roomCelsius + 6,
-        convection: 6.5 * factor,
+        convection: 5.5 * factor,
         radiation: 0.5 * factor,
-        vapourPascals: roomVapourPascals,
+        vapourPascals: tentVapourPascals,
         vapourPasses: 0.9,
       };
     case 'open':
       return {
         airCelsius: roomCelsius,
         radiantCelsius: roomCelsius,
-        convection: 6.5 * factor,
+        convection: 6 * factor,
         radiation: 0.85,
         vapourPascals: roomVapourPascals,
         vapourPasses: 1,
