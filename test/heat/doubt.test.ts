@@ -88,8 +88,29 @@ describe('doubted readings', () => {
       ],
       [{ index: 1, why: 'disagrees-with-another' }],
     ],
+    [
+      'one far above the two before it',
+      [good[0]!, good[1]!, [85, 112]],
+      [{ index: 2, why: 'too-high' }],
+    ],
+    [
+      'two that agree, against two older ones',
+      [good[0]!, good[1]!, [80, 112], [83, 114]],
+      [
+        { index: 0, why: 'too-low' },
+        { index: 1, why: 'too-low' },
+      ],
+    ],
   ])('%s', (_, rows, suspects) => {
     expect(forecast(ask(rows)).suspectReadings).toEqual(suspects);
+  });
+
+  it('a doubted high number may be right: the look is soon, and the band keeps a width', () => {
+    const high = forecast(ask([good[0]!, good[1]!, [85, 112]]));
+    expect(high.nextCheckMinute).toBeLessThanOrEqual(88);
+    expect(high.latestLookMinute).toBeLessThan(85 + 20);
+    const { p10, p90 } = high.pullMinute;
+    expect(p90 - p10).toBeGreaterThan(4);
   });
 
   it('a roast that stalls is believed, and comes late', () => {

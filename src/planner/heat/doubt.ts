@@ -45,68 +45,84 @@ export interface DoubtOptions extends Omit<Evidence, 'kept'> {
 }
 
 export function suspectsAmong(options: DoubtOptions): Suspect[] {
+  const { readings, weighed } = options;
   const stuck = stuckAmong(options);
-  const aside = new Set(stuck.map((one) => one.index));
-  const credible = options.weighed.filter((index) => !aside.has(index));
-  const oneByOne = believed(worstFirst(options, credible), options);
-  const disagreeing = disagreeingAmong(options.readings, without(credible, oneByOne));
-  const alone = without(credible, disagreeing);
-  const suspects = contradictory(options, without(alone, oneByOne))
-    ? (fewestAside(options, alone) ?? oneByOne)
-    : oneByOne;
-  return [...stuck, ...suspects, ...disagreeing].sort((a, b) => a.index - b.index);
+  const credible = without(weighed, stuck);
+  const rivals = disagreeingAmong(
+    credible,
+    (warm, cool) =>
+      inOtherPlaces(readings[warm]!, readings[cool]!) && disagree(readings[warm]!, readings[cool]!),
+  );
+  const aside = fewestAside(options, without(credible, rivals));
+  const suspects = [...stuck, ...rivals, ...aside];
+  const together = disagreeingAmong(without(weighed, suspects), (warm, cool) =>
+    disagree(readings[warm]!, readings[cool]!),
+  );
+  return [...suspects, ...together].sort((a, b) => a.index - b.index);
 }
 
 const without = (indices: readonly number[], suspects: readonly Suspect[]): number[] =>
   indices.filter((index) => suspects.every((one) => one.index !== index));
 
-/** The one that fits the others worst is set aside, then the worst of the rest, until all fit. */
+/**
+ * The fewest that, set aside, leave what a roast can do: of one alone the one that fits worst; of several
+ * the oldest, since two that agree and were read last were read knowing of the others. A last one lower
+ * than the others allow is no slip if it has climbed all the same: the roast has slowed, and all count.
+ */
+function fewestAside(options: DoubtOptions, credible: readonly number[]): readonly Suspect[] {
+  const most = Math.min(mostTogether, Math.floor(credible.length / 2));
+  for (let count = 0; count <= most; count += 1) {
+    const left = setsOf(credible, count)
+      .map((set) => ({ set, kept: credible.filter((index) => !set.includes(index)) }))
+      .filter(({ kept }) => consistent(options, kept));
+    const best =
+      count === 1
+        ? left.toSorted((a, b) => misfit(options, a.kept) - misfit(options, b.kept))[0]
+        : left[0];
+    if (best === undefined) continue;
+    return unlessSlowed(
+      options,
+      best.kept,
+      best.set.map((index) => suspectBeside(options, best.kept, index)),
+    );
+  }
+  const suspects = worstFirst(options, credible);
+  return unlessSlowed(options, without(credible, suspects), suspects);
+}
+
+/** None, where all of them came last, climbed, and are only lower than was expected. */
+function unlessSlowed(
+  { readings }: DoubtOptions,
+  kept: readonly number[],
+  suspects: readonly Suspect[],
+): readonly Suspect[] {
+  const before = kept.at(-1);
+  const slowed = suspects.every(
+    ({ index, why }) =>
+      why === 'too-low' &&
+      (before === undefined ||
+        (index > before && readings[index]!.celsius > readings[before]!.celsius + stuckKelvin)),
+  );
+  return slowed ? [] : suspects;
+}
+
+const consistent = (options: DoubtOptions, kept: readonly number[]): boolean =>
+  misfit(options, kept) <= contradictionSquare && worstOf(options, kept) === undefined;
+
+/** Where too many are wrong to try all: the worst of them, then the worst of the rest, until all fit. */
 function worstFirst(options: DoubtOptions, credible: readonly number[]): Suspect[] {
   const suspects: Suspect[] = [];
   const most = Math.min(mostSuspects, Math.ceil(options.weighed.length / 2));
   while (suspects.length < most) {
-    const worst = worstOf(options, without(credible, suspects));
+    const kept = without(credible, suspects);
+    const worst = worstOf(options, kept);
     if (worst === undefined) break;
-    suspects.push(worst);
+    suspects.push(
+      suspectBeside(options, without(kept, [{ index: worst, why: 'too-high' }]), worst),
+    );
   }
   return suspects;
 }
-
-/**
- * One reading under all others is a slip; a second one, or a last one that has climbed all the same, says
- * that the roast really lags.
- */
-function believed(suspects: readonly Suspect[], { readings, weighed }: DoubtOptions): Suspect[] {
-  const low = suspects.filter((one) => one.why === 'too-low');
-  const [before, last] = weighed.slice(-2);
-  const slowed =
-    low.some((one) => one.index === last) &&
-    readings[last!]!.celsius > readings[before!]!.celsius + stuckKelvin;
-  return low.length >= 2 || slowed
-    ? suspects.filter((one) => one.why !== 'too-low')
-    : [...suspects];
-}
-
-/**
- * Two that are wrong alike hide each other: each fits the other. Then the fewest are set aside that
- * leave what a roast can do; of as few, the oldest, since what was read last was read knowing of them.
- */
-function fewestAside(options: DoubtOptions, credible: readonly number[]): Suspect[] | undefined {
-  const most = Math.min(mostTogether, Math.floor(credible.length / 2));
-  for (let count = 1; count <= most; count += 1) {
-    for (const set of setsOf(credible, count)) {
-      const kept = credible.filter((index) => !set.includes(index));
-      if (contradictory(options, kept)) continue;
-      const suspects = set.map((index) => suspectBeside(options, kept, index));
-      return isStall(suspects, kept) ? [] : suspects;
-    }
-  }
-  return undefined;
-}
-
-/** The last of them lower than the others allow: the roast has slowed, and all count. */
-const isStall = (suspects: readonly Suspect[], kept: readonly number[]): boolean =>
-  suspects.every((one) => one.why === 'too-low' && one.index > kept.at(-1)!);
 
 /** Sets of so many, those of the oldest first. */
 function setsOf(indices: readonly number[], count: number): number[][] {
@@ -125,29 +141,33 @@ function suspectBeside(options: DoubtOptions, kept: readonly number[], index: nu
  * Two places at once that both are credible: a tip off the centre reads high, so the cooler one is
  * believed and the warmer named, until the cook has settled it.
  */
-function disagreeingAmong(readings: readonly ProbeReading[], kept: readonly number[]): Suspect[] {
-  return kept
-    .filter((index) => kept.some((other) => disagree(readings[index]!, readings[other]!)))
+const disagreeingAmong = (
+  kept: readonly number[],
+  differ: (warm: number, cool: number) => boolean,
+): Suspect[] =>
+  kept
+    .filter((index) => kept.some((other) => differ(index, other)))
     .map((index) => ({ index, why: 'disagrees-with-another' as const }));
-}
+
+const inOtherPlaces = (one: ProbeReading, other: ProbeReading): boolean =>
+  one.thermometer !== other.thermometer || one.where !== other.where;
 
 const disagree = (warm: ProbeReading, cool: ProbeReading): boolean =>
   Math.abs(warm.minute - cool.minute) <= togetherMinutes &&
   warm.celsius - cool.celsius > togetherKelvin;
 
-function worstOf(options: DoubtOptions, kept: readonly number[]): Suspect | undefined {
-  const { readings } = options;
-  const expected = leftOutOneByOne(options, kept);
-  let worst: { row: number; score: number } | undefined;
-  kept.forEach((index, row) => {
-    const { celsius, deviation } = expected[row]!;
-    const gap = Math.abs(readings[index]!.celsius - celsius);
+/** The index that fits the others worst, if it is beyond doubt's limits. */
+function worstOf(options: DoubtOptions, kept: readonly number[]): number | undefined {
+  let worst: number | undefined;
+  let worstScore = doubtDeviations;
+  leftOutOneByOne(options, kept).forEach(({ celsius, deviation }, row) => {
+    const gap = Math.abs(options.readings[kept[row]!]!.celsius - celsius);
     const score = gap < doubtKelvin ? 0 : gap / deviation;
-    if (score > doubtDeviations && score > (worst?.score ?? 0)) worst = { row, score };
+    if (score <= worstScore) return;
+    worstScore = score;
+    worst = kept[row]!;
   });
-  if (worst === undefined) return undefined;
-  const index = kept[worst.row]!;
-  return { index, why: reasonFor(readings, kept, index, expected[worst.row]!) };
+  return worst;
 }
 
 /** Readings' covariance by the lines and their errors; rows as in `kept`. */
@@ -167,13 +187,12 @@ function covarianceOf({ lines, readings, offset }: DoubtOptions, kept: readonly 
   return { root: choleskyOf(matrix, size), away, size };
 }
 
-/** Whether readings lie together further from what a roast can do than chance would have them. */
-function contradictory(options: DoubtOptions, kept: readonly number[]): boolean {
-  if (kept.length < 2) return false;
+/** Mean square of how far readings lie together from what a roast can do, in deviations. */
+function misfit(options: DoubtOptions, kept: readonly number[]): number {
+  if (kept.length === 0) return 0;
   const { root, away, size } = covarianceOf(options, kept);
   const solved = solve(root, size, away);
-  const square = away.reduce((sum, one, row) => sum + one * solved[row]!, 0);
-  return square / size > contradictionSquare;
+  return away.reduce((sum, one, row) => sum + one * solved[row]!, 0) / size;
 }
 
 /** What each would be expected to be by all the others: from one inverse of their covariance. */

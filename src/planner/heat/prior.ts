@@ -86,6 +86,9 @@ const exposure = { rack: 1.03, unsaid: 1, pan: 0.96 } as const;
 /** Household refrigerators stand at 3 to 5 °C; the core follows. */
 export const refrigeratorCelsius = 4;
 
+/** The coldest that meat can be without a word of frost. */
+const unfrozenCelsius = 0;
+
 /** The core's rise on the counter: some 5 K in the first two hours for a joint. Common practice. */
 export const startAfterCounter = (minutes: number): number =>
   refrigeratorCelsius + 16 * (1 - Math.exp(-((minutes / 420) ** 1.3)));
@@ -189,10 +192,16 @@ export function memberOf(question: ForecastQuestion, normals: Float64Array, row:
 }
 
 function startOf({ roast }: ForecastQuestion, z: number): number {
-  if (roast.startCelsius !== undefined) return roast.startCelsius + widths.startKnownKelvin * z;
+  // What was not said to be frozen is not: a degree too low would hold a core back by half an hour.
+  const least = roast.frozen === true ? Number.NEGATIVE_INFINITY : unfrozenCelsius;
+  if (roast.startCelsius !== undefined)
+    return Math.max(
+      Math.min(least, roast.startCelsius),
+      roast.startCelsius + widths.startKnownKelvin * z,
+    );
   if (roast.minutesOutOfFridge !== undefined)
-    return startAfterCounter(roast.minutesOutOfFridge) + 2 * z;
-  return refrigeratorCelsius + 1 + widths.startFridgeKelvin * z;
+    return Math.max(least, startAfterCounter(roast.minutesOutOfFridge) + 2 * z);
+  return Math.max(least, refrigeratorCelsius + 1 + widths.startFridgeKelvin * z);
 }
 
 /** Inverse of the standard normal distribution: Acklam's rational form, good to 1e-9 relative. */

@@ -93,18 +93,24 @@ export const copyState = (state: RoastState): RoastState => ({
   mayBeFrozen: state.mayBeFrozen,
 });
 
+/** Freezing happens over some three kelvin; below that, ice warms with about half the heat. */
+const slushKelvin = 3;
+const iceShare = 0.55;
+
 /** The held temperature of a cell from its true one, and back; the two agree above freezing. */
-const thawed = (celsius: number): number =>
-  celsius >= freezingCelsius
-    ? celsius
-    : freezingCelsius - freezingKelvin + 0.55 * (celsius - freezingCelsius - 3);
+const thawed = (celsius: number): number => {
+  const below = freezingCelsius - celsius;
+  if (below <= 0) return celsius;
+  return below < slushKelvin
+    ? freezingCelsius - (freezingKelvin * below) / slushKelvin
+    : freezingCelsius - freezingKelvin - iceShare * (below - slushKelvin);
+};
 const trueCelsius = (held: number): number => {
-  if (held >= freezingCelsius) return held;
   const below = freezingCelsius - held;
-  // Freezing happens over some three kelvin; below that, ice warms with about half the heat.
+  if (below <= 0) return held;
   return below < freezingKelvin
-    ? freezingCelsius - (3 * below) / freezingKelvin
-    : freezingCelsius - 3 - (below - freezingKelvin) / 0.55;
+    ? freezingCelsius - (slushKelvin * below) / freezingKelvin
+    : freezingCelsius - slushKelvin - (below - freezingKelvin) / iceShare;
 };
 
 /** Temperature on the axis in the mid-plane, from the two innermost rings and slices. */
