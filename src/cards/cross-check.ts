@@ -55,6 +55,22 @@ export function danglingSteps(card: Card, known: ReadonlyMap<string, Card>): Fau
   );
 }
 
+/** A roast that a dish is usual with, and that no card knows. */
+export function unknownRoasts(card: Card, known: ReadonlyMap<string, Card>): Fault[] {
+  if (card.card === 'roast' || !Array.isArray(card.usual)) return [];
+  const roasts = [...known.values()].filter((one) => one.card === 'roast').map((one) => one.id);
+  return card.usual.flatMap((cut, index): Fault[] =>
+    roasts.includes(cut)
+      ? []
+      : [
+          {
+            path: ['usual', index],
+            sentence: `there is no card of a roast "${cut}"${guess(cut, roasts)}`,
+          },
+        ],
+  );
+}
+
 function twiceNamedSteps(card: Card): Fault[] {
   const seen = new Set<string>();
   return card.steps.flatMap((step, index) => {

@@ -9,7 +9,8 @@ export const glossary: Readonly<Record<string, string>> = {
   names: 'Every way a cook may say it, the commonest first.',
   serves: 'How far it goes, for people.',
   butcher: 'What to ask the butcher for, one spoken sentence at a time.',
-  usual: 'true: served with every roast unless the cook says otherwise.',
+  usual:
+    'true: served with every roast unless the cook says otherwise; a list of roast ids: with those.',
   ingredients: 'What goes in, one item each; the shopping list is made from this.',
   item: 'What to buy, written the same way in every card so that amounts add up.',
   amount: 'How much, as a plain number, in the unit below.',

@@ -7,7 +7,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Card } from '../kitchen/card.ts';
-import { crossCheck, danglingSteps } from './cross-check.ts';
+import { crossCheck, danglingSteps, unknownRoasts } from './cross-check.ts';
 import type { CardError } from './error.ts';
 import { type ReadCard, readCard } from './read.ts';
 
@@ -50,7 +50,7 @@ export function loadCards(folders: readonly string[]): LoadedCards {
   }
   const known = new Map([...byId].map(([id, read]) => [id, read.card]));
   for (const [id, read] of byId) {
-    const dangling = danglingSteps(read.card, known);
+    const dangling = [...danglingSteps(read.card, known), ...unknownRoasts(read.card, known)];
     errors.push(...dangling.map(({ path, sentence }) => ({ ...read.place(path), sentence })));
     if (dangling.length > 0) known.delete(id);
   }

@@ -45,6 +45,8 @@ export function sentencesOf(issue: SchemaIssue, card: unknown): Fault[] {
     case 'invalid_value':
       return [{ path, sentence: `this must be ${oneOf(issue.values ?? [])}, not ${shown(found)}` }];
     case 'invalid_union':
+      if (path.at(-1) === 'usual')
+        return [{ path, sentence: `this wants true, false or a list of ids of roasts` }];
       return [
         {
           path,

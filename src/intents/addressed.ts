@@ -41,7 +41,10 @@ export function cuesOf(said: Said, kindOf: KindOfWord, isFamiliar: IsFamiliar): 
   const cues = new Set<string>(['always']);
   const words = said.line.split(' ').filter(Boolean);
   const names = words.map((word) => nameOf(word, said.quantities));
+  const dishes = new Set(said.placed.flatMap(({ meaning }) => dishWordsOf(meaning)));
   const kinds = words.map((word) => {
+    // What was heard as the name of a dish is the kitchen's, though no card has it.
+    if (dishes.has(word)) return 'K';
     const kind = mark.exec(word)?.[1] ?? kindOf(word, said.context);
     return /^[cSV]$/.test(kind) && !isFamiliar(word) ? 'U' : kind;
   });
@@ -54,6 +57,10 @@ export function cuesOf(said: Said, kindOf: KindOfWord, isFamiliar: IsFamiliar): 
   addHeard(cues, said, plain.length, kinds);
   return [...cues];
 }
+
+/** The words of a dish that is put on the menu or taken off it. */
+export const dishWordsOf = (meaning: Placed['meaning']): string[] =>
+  meaning.intent === 'add-dish' || meaning.intent === 'drop-dish' ? meaning.dish.split(/[ -]/) : [];
 
 function addHeard(cues: Set<string>, said: Said, count: number, kinds: readonly string[]): void {
   const taken = new Set(said.placed.flatMap((one) => one.tokens.map((token) => token.from)));

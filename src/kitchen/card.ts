@@ -218,8 +218,8 @@ const dishSchema = z.strictObject({
   card: z.enum(['side', 'sauce', 'butter']),
   ...common,
   hold,
-  /** Served with the roast unless the cook says otherwise. */
-  usual: z.boolean().optional(),
+  /** Served unless the cook says otherwise: with every roast, or with the roasts of these ids. */
+  usual: z.union([z.boolean(), z.array(id).min(1)]).optional(),
 });
 
 export const cardSchema = z.discriminatedUnion('card', [roastSchema, dishSchema]);
@@ -229,6 +229,10 @@ export type DishCard = z.infer<typeof dishSchema>;
 export type Card = z.infer<typeof cardSchema>;
 export type CardStep = z.infer<typeof stepSchema>;
 export type Ingredient = z.infer<typeof ingredientSchema>;
+
+/** Whether a dish comes with such a roast without being asked for. */
+export const comesWith = ({ usual }: DishCard, cut: string): boolean =>
+  typeof usual === 'object' ? usual.includes(cut) : usual === true;
 
 /** Steps whose instants the roast itself decides; everything else is placed around them. */
 export const roastMoments = [

@@ -6,7 +6,7 @@
 import { assertNever } from '../base/assert.ts';
 import { type Instant, minutesBetween } from '../base/time.ts';
 import type { TemperatureUnit, WeightUnit } from '../base/units.ts';
-import type { Card, DishCard, RoastCard } from './card.ts';
+import { type Card, comesWith, type DishCard, type RoastCard, stepIdOf } from './card.ts';
 import type { Course, Fact, FactOf, Method, Option, Question } from './facts.ts';
 import type { KitchenBelief } from './forecast.ts';
 import type { Doneness, GuestNeed } from './heard.ts';
@@ -487,9 +487,33 @@ export function roastCardOf(dinner: Dinner): RoastCard | undefined {
 /** The dishes beside the roast that are on the menu, in the order their cards were taken. */
 export function menuOf(dinner: Dinner): DishCard[] {
   return dinner.cards.filter(
-    (card): card is DishCard => card.card !== 'roast' && !dinner.dropped.includes(card.id),
+    (card): card is DishCard =>
+      card.card !== 'roast' &&
+      !dinner.dropped.includes(card.id) &&
+      !wentWithItsCut(card, { ...dinner, cut: dinner.roast.cut, begun: begunOf(dinner, card) }),
   );
 }
+
+/** Dishes the cook told of in plain words, for which there is no card: nothing of them is planned. */
+export const uncardedOf = ({ added, cards }: Dinner): string[] =>
+  added.filter((dish) => !cards.some((card) => card.id === dish));
+
+/** A dish that came with another cut unasked leaves with it, unless its work has begun. */
+export const wentWithItsCut = (
+  card: DishCard,
+  so: { cut: string | undefined; added: readonly string[]; begun: boolean },
+): boolean =>
+  Array.isArray(card.usual) &&
+  so.cut !== undefined &&
+  !comesWith(card, so.cut) &&
+  !so.added.includes(card.id) &&
+  !so.begun;
+
+const begunOf = (dinner: Dinner, card: DishCard): boolean =>
+  card.steps.some((step) => {
+    const record = dinner.steps.get(stepIdOf(card, step));
+    return record?.startedAt !== undefined || record?.doneAt !== undefined;
+  });
 
 /** What is still missing before a plan can be made. */
 export function missingOf(dinner: Dinner): ('roast' | 'serving-time' | 'guests' | 'doneness')[] {

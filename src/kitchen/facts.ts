@@ -148,6 +148,7 @@ const bodies = {
   /** Not coming after all: what was noted of them counts no more. */
   'guest-gone': { who: z.string() },
   'doneness-set': { doneness: doneness.optional(), serveCelsius: z.number(), said },
+  /** A card's id, or plain words where there is no card. */
   'dish-added': { dish: z.string() },
   'dish-dropped': { dish: z.string() },
   'units-set': {

@@ -98,6 +98,7 @@ const slots = {
     unit: temperatureUnit.optional(),
   },
   'set-method': { method: z.enum(['sear-first', 'sear-last', 'steady']) },
+  /** A card's id, or the cook's own words where there is no card. */
   'add-dish': { dish: z.string() },
   'drop-dish': { dish: z.string() },
   'set-units': { temperature: temperatureUnit.optional(), weight: weightUnit.optional() },
@@ -301,7 +302,7 @@ export interface ReadContext {
   expecting?: Expectation | undefined;
   units: { temperature: 'F' | 'C'; weight: 'lb' | 'kg' };
   paused: boolean;
-  /** Dishes of this dinner, by id. */
+  /** Dishes of this dinner, by id; those without a card by the cook's own words. */
   dishes: readonly string[];
   /** Steps that are open now, by id, the current first; settles what "done" and "it" mean. */
   openSteps: readonly string[];

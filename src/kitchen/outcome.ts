@@ -16,7 +16,8 @@ export type BadValue =
   | { what: 'minutes'; minutes: number };
 
 export type Outcome =
-  | { key: 'described' }
+  /** `before`: the cut it was taken to be until now, if another. */
+  | { key: 'described'; before?: string }
   | { key: 'serving-set'; servingAt: number }
   | { key: 'serving-moved'; minutes: number; servingAt: number }
   | { key: 'guests-set'; count: number; change: number }
@@ -25,8 +26,12 @@ export type Outcome =
   | { key: 'doneness-set'; doneness?: Doneness | undefined; serveCelsius: number }
   | { key: 'method-set'; method: Method }
   | { key: 'dish-added'; dish: string }
+  /** Told of, and there is no card for it: kept, not planned. */
+  | { key: 'dish-uncarded'; dish: string }
   | { key: 'dish-unknown'; dish: string }
   | { key: 'dish-dropped'; dish: string }
+  /** Not wanted, and not on the menu anyway. */
+  | { key: 'dish-absent'; dish: string }
   | { key: 'units-set' }
   | { key: 'lacked'; thing: string; step?: string | undefined }
   | { key: 'setup-noted'; pan?: string | undefined }

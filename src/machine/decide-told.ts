@@ -2,8 +2,8 @@
 import { limits } from '../base/limits.ts';
 import { addDays, addMinutes, hourMilliseconds, instantOf, localTime } from '../base/time.ts';
 import { celsiusOf, kelvinOfFahrenheitDegrees, kilogramsOf } from '../base/units.ts';
-import { type Card, stepIdOf } from '../kitchen/card.ts';
-import { menuOf } from '../kitchen/dinner.ts';
+import { type Card, comesWith, stepIdOf } from '../kitchen/card.ts';
+import { menuOf, uncardedOf } from '../kitchen/dinner.ts';
 import type { NewFact } from '../kitchen/facts.ts';
 import type { HeardOf } from '../kitchen/heard.ts';
 import { type Context, type Decision, decided, said } from './context.ts';
@@ -55,7 +55,9 @@ export function describeRoast(heard: HeardOf<'describe-roast'>, context: Context
   // A cut that is not served pink has its temperature given, so nobody is asked for it.
   if (card?.card === 'roast' && !card.pink && dinner.target === undefined)
     facts.push({ type: 'doneness-set', serveCelsius: consumerMinimumCelsius });
-  return decided(facts, { key: 'described' });
+  const before = dinner.roast.cut;
+  const changed = before !== undefined && cut !== undefined && cut !== before;
+  return decided(facts, { key: 'described', ...(changed ? { before } : {}) });
 }
 
 function cutOf(heard: HeardOf<'describe-roast'>, context: Context): string | undefined {
@@ -167,7 +169,11 @@ const knownDish = (context: Context, dish: string): Card | undefined =>
   context.dinner.cards.find((card) => card.card !== 'roast' && card.id === dish);
 
 export function addDish(heard: HeardOf<'add-dish'>, context: Context): Decision {
-  if (!knownDish(context, heard.dish)) return said({ key: 'dish-unknown', dish: heard.dish });
+  if (!knownDish(context, heard.dish))
+    return decided([{ type: 'dish-added', dish: heard.dish }], {
+      key: 'dish-uncarded',
+      dish: heard.dish,
+    });
   return decided([...taking(context, [heard.dish]), { type: 'dish-added', dish: heard.dish }], {
     key: 'dish-added',
     dish: heard.dish,
@@ -175,13 +181,20 @@ export function addDish(heard: HeardOf<'add-dish'>, context: Context): Decision 
 }
 
 export function dropDish(heard: HeardOf<'drop-dish'>, context: Context): Decision {
-  const onMenu = menuOf(context.dinner).some((card) => card.id === heard.dish);
-  if (!onMenu) return said({ key: 'dish-unknown', dish: heard.dish });
-  return decided([{ type: 'dish-dropped', dish: heard.dish }], {
-    key: 'dish-dropped',
-    dish: heard.dish,
-  });
+  const dish = uncardedMeant(heard.dish, context) ?? heard.dish;
+  const onMenu = menuOf(context.dinner).some((card) => card.id === dish);
+  const told = uncardedOf(context.dinner).includes(dish);
+  // What no cut may bring along later is remembered, too.
+  const facts: NewFact[] =
+    onMenu || told || knownDish(context, dish) ? [{ type: 'dish-dropped', dish }] : [];
+  return decided(facts, { key: onMenu || told ? 'dish-dropped' : 'dish-absent', dish });
 }
+
+/** The dish without a card that such words name: in full, or by a part of it. */
+const uncardedMeant = (words: string, context: Context): string | undefined => {
+  const told = uncardedOf(context.dinner);
+  return told.find((one) => one === words) ?? told.find((one) => ` ${one} `.includes(` ${words} `));
+};
 
 export function lack(heard: HeardOf<'lack'>, context: Context): Decision {
   const thing = toolNamed(heard.thing, context) ?? heard.thing;
@@ -234,10 +247,11 @@ export function reportOven(heard: HeardOf<'report-oven'>, context: Context): Dec
   return { facts, outcomes };
 }
 
-/** A dinner takes the usual dishes along with its roast. */
-export function usualDishes(context: Context): NewFact[] {
-  const taken = new Set(context.dinner.cards.map((card) => card.id));
-  return context.library
-    .filter((card) => card.card !== 'roast' && card.usual === true && !taken.has(card.id))
+/** A dinner takes along the dishes that are usual with its roast. */
+export function usualDishes({ dinner, library }: Context): NewFact[] {
+  const taken = new Set(dinner.cards.map((card) => card.id));
+  const cut = dinner.roast.cut ?? usualCut;
+  return library
+    .filter((card) => card.card !== 'roast' && comesWith(card, cut) && !taken.has(card.id))
     .map((card) => ({ type: 'card-taken', card }));
 }

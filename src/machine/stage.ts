@@ -4,7 +4,7 @@
  */
 import { initialTransition, type SnapshotFrom, transition } from 'xstate';
 import { type Card, type DishCard, stepIdOf } from '../kitchen/card.ts';
-import { dinnerOf, menuOf, missingOf, standing } from '../kitchen/dinner.ts';
+import { dinnerOf, menuOf, missingOf, standing, wentWithItsCut } from '../kitchen/dinner.ts';
 import type { Fact } from '../kitchen/facts.ts';
 import type { Stage } from '../kitchen/heard.ts';
 import type { SideState } from '../kitchen/view.ts';
@@ -176,11 +176,17 @@ export function standingOf(id: string, facts: readonly Fact[], watcher?: Watcher
   const taken: Fact[] = [];
   const cards: Card[] = [];
   const dropped = new Set<string>();
+  const added: string[] = [];
+  let cut: string | undefined;
   for (const fact of counting) {
     taken.push(fact);
     if (fact.type === 'card-taken') cards.push(fact.card);
     if (fact.type === 'dish-dropped') dropped.add(fact.dish);
-    if (fact.type === 'dish-added') dropped.delete(fact.dish);
+    if (fact.type === 'dish-added') {
+      dropped.delete(fact.dish);
+      added.push(fact.dish);
+    }
+    if (fact.type === 'roast-described') cut = fact.cut ?? cut;
     if (fact.type === 'method-set') known.method = fact.method;
     for (const event of roastEventsOf(fact, known)) {
       take(event);
@@ -195,7 +201,12 @@ export function standingOf(id: string, facts: readonly Fact[], watcher?: Watcher
           take({ type: 'OVEN_LIT' });
       }
     }
-    const menu = cards.filter((card) => !dropped.has(card.id));
+    const menu = cards.filter(
+      (card) =>
+        card.card !== 'roast' &&
+        !dropped.has(card.id) &&
+        !wentWithItsCut(card, { cut, added, begun: dishes.has(card.id) }),
+    );
     for (const event of dishFact(dishes, menu, fact, watcher)) take(event);
   }
   const dinner = dinnerOf(id, facts);

@@ -3,7 +3,7 @@
  * folded and looked at from one instant.
  */
 import type { Instant } from '../base/time.ts';
-import type { Card } from '../kitchen/card.ts';
+import { type Card, comesWith } from '../kitchen/card.ts';
 import { type Fact, factVersion, type Method, type NewFact } from '../kitchen/facts.ts';
 import type { Doneness } from '../kitchen/heard.ts';
 import type { View } from '../kitchen/view.ts';
@@ -56,7 +56,7 @@ export function factsOfWritten(dinner: WrittenDinner, cards: readonly Card[]): F
   const roast = cardOf(dinner.roast.cut);
   const dishes = dinner.dishes
     ? dinner.dishes.map(cardOf)
-    : cards.filter((card) => card.card !== 'roast' && card.usual === true);
+    : cards.filter((card) => card.card !== 'roast' && comesWith(card, roast.id));
   const serveCelsius =
     dinner.serveCelsius ??
     serveCelsiusOf(
@@ -75,6 +75,7 @@ export function factsOfWritten(dinner: WrittenDinner, cards: readonly Card[]): F
     },
     { type: 'card-taken', card: roast },
     ...dishes.map((card): NewFact => ({ type: 'card-taken', card })),
+    ...(dinner.dishes ?? []).map((dish): NewFact => ({ type: 'dish-added', dish })),
     { type: 'roast-described', ...dinner.roast },
     ...(dinner.method ? [{ type: 'method-set', method: dinner.method } as NewFact] : []),
     { type: 'serving-time-set', servingAt: dinner.servingAt, because: 'said' },

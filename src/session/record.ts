@@ -3,7 +3,14 @@
  * without it, what was planned against what happened.
  */
 import { addMinutes } from '../base/time.ts';
-import { type Dinner, dinnerOf, menuOf, roastCardOf, standing } from '../kitchen/dinner.ts';
+import {
+  type Dinner,
+  dinnerOf,
+  menuOf,
+  roastCardOf,
+  standing,
+  uncardedOf,
+} from '../kitchen/dinner.ts';
 import type { Fact, FactOf } from '../kitchen/facts.ts';
 import { coreAfterRest } from '../kitchen/forecast.ts';
 import type { DinnerRecord, RecordedMoment, RecordedReading } from '../kitchen/record.ts';
@@ -44,7 +51,7 @@ export async function recordOf(
     pullCelsius: outlook.plan?.pullCelsius,
     guests: dinner.guests,
     notes: dinner.notes,
-    menu: menuOf(dinner).map((card) => card.title),
+    menu: [...menuOf(dinner).map((card) => card.title), ...uncardedOf(dinner)],
     serving: {
       firstWantedAt: dinner.servingFirstAt,
       wantedAt: dinner.servingAt,

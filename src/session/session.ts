@@ -8,7 +8,7 @@ import { limits } from '../base/limits.ts';
 import { addMinutes, type Instant } from '../base/time.ts';
 import { read } from '../intents/read.ts';
 import { lexiconOf } from '../kitchen/card.ts';
-import { menuOf, missingOf, standing } from '../kitchen/dinner.ts';
+import { menuOf, missingOf, standing, uncardedOf } from '../kitchen/dinner.ts';
 import type { Fact, FactOf, NewFact, Option, Question } from '../kitchen/facts.ts';
 import { type Heard, type Lexicon, languages, type ReadContext } from '../kitchen/heard.ts';
 import type { Outcome } from '../kitchen/outcome.ts';
@@ -69,6 +69,7 @@ const isTelling = (outcome: Outcome): boolean =>
     'guests-set',
     'doneness-set',
     'dish-added',
+    'dish-uncarded',
     'method-set',
     'corrected',
     'started-over',
@@ -283,7 +284,7 @@ class DinnerSession implements Session {
       language: languages.find((one) => one === dinner.language),
       units: dinner.units,
       paused: dinner.paused,
-      dishes: menuOf(dinner).map((card) => card.id),
+      dishes: [...menuOf(dinner).map((card) => card.id), ...uncardedOf(dinner)],
       openSteps: expectedOf(outlook).open,
       lexicon: this.lexicon,
     };

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { builtInCardsFolder, loadCards } from '../../src/cards/load.ts';
 import { methodSteps, reservedSteps } from '../../src/cards/roast-check.ts';
-import { lexiconOf } from '../../src/kitchen/card.ts';
+import { comesWith, lexiconOf } from '../../src/kitchen/card.ts';
 import { spokenLines } from './lines.ts';
 
 const { cards } = loadCards([builtInCardsFolder()]);
@@ -15,9 +15,23 @@ test('there is enough to choose from', () => {
   expect(count('butter')).toBeGreaterThanOrEqual(3);
 });
 
-test('the usual dinner has two sides, a sauce and a butter', () => {
-  const usual = cards.filter((card) => card.card !== 'roast' && card.usual);
-  expect(usual.map((card) => card.card).sort()).toEqual(['butter', 'sauce', 'side', 'side']);
+test.each(cards.filter((card) => card.card === 'roast').map((card) => card.id))(
+  'the usual dinner of a %s has two sides, a sauce and a butter',
+  (cut) => {
+    const usual = cards.filter((card) => card.card !== 'roast' && comesWith(card, cut));
+    expect(usual.map((card) => card.card).sort()).toEqual(['butter', 'sauce', 'side', 'side']);
+  },
+);
+
+// Horseradish with beef, mint with lamb, apple with pork: common practice, no source.
+test.each([
+  ['rib-roast', 'horseradish-cream'],
+  ['tenderloin', 'horseradish-cream'],
+  ['leg-of-lamb', 'mint-sauce'],
+  ['pork-loin', 'apple-sauce'],
+])('the sauce that comes with a %s is %s', (cut, sauce) => {
+  const sauces = cards.filter((card) => card.card === 'sauce' && comesWith(card, cut));
+  expect(sauces.map((card) => card.id)).toEqual([sauce]);
 });
 
 describe.each(cards.map((card) => [card.id, card] as const))('%s', (_id, card) => {

@@ -8,7 +8,7 @@ import { explainCard } from '../../src/cards/explain.ts';
 import { fieldNames, glossary } from '../../src/cards/glossary.ts';
 import { builtInCardsFolder, cardErrorLine, checkCard, loadCards } from '../../src/cards/load.ts';
 import { cardKinds, idOfTitle, newCardText } from '../../src/cards/new.ts';
-import { cardSchema, stepApplies } from '../../src/kitchen/card.ts';
+import { cardSchema, comesWith, stepApplies } from '../../src/kitchen/card.ts';
 
 let folder: string;
 beforeEach(() => {
@@ -80,6 +80,20 @@ describe('loading', () => {
     expect(cards.some((card) => card.id === 'squash')).toBe(false);
   });
 
+  test('a dish is usual with the roasts it names, and with none that there is no card of', () => {
+    const lamb = side.replace('usual: false', 'usual: [leg-of-lamb]');
+    put('a.yaml', lamb);
+    const { cards } = loadCards([builtInCardsFolder(), folder]);
+    const squash = cards.find((card) => card.id === 'squash');
+    expect(squash?.card === 'side' && comesWith(squash, 'leg-of-lamb')).toBe(true);
+    expect(squash?.card === 'side' && comesWith(squash, 'rib-roast')).toBe(false);
+    const text = side.replace('usual: false', 'usual: [leg-of-lamb, rib-rost]');
+    put('a.yaml', text);
+    const { errors } = loadCards([builtInCardsFolder(), folder]);
+    expect(errors).toMatchObject([{ line: placeOf(text, 'usual:').line, field: 'usual[1]' }]);
+    expect(errors[0]?.sentence).toContain('did you mean "rib-roast"');
+  });
+
   test('a folder that is not there is an error, not a throw', () => {
     const { cards, errors } = loadCards([join(folder, 'nowhere')]);
     expect(cards).toEqual([]);
@@ -147,6 +161,15 @@ const broken: [string, string, string, string, string, string, RegExp][] = [
     'oven:',
     'steps[1].oven',
     /rise/,
+  ],
+  [
+    'usual with something that is no list',
+    side,
+    'usual: false',
+    'usual: beef',
+    'usual: beef',
+    'usual',
+    /true, false or a list of ids of roasts/,
   ],
   [
     'a step that is not there',

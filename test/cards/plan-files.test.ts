@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { builtInCardsFolder, loadCards } from '../../src/cards/load.ts';
-import { type Card, stepApplies, stepIdOf } from '../../src/kitchen/card.ts';
+import { type Card, comesWith, stepApplies, stepIdOf } from '../../src/kitchen/card.ts';
 import type { View } from '../../src/kitchen/view.ts';
 import { readPlanFile } from '../../src/main/plan-file.ts';
 import { dayOf } from '../../src/session/day.ts';
@@ -15,7 +15,8 @@ import { compute } from '../harness/day.ts';
 import { ended } from '../main/program.ts';
 
 const { cards } = loadCards([builtInCardsFolder()]);
-const usual = cards.filter((card) => card.card !== 'roast' && card.usual).map((card) => card.id);
+const usualWith = (cut: string): string[] =>
+  cards.filter((card) => card.card !== 'roast' && comesWith(card, cut)).map((card) => card.id);
 
 /** A plan file, as a cook would write it. */
 const written = (cut: string, dishes: readonly string[]): string => `
@@ -52,11 +53,11 @@ function stepsOf(card: Card, dishes: readonly string[]): string[] {
 
 describe.each(cards.map((card) => [card.id, card] as const))('%s', (id, card) => {
   const alone = card.card === 'roast' ? [] : [id];
+  const cut = card.card === 'roast' ? id : 'rib-roast';
   test.each([
     ['alone', alone],
-    ['in a full dinner', [...new Set([...usual, ...alone])]],
+    ['in a full dinner', [...new Set([...usualWith(cut), ...alone])]],
   ])('is planned from its file, %s', async (_title, dishes) => {
-    const cut = card.card === 'roast' ? id : 'rib-roast';
     const view = await planned(cut, dishes);
     const starts = new Map(view.steps.map((step) => [step.id, step.start]));
     for (const step of stepsOf(card, dishes)) expect([...starts.keys()]).toContain(step);

@@ -6,7 +6,7 @@ import { describe, expect, test } from 'vitest';
 import { instantOf, minutesBetween } from '../../src/base/time.ts';
 import { celsiusOfFahrenheit } from '../../src/base/units.ts';
 import { builtInCardsFolder, loadCards } from '../../src/cards/load.ts';
-import { type Card, stepApplies, stepIdOf } from '../../src/kitchen/card.ts';
+import { type Card, comesWith, stepApplies, stepIdOf } from '../../src/kitchen/card.ts';
 import { type Dinner, dinnerOf } from '../../src/kitchen/dinner.ts';
 import { type Fact, type Method, methods } from '../../src/kitchen/facts.ts';
 import type { Band, Forecast } from '../../src/kitchen/forecast.ts';
@@ -17,10 +17,12 @@ const { cards } = loadCards([builtInCardsFolder()]);
 const zone = 'Europe/Dublin';
 const noon = instantOf('2026-12-19', '12:00', zone);
 const seven = instantOf('2026-12-19', '19:00', zone);
-const usual = cards.filter((card) => card.card !== 'roast' && card.usual);
+const usualWith = (roast: Card): Card[] =>
+  cards.filter((card) => card.card !== 'roast' && comesWith(card, roast.id));
 const dishes = cards.filter((card) => card.card !== 'roast');
 const roasts = cards.filter((card) => card.card === 'roast');
 const rib = roasts.find((card) => card.id === 'rib-roast')!;
+const usual = usualWith(rib);
 
 const band = (p50: number, spread: number): Band => ({
   p10: p50 - spread,
@@ -80,6 +82,7 @@ function dinnerWith(supper: Supper): Dinner {
       language: 'en',
     },
     ...[supper.roast, ...supper.with].map((card) => ({ type: 'card-taken', card })),
+    ...supper.with.map((card) => ({ type: 'dish-added', dish: card.id })),
     {
       type: 'roast-described',
       cut: supper.roast.id,
@@ -167,7 +170,7 @@ function expectOvenTolerated(made: Plan, supper: Supper): void {
 
 describe.each(roasts.map((card) => [card.id, card] as const))('%s', (_id, roast) => {
   test.each(methods)('plans alone and with the usual dinner, %s', (method) => {
-    for (const dishesWith of [[], usual]) {
+    for (const dishesWith of [[], usualWith(roast)]) {
       const supper: Supper = { roast, with: dishesWith, method, helper: true };
       const made = planned(supper);
       expectAllPlaced(made, supper);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { comesWith } from '../../src/kitchen/card.ts';
 import { dinnerOf } from '../../src/kitchen/dinner.ts';
 import type { Fact, NewFact } from '../../src/kitchen/facts.ts';
 import { shoppingOf } from '../../src/planner/days/shopping.ts';
@@ -21,7 +22,7 @@ describe('the shopping list', () => {
   it('merges what several dishes want', () => {
     const butter = row('unsalted butter');
     const amounts = cards
-      .filter((card) => card.card !== 'roast' && card.usual)
+      .filter((card) => card.card !== 'roast' && comesWith(card, 'rib-roast'))
       .flatMap((card) => card.ingredients.filter((part) => part.item === 'unsalted butter'))
       .map((part) => (part.per === 'guest' ? part.amount * 6 : part.amount));
     expect(butter?.dishes.length).toBe(amounts.length);

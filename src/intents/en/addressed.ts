@@ -4,7 +4,7 @@
  * clause a phrase explains, the more the rest of it must speak of cooking.
  */
 import type { Lexicon, ReadContext } from '../../kitchen/heard.ts';
-import type { KindOfWord } from '../addressed.ts';
+import { dishWordsOf, type KindOfWord } from '../addressed.ts';
 import { lineOf } from '../clause.ts';
 import { stemOf } from '../names.ts';
 import type { Placed } from '../placed.ts';
@@ -42,7 +42,9 @@ function isForHelper(
   if (elsewhere.test(whole) && !aboutPeople.test(intent) && !ahead) return false;
   if (reports.test(intent) && (ofOthers.test(line) || toYou.test(line))) return false;
   if (!clause) return true;
-  const strange = strangeWords(line, context, phraseWords);
+  const dish = new Set(dishWordsOf(meaning));
+  const other = line.split(' ').filter((word) => !dish.has(word));
+  const strange = strangeWords(other.join(' '), context, phraseWords);
   if (talk.test(intent)) return placed.framed ? strange === 0 : strange < 2;
   const own = kitchenWords(line, context.lexicon);
   if (

@@ -104,8 +104,11 @@ const wording: { [K in OutcomeKey]: Word<K> } = {
         ? say`Gleichmäßige Hitze, ohne Bräunen.`
         : say`Erst bräunen, dann sanft garen.`,
   'dish-added': ({ dish }) => say`${dishName(dish)}, notiert.`,
+  'dish-uncarded': ({ dish }) =>
+    say`Für ${dishName(dish)} habe ich keine Karte, also plane ich es nicht: stell einen Timer, wenn es hineingeht, oder schreib eine Karte.`,
   'dish-unknown': ({ dish }) => say`Für ${dishName(dish)} habe ich keine Karte.`,
   'dish-dropped': ({ dish }) => say`Ohne ${dishName(dish)}.`,
+  'dish-absent': ({ dish }) => say`Ohne ${dishName(dish)}: das stand nicht auf dem Menü.`,
   'units-set': (_, { dinner }) =>
     dinner.units.temperature === 'C' ? say`Ab jetzt in Celsius.` : say`Ab jetzt in Fahrenheit.`,
   lacked: ({ thing }) => say`Ohne ${thing}: notiert.`,

@@ -1,10 +1,10 @@
 /** The day told: the whole of it for eyes, the next three times for ears. */
 import { minutesBetween } from '../../base/time.ts';
-import { menuOf } from '../../kitchen/dinner.ts';
 import type { Plan, PlannedStep } from '../../kitchen/plan.ts';
 import type { Scene } from '../scene.ts';
 import { capital, forEyes, list, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { isLore } from './chores.ts';
+import { menuTitles } from './menu.ts';
 import {
   atTime,
   between,
@@ -135,7 +135,7 @@ export function openingDay(scene: Scene): Spoken {
     roastIn && roastIn.state === 'planned'
       ? say`Roast in ${atTime(plan.roastInAt, scene)}, ${forEyes(say`likely out at ${clock(plan.pullAt.p50, dinner)}, `)}dinner at ${clock(plan.serving.likelyAt, dinner)}.`
       : say`Likely out at ${clock(plan.pullAt.p50, dinner)}, dinner at ${clock(plan.serving.likelyAt, dinner)}.`;
-  const menu = menuOf(dinner).map((card) => say`${card.title}`);
+  const menu = menuTitles(dinner);
   const beside = menu.length > 0 ? forEyes(say`With it: ${list(menu)}.`) : silent;
   return sentences([late, head, forEyes(wholeDay(scene)), beside, hopelessThaw(scene)]);
 }

@@ -1,6 +1,7 @@
 /** What to buy, how big the roast, and what to ask the butcher for. */
 import { avoidancesOf, suits } from '../../kitchen/allergens.ts';
 import type { Bought, BuyUnit, SizeWish } from '../../kitchen/days.ts';
+import { uncardedOf } from '../../kitchen/dinner.ts';
 import { type Salt, saltGramsPerTeaspoon, teaspoonsOf } from '../../kitchen/salt.ts';
 import type { Scene } from '../scene.ts';
 import { list, type Spoken, say, sentences, silent } from '../spoken.ts';
@@ -95,6 +96,7 @@ export function shoppingWords(scene: Scene): Spoken {
     })
     .join('\n');
   const struck = had.length > 0 ? `\nIn the house: ${had.map((row) => row.item).join(', ')}.` : '';
+  const yours = uncardedOf(scene.dinner).map((dish) => `\nFor the ${dish}: yours to say.`);
   const labels = scene.dinner.notes.some((note) => note.need === 'allergy')
     ? '\nRead every label for the allergies.'
     : '';
@@ -105,9 +107,10 @@ export function shoppingWords(scene: Scene): Spoken {
     .slice(0, 3)
     .map((row) => say`${bought(row)} of ${row.item}`);
   return {
-    text: `${open.length} things to buy or look for:\n${text}${struck}${labels}`,
+    text: `${open.length} things to buy or look for:\n${text}${yours.join('')}${struck}${labels}`,
     speech: sentences([
       say`${count(open.length)} things to buy or look for, among them ${list(first)}.`,
+      ...uncardedOf(scene.dinner).map((dish) => say`For the ${dish}: yours to say.`),
       say`Tell me what you have, and I strike it off.`,
     ]).speech,
   };

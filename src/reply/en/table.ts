@@ -6,6 +6,7 @@ import type { Scene } from '../scene.ts';
 import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { cardsOf, dishesFor, type Holding, holding } from './allergens.ts';
 import { carvingMap } from './carving.ts';
+import { uncardedTitles } from './menu.ts';
 import { guestName, manyGuests } from './names.ts';
 import { isBelowConsumerMinimum } from './safety-moments.ts';
 import { clock, clockOfTime, count, degrees, duration } from './words.ts';
@@ -132,6 +133,7 @@ function allergyWords(note: GuestNote, name: Spoken, scene: Scene): Spoken {
     return sentences([
       head,
       cardsOf(scene).length > 0 ? say`Nothing on this menu is made with it.` : silent,
+      unknowable(scene),
     ]);
   const titles = [...new Set(found.map(({ card }) => card.title))].map((title) => say`${title}`);
   const dishes = say`It is in the ${list(titles)}.`;
@@ -141,10 +143,21 @@ function allergyWords(note: GuestNote, name: Spoken, scene: Scene): Spoken {
       ? dishes
       : say`It is in ${count(titles.length)} dishes: ask me for stand-ins.`;
   return {
-    text: sentences([head, dishes, ...found.flatMap((one) => withoutWords(one, note))]).text,
-    speech: sentences([head, aloud]).speech,
+    text: sentences([
+      head,
+      dishes,
+      ...found.flatMap((one) => withoutWords(one, note)),
+      unknowable(scene),
+    ]).text,
+    speech: sentences([head, aloud, unknowable(scene)]).speech,
   };
 }
+
+/** What is in a dish without a card, only its cook knows. */
+const unknowable = ({ dinner }: Scene): Spoken => {
+  const dishes = uncardedTitles(dinner);
+  return dishes.length > 0 ? say`What is in ${list(dishes)}, I cannot know.` : silent;
+};
 
 /** How the dish goes without, by its card: for just that allergen if the card says so. */
 function withoutWords({ part }: Holding, note: GuestNote): Spoken[] {
@@ -169,6 +182,7 @@ function dietWords(note: GuestNote, name: Spoken, scene: Scene): Spoken {
           speech: 'Plan a main dish for them.',
         }
       : say`Nothing on this menu will do as written; plan a dish of their own.`,
+    unknowable(scene),
   ]);
 }
 

@@ -1,13 +1,12 @@
 /** Several outcomes of one utterance told together: steps done in one sentence, dishes in one menu. */
-import type { Card } from '../../kitchen/card.ts';
 import { menuOf } from '../../kitchen/dinner.ts';
 import type { Outcome, OutcomeOf } from '../../kitchen/outcome.ts';
 import type { Scene } from '../scene.ts';
 import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
+import { besideWords, presumedDishes, uncardedWords } from './menu.ts';
 import { doneTold, hasOwnWords, presumedWords } from './progress.ts';
 import { dishTitle } from './steps.ts';
 import { word } from './wording.ts';
-import { count } from './words.ts';
 
 /** Each outcome in words, those of one kind gathered where the first of them stands. */
 export function wordsTogether(outcomes: readonly Outcome[], scene: Scene): Spoken[] {
@@ -26,10 +25,10 @@ export function wordsTogether(outcomes: readonly Outcome[], scene: Scene): Spoke
 const isPlainDone = (one: Outcome): one is OutcomeOf<'step-done'> =>
   one.key === 'step-done' && !one.again && !hasOwnWords(one.step);
 
-type MenuChange = OutcomeOf<'dish-added'> | OutcomeOf<'dish-dropped'>;
+type MenuChange = OutcomeOf<'dish-added' | 'dish-uncarded' | 'dish-dropped'>;
 
 const isMenuChange = (one: Outcome): one is MenuChange =>
-  one.key === 'dish-added' || one.key === 'dish-dropped';
+  one.key === 'dish-added' || one.key === 'dish-uncarded' || one.key === 'dish-dropped';
 
 function doneTogether(done: readonly OutcomeOf<'step-done'>[], scene: Scene): Spoken {
   const steps = done.map((one) => one.step);
@@ -43,6 +42,7 @@ function menuWords(changes: readonly MenuChange[], scene: Scene): Spoken {
       .filter((one) => one.key === key)
       .map((one) => say`${dishTitle(scene.dinner, one.dish)}`);
   const [added, dropped] = [titles('dish-added'), titles('dish-dropped')];
+  const uncarded = titles('dish-uncarded');
   const menu = menuOf(scene.dinner);
   const butters = menu.filter((card) => card.card === 'butter');
   const first = changes.some(
@@ -51,29 +51,9 @@ function menuWords(changes: readonly MenuChange[], scene: Scene): Spoken {
   return sentences([
     added.length > 0 ? capital(say`${list(added)}, noted.`) : silent,
     dropped.length > 0 ? capital(say`${list(dropped.map((title) => say`no ${title}`))}.`) : silent,
-    besideWords(menu),
-    changes.length > 1 ? presumedDishes(menu, scene) : silent,
+    uncarded.length > 0 ? uncardedWords(uncarded, scene) : silent,
+    scene.firstPlan ? silent : besideWords(scene.dinner),
+    changes.length > 1 && !scene.firstPlan ? presumedDishes(scene.dinner) : silent,
     first && butters.length > 1 ? say`That makes two butters: which one goes?` : silent,
   ]);
-}
-
-/** Who names several dishes has a menu in mind: what was only taken for granted is told apart. */
-function presumedDishes(menu: readonly Card[], { dinner }: Scene): Spoken {
-  const presumed = menu.filter((card) => card.card !== 'butter' && !dinner.added.includes(card.id));
-  const [first] = presumed;
-  if (!first || presumed.length === menu.length) return silent;
-  return say`I took ${list(presumed.map((card) => say`${card.title}`))} for granted; say "no ${first.title}" to drop one.`;
-}
-
-/** A long menu is for eyes. */
-const menuSpoken = 4;
-
-function besideWords(menu: readonly Card[]): Spoken {
-  if (menu.length === 0) return say`Nothing beside the roast now.`;
-  const words = say`Beside the roast now: ${list(menu.map((card) => say`${card.title}`))}.`;
-  if (menu.length <= menuSpoken) return words;
-  return {
-    text: words.text,
-    speech: say`That makes ${count(menu.length)} beside the roast.`.speech,
-  };
 }

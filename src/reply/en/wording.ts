@@ -9,6 +9,7 @@ import { carvingMap } from './carving.ts';
 import { openingDay, stillFrozenWords, thawWords } from './day.ts';
 import { emergencyReply } from './emergency.ts';
 import { lackedWords } from './lacking.ts';
+import { cutChangedWords, uncardedWords } from './menu.ts';
 import { offer } from './options.ts';
 import {
   doneTold,
@@ -73,8 +74,9 @@ function isUnderWay(id: string, scene: Scene): boolean {
 }
 
 export const wording: { [K in OutcomeKey]: Word<K> } = {
-  described: (_, scene) =>
-    stillFrozenWords(scene) ?? sentences([roastNoted(scene), thawWords(scene)]),
+  described: ({ before }, scene) =>
+    stillFrozenWords(scene) ??
+    sentences([roastNoted(scene), cutChangedWords(before, scene), thawWords(scene)]),
   'serving-set': ({ servingAt }, scene) => say`Dinner at ${clock(servingAt, scene.dinner)}.`,
   'serving-moved': movedWords,
   'guests-set': ({ count: guests, change }, scene) => {
@@ -105,9 +107,12 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
         ? say`One steady oven, no sear.`
         : say`Sear first, then a gentle oven.`,
   'dish-added': ({ dish }, scene) => capital(say`${dishTitle(scene.dinner, dish)}, noted.`),
+  'dish-uncarded': ({ dish }, scene) => uncardedWords([say`${dish}`], scene),
   'dish-unknown': ({ dish }) =>
     say`I have no card for ${dish.replace(/[-.]/g, ' ')}, so I have not noted it.`,
   'dish-dropped': ({ dish }, scene) => say`No ${dishTitle(scene.dinner, dish)}.`,
+  'dish-absent': ({ dish }, scene) =>
+    say`No ${dishTitle(scene.dinner, dish)}: it was not on the menu.`,
   'units-set': (_, scene) =>
     scene.dinner.units.temperature === 'C'
       ? say`Celsius from now on.`

@@ -3,12 +3,19 @@
 import { stemsOf } from '../../names.ts';
 import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
 import { dishIn, dishOrAsSaid, meansRoast, stepIn } from '../steps.ts';
+import { uncardedDishIn, uncardedDishOf } from '../uncarded-dishes.ts';
 import { phrases } from '../vocabulary.ts';
 
+/** Said of a dish, these put it beside others. */
+const addedTo =
+  /^ (and|also|plus) | (with it|with that|as well|too|as a side|on the side|alongside|to go with it|for (afters|pudding|dessert|starters?|a starter)) $/;
+
+/** The names in a slot; "mac and cheese" is one. */
+const namesIn = (words: string, match: Match, between: RegExp): string[] =>
+  uncardedDishIn(words, match.context) === undefined ? words.split(between) : [words];
+
 const dishes = (match: Match, slot: string): string[] =>
-  match
-    .words(slot)
-    .split(/ (?:and|or|plus|with) /)
+  namesIn(match.words(slot), match, / (?:and|or|plus|with) /)
     .map((part) => part.trim())
     .filter(
       (part) =>
@@ -21,6 +28,10 @@ const dishes = (match: Match, slot: string): string[] =>
 /** "I have scrubbed the potatoes" reports; "we'll have mashed potatoes" orders. */
 const participle =
   /^(made|done|put|got|taken|started|finished|been|left|cut|washed|scrubbed|peeled|prepared|seasoned|salted|dried|turned|checked|stripped|chopped|trimmed|whipped|mixed|drained|parboiled|tossed|moved|burnt|burned|dropped|forgotten|not|to|no)\b/;
+
+/** The dish that words name, with a card or without one. */
+const menuDishIn = (words: string, match: Match): string | undefined =>
+  uncardedDishIn(words, match.context) ?? dishIn(words, match.context);
 
 /** Whether words are names of dishes and little else: "some roast carrots", not "I love potatoes". */
 function onlyDishes(words: string, match: Match): boolean {
@@ -42,22 +53,48 @@ function onlyDishes(words: string, match: Match): boolean {
   );
 }
 
+const partsOf = (match: Match): string[] =>
+  match.whole
+    .split(/ , | and | plus /)
+    .map((part) => part.trim())
+    .filter((part) => part !== '');
+
+/** Whether the whole text is a list of dishes, some with a card: "trifle, carrots and mint sauce". */
+function isList(match: Match): boolean {
+  const parts = partsOf(match);
+  return (
+    parts.every((part) => menuDishIn(part, match) !== undefined) &&
+    parts.some((part) => dishIn(part, match.context) !== undefined)
+  );
+}
+
 /** Words of a report: what is in, out or finished is not being put on the menu. */
 const reported =
   / (is|are|was|were|went|been|in|inside|out|off|burnt|split|finished|started|need|needs|minutes|timer|still|peeled|trimmed|scrubbed|chopped|sliced|made|ready|done|cut|put|not|hot|cold|hates?|love|like) /;
 const ordered =
-  / (add|with it|as well|on the side|alongside|menu|plan|list|to go with|as a side|we will have|we are having|there will be|would like|also|too|instead) /;
+  / (add|with it|as well|on the side|alongside|menu|plan|list|to go with|as a side|we will have|we are having|there will be|would like|also|too|instead|sides are) /;
+const wished = /^ ?((i|we|they) (want|would like)|can|could|shall|may|do) /;
 
 const addDish = (match: Match): Meaning[] | undefined => {
   if (/ (have|has|had) /.test(` ${match.line}`) && participle.test(match.words('thing')))
     return undefined;
   // Beside something already heard in its clause a dish is only what that was about.
   const leavings = match.line.includes('|') && match.before.at(-1)?.intent !== 'add-dish';
-  const line = ` ${match.line}`;
+  const names = dishes(match, 'thing').filter((name) => !meansRoast(name));
+  const uncarded = names.filter((name) => uncardedDishIn(name, match.context) !== undefined);
+  // The "in" of pigs in blankets reports nothing.
+  const line = uncarded.reduce((said, name) => said.replace(name, 'dish'), ` ${match.line}`);
   if ((reported.test(line) || leavings || / not /.test(line)) && !ordered.test(line))
     return undefined;
-  const names = dishes(match, 'thing').filter((name) => !meansRoast(name));
-  const known = names.map((name) => dishIn(name, match.context));
+  // "I want ice cream" is any child's word; "add ice cream" is said to whoever keeps the menu.
+  if (
+    uncarded.length === names.length &&
+    wished.test(match.whole) &&
+    !ordered.test(line) &&
+    !partsOf(match).some((part) => dishIn(part, match.context))
+  )
+    return undefined;
+  const known = names.map((name) => menuDishIn(name, match));
   if (
     names.length === 0 ||
     (known.every((id) => id === undefined) &&
@@ -66,9 +103,9 @@ const addDish = (match: Match): Meaning[] | undefined => {
       ))
   )
     return undefined;
-  return names.map((name) => ({
+  return names.map((name, at) => ({
     intent: 'add-dish' as const,
-    dish: dishOrAsSaid(name, match.context),
+    dish: known[at] ?? dishOrAsSaid(name, match.context),
   }));
 };
 
@@ -82,30 +119,42 @@ export const menu: Recogniser = {
         '{thing} (is|are) off the (menu|list)',
       ],
       (match) => {
-        const dish = dishIn(match.words('thing'), match.context);
+        const words = match.words('thing');
+        const dish =
+          match.context.stage === 'planning'
+            ? menuDishIn(words, match)
+            : (uncardedDishOf(words, match.context) ?? dishIn(words, match.context));
         return dish ? { intent: 'drop-dish', dish } : undefined;
       },
     ),
     ...phrases(
       [
-        '(we will have|we will do|i will do|i will make|we are having|we are doing|i am doing|i am making|having|doing|making|add|we are making|^ with|throw in|also|there will be|we want|i want|let us have|let us do|let us add|serve it with|serving|to go with it|i would like|we would like|i am also doing|we also have|i am also making|have|do|make|include|i am serving|we are serving|plan|go with|it is with|and|and also|i also want|add in|sides are|the sides are|side of|for sides|alongside|on the side|served with|accompanied by|plus|we have got|there is|going to do|going to make|want) [also|some|the|a|have] {thing} [with it|with that|as well|too|as a side|as sides|on the side|alongside|with the (roast|beef|meat|lamb|pork)|to go with (it|that)|to the (menu|plan|list|dinner|meal)|for dinner|for sides|for the side] $',
+        '(we will have|we will do|i will do|i will make|we are having|we are doing|i am doing|i am making|having|doing|making|add|we are making|^ with|throw in|also|there will be|we want|i want|let us have|let us do|let us add|serve it with|serving|to go with it|i would like|we would like|i am also doing|we also have|i am also making|have|do|make|include|i am serving|we are serving|plan|go with|it is with|and|and also|i also want|add in|sides are|the sides are|side of|for sides|alongside|on the side|served with|accompanied by|plus|we have got|there is|going to do|going to make|want) [also|some|the|a|have] {thing} [with it|with that|as well|too|as a side|as sides|on the side|alongside|with the (roast|beef|meat|lamb|pork)|to go with (it|that)|to the (menu|plan|list|dinner|meal)|for dinner|for sides|for the side|for (afters|pudding|dessert|starters|a starter)] $',
       ],
       addDish,
     ),
     ...phrases(
       [
-        '^ {thing} [with it|with that|as well|too|as a side|on the side|alongside|with the roast|to go with it] $',
+        '^ {thing} [with it|with that|as well|too|as a side|on the side|alongside|with the roast|to go with it|for (afters|pudding|dessert|starters|a starter)] $',
       ],
       (match) => {
         const words = match.words('thing');
+        const names = namesIn(words, match, / (?:and|plus) /);
+        const carded = names.filter((name) => !uncardedDishIn(name, match.context));
         // "the potatoes are in" is a report, whatever the stage.
         if (
-          /\b(is|are|was|were|in|out|on|off|done|ready|made|burnt|cold|now)\b/.test(words) ||
-          /\b\w+ \w{2,}ed$/.test(words)
+          carded.length > 0 &&
+          (/\b(is|are|was|were|in|out|on|off|done|ready|made|burnt|cold|now)\b/.test(words) ||
+            /\b\w+ \w{2,}ed$/.test(words))
         )
           return undefined;
         const continues = match.before.at(-1)?.intent;
-        if (!onlyDishes(words, match) && continues !== 'add-dish') return undefined;
+        // A trifle alone is as often talk; beside dishes that there are cards for it is one of a list.
+        const listed =
+          carded.length > 0
+            ? onlyDishes(carded.join(' and '), match)
+            : addedTo.test(` ${match.whole}`) || isList(match);
+        if (!listed && continues !== 'add-dish') return undefined;
         const leavings =
           match.line.includes('|') && !/^(add-dish|drop-dish)$/.test(continues ?? '');
         if (leavings && !/ (with it|as well|too|on the side) /.test(` ${match.line}`))
@@ -120,17 +169,16 @@ export const menu: Recogniser = {
         if (match.context.expecting !== undefined && match.context.expecting !== 'roast') {
           if (continues !== 'add-dish') return undefined;
         }
-        const names = words.split(/ (?:and|plus) /);
-        const ids = names.map((name) => dishIn(name, match.context));
+        const ids = names.map((name) => menuDishIn(name, match));
         if (ids.some((id) => id === undefined)) {
           return continues === 'add-dish' &&
             names.every(
               (name) => name.split(' ').length <= 3 && !/^(that|it|is|no|yes|i|we)\b/.test(name),
             ) &&
             !stepIn(words, match.context)
-            ? names.map((name) => ({
+            ? names.map((name, at) => ({
                 intent: 'add-dish' as const,
-                dish: dishOrAsSaid(name, match.context),
+                dish: ids[at] ?? dishOrAsSaid(name, match.context),
               }))
             : undefined;
         }
