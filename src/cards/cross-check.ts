@@ -16,6 +16,7 @@ const placeholders = [
   'guests',
   'vulnerableGuests',
   'consumerMinimum',
+  'stuffingMinimum',
 ] as const;
 
 /** Units an amount may be in. */

@@ -120,7 +120,7 @@ function wordsOf(lexicon: Lexicon): ReadonlySet<string> {
 }
 
 const plain = new Set(
-  'the and put out over make into with for off let all new small large light two one set get take turn leave start cold dry keep table house warm back old water salt top end cover on'.split(
+  'the and put out over make into with for off let all new small large light two one set get take turn leave start cold dry keep table house warm back old water salt top end cover on cooking'.split(
     ' ',
   ),
 );

@@ -79,6 +79,8 @@ export function fill(sentence: string, scene: Scene, step?: CardStep): Spoken {
         return list(cooksOnFor(dinner).map((who) => guestName(who)));
       case '{consumerMinimum}':
         return authorityDegrees(145, dinner.units);
+      case '{stuffingMinimum}':
+        return authorityDegrees(165, dinner.units);
       default:
         return undefined;
     }
