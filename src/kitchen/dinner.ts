@@ -17,6 +17,8 @@ export interface StepRecord {
   doneAt?: number;
   skipped?: true;
   notDoneAt?: number;
+  /** How many minutes more it takes from then, as told. */
+  moreMinutes?: number;
   /** Taken for granted since later reports imply it, or a call went unanswered. */
   presumed?: true;
 }
@@ -377,7 +379,12 @@ function evolve(state: Mutable, fact: Fact): Dinner {
       return dinner;
     }
     case 'step-done': {
-      const { presumed: _, notDoneAt: __, ...rest } = state.steps.get(fact.step) ?? {};
+      const {
+        presumed: _,
+        notDoneAt: __,
+        moreMinutes: ___,
+        ...rest
+      } = state.steps.get(fact.step) ?? {};
       state.steps.set(fact.step, {
         ...rest,
         doneAt: fact.happenedAt,
@@ -387,7 +394,8 @@ function evolve(state: Mutable, fact: Fact): Dinner {
     }
     case 'step-not-done': {
       const { doneAt: _, presumed: __, ...rest } = state.steps.get(fact.step) ?? {};
-      state.steps.set(fact.step, { ...rest, notDoneAt: fact.at });
+      const more = fact.minutes === undefined ? {} : { moreMinutes: fact.minutes };
+      state.steps.set(fact.step, { ...rest, notDoneAt: fact.at, ...more });
       // A roast that is not out is neither resting nor being carved.
       if (fact.step === 'pull') for (const later of afterPull) state.steps.delete(later);
       return dinner;
@@ -427,7 +435,14 @@ function evolve(state: Mutable, fact: Fact): Dinner {
     case 'talk-paused':
       return set({ paused: true });
     case 'talk-resumed':
-      return set({ paused: false, quiet: false, emergency: undefined });
+      return set({
+        paused: false,
+        quiet: false,
+        emergency: undefined,
+        ...(dinner.awayUntil === undefined
+          ? {}
+          : { awayUntil: Math.min(dinner.awayUntil, fact.at) }),
+      });
     case 'quiet-wished':
       return set({ quiet: true });
     case 'replied':

@@ -66,12 +66,17 @@ const optionSchema = z.strictObject({
     'serve-later',
     'serve-sooner',
     'skip-rest',
+    'skip-steps',
+    'drop-dish',
   ]),
   title: z.string(),
   servingAt: instant,
   coreAtServingCelsius: z.strictObject({ p10: z.number(), p50: z.number(), p90: z.number() }),
   risk: z.string(),
   course,
+  /** A dish left off the table with it, and steps left out. */
+  drops: z.string().optional(),
+  skips: z.array(z.string()).optional(),
 });
 export type Option = z.infer<typeof optionSchema>;
 
@@ -193,7 +198,8 @@ const bodies = {
   'oven-bias-told': { kelvin: z.number() },
   'step-started': { step: z.string(), happenedAt: instant, presumed: z.boolean().optional() },
   'step-done': { step: z.string(), happenedAt: instant, presumed: z.boolean().optional() },
-  'step-not-done': { step: z.string() },
+  /** Not done yet, and by how much it runs behind where that was said. */
+  'step-not-done': { step: z.string(), minutes: z.number().optional() },
   'step-skipped': { step: z.string() },
   'trouble-told': {
     trouble: z.enum(troubleWords),

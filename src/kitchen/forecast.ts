@@ -65,11 +65,24 @@ export interface ForecastQuestion {
   /** When it came out, once it has. */
   outMinute?: number | undefined;
   rest: RestCover;
+  /** How long the rest is followed; an hour unless it is to be longer. */
+  restMinutes?: number | undefined;
   kitchen?: KitchenBelief | undefined;
   /** A recorded number: the same question with the same seed gives the same answer. */
   seed: number;
   /** Fewer members are quicker and coarser; the default is the room's own. */
   members?: number | undefined;
+  /** What would come of another course, all that is believed being as under this question itself. */
+  instead?: CourseAsked | undefined;
+}
+
+/** Another oven from now on, another pull, another rest. */
+export interface CourseAsked {
+  oven: readonly OvenSetting[];
+  pullCelsius: number;
+  rest: RestCover;
+  restMinutes?: number | undefined;
+  outMinute?: number | undefined;
 }
 
 export interface Forecast {
@@ -82,7 +95,7 @@ export interface Forecast {
   /** True core over time, at least every five minutes, from the start to an hour past the pull. */
   core: readonly { minute: number; celsius: Band }[];
   coreNowCelsius: Band;
-  /** Core so many minutes after the pull (or after it came out), every five to sixty. */
+  /** Core so many minutes after the pull (or after it came out), every five to sixty or as far as asked. */
   afterRest: readonly { minutesAfterPull: number; celsius: Band }[];
   peak: { celsius: Band; minutesAfterPull: Band };
   /** When to look next. */

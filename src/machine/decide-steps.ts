@@ -62,7 +62,9 @@ export function stepMeant(
   if (chore) return { card: roast, id: chore };
   const exact = all.find((one) => one.id === wanted) ?? twinOf(wanted, all, context);
   if (exact) return exact;
-  const ofDish = all.filter((one) => one.card.id === wanted && one.card.card !== 'roast');
+  // A step that no card has is still of its dish.
+  const dish = wanted.split('.')[0];
+  const ofDish = all.filter((one) => one.card.id === dish && one.card.card !== 'roast');
   const record = (id: string) => context.dinner.steps.get(id);
   const open = ofDish.filter(
     (one) => record(one.id)?.doneAt === undefined && !record(one.id)?.skipped,
@@ -266,6 +268,16 @@ const stands = (card: Card, context: Context): boolean =>
       return record?.startedAt !== undefined && record.doneAt === undefined;
     });
 
+/** The last of its steps that stands in the oven. */
+const standingStep = (card: Card, context: Context): string | undefined =>
+  card.steps
+    .filter((one) => one.oven)
+    .map((one) => stepIdOf(card, one))
+    .findLast((id) => {
+      const record = context.dinner.steps.get(id);
+      return record?.startedAt !== undefined && record.doneAt === undefined;
+    });
+
 export function reportOut(heard: HeardOf<'report-out'>, context: Context): Decision {
   const what = heard.what;
   const at = happenedAt(heard, context);
@@ -310,10 +322,15 @@ export function reportOut(heard: HeardOf<'report-out'>, context: Context): Decis
 export function reportNotDone(heard: HeardOf<'report-not-done'>, context: Context): Decision {
   const meant = stepMeant(heard.step, context, 'finish');
   if (!meant) return said({ key: 'nothing-open' });
-  return decided([{ type: 'step-not-done', step: meant.id }], {
-    key: 'step-not-done',
-    step: meant.id,
-  });
+  const { dinner, expected, now } = context;
+  const standing = stands(meant.card, context) ? standingStep(meant.card, context) : undefined;
+  const step = standing ?? meant.id;
+  const record = dinner.steps.get(step);
+  const isDue = (expected.starts.get(step) ?? now) <= now + 60_000;
+  const called = [...dinner.calls.values()].some((call) => call.step === step);
+  // Nobody waits for what is not due: it keeps its time.
+  if (record === undefined && !isDue && !called) return said({ key: 'step-not-done', step });
+  return decided([{ type: 'step-not-done', step }], { key: 'step-not-done', step });
 }
 
 export function skipStep(heard: HeardOf<'skip-step'>, context: Context): Decision {
@@ -321,22 +338,32 @@ export function skipStep(heard: HeardOf<'skip-step'>, context: Context): Decisio
   if (!meant) return said({ key: 'nothing-open' });
   const vital = ['oven-on', 'roast-in', 'pull', 'carve', 'serve'];
   if (vital.includes(meant.id)) return said({ key: 'step-needed', step: meant.id });
-  if (meant.id === 'rest') {
-    return decided(
-      [
-        { type: 'course-set', course: { oven: [], rest: 'open', servingAt: context.now } },
-        { type: 'step-skipped', step: 'rest' },
-      ],
-      {
-        key: 'step-skipped',
-        step: 'rest',
-      },
-    );
-  }
+  if (meant.id === 'rest') return skipRest(context);
   return decided([{ type: 'step-skipped', step: meant.id }], {
     key: 'step-skipped',
     step: meant.id,
   });
+}
+
+/** Nobody waits any longer: carved as soon as it is out, and the table set to that. */
+function skipRest(context: Context): Decision {
+  const { dinner, now, expected, standing } = context;
+  const outcome = { key: 'step-skipped', step: 'rest' } as const;
+  const skipped: NewFact = { type: 'step-skipped', step: 'rest' };
+  const carving = roastCardOf(dinner)?.carve;
+  if (!carving || !/^(sear|low-roast|rest|hold)$/.test(standing.stage))
+    return decided([skipped], outcome);
+  const outAt = dinner.steps.get('pull')?.doneAt ?? expected.starts.get('pull') ?? now;
+  const minutes = carving.fixedMinutes + carving.minutesPerGuest * (dinner.guests ?? 6);
+  const servingAt = addMinutes(Math.max(now, outAt), Math.round(minutes));
+  return decided(
+    [
+      { type: 'course-set', course: { oven: dinner.course?.oven ?? [], rest: 'open', servingAt } },
+      { type: 'serving-time-set', servingAt, because: 'shifted' },
+      skipped,
+    ],
+    outcome,
+  );
 }
 
 /** No oven roasts below the one in Fahrenheit, and none in a house goes above the other in Celsius. */

@@ -220,7 +220,15 @@ export function choose(n: number, context: Context): Decision {
     ? [{ type: 'question-settled', how: 'answered' }]
     : [];
   return decided(
-    [{ type: 'option-chosen', n }, { type: 'course-set', course: option.course }, ...settled],
+    [
+      { type: 'option-chosen', n },
+      { type: 'course-set', course: option.course },
+      ...(option.drops === undefined
+        ? []
+        : [{ type: 'dish-dropped' as const, dish: option.drops }]),
+      ...(option.skips ?? []).map((step): NewFact => ({ type: 'step-skipped', step })),
+      ...settled,
+    ],
     { key: 'chosen', option },
   );
 }

@@ -253,7 +253,9 @@ function reportOven(heard: HeardOf<'report-oven'>, context: Context): Decision {
 /** "I'm ten minutes behind": the prep slips; once the roast is in, the roast keeps its own time. */
 function runningBehind(heard: HeardOf<'running-behind'>, context: Context): Decision {
   const current = context.expected.open[0];
-  const facts: NewFact[] = current ? [{ type: 'step-not-done', step: current }] : [];
+  const facts: NewFact[] = current
+    ? [{ type: 'step-not-done', step: current, minutes: heard.minutes }]
+    : [];
   return decided(facts, { key: 'running-behind', minutes: heard.minutes });
 }
 

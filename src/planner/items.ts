@@ -99,16 +99,16 @@ export function calledAt(dinner: Dinner, id: string): Instant | undefined {
 
 /**
  * When a step that was begun is taken to end: as told, or after its likely minutes; one that was
- * said not to be done yet gets half as long again.
+ * said not to be done yet takes what was told, or half as long again.
  */
 export function endOf(item: Item, dinner: Dinner): Instant | undefined {
   if (item.doneAt !== undefined) return item.doneAt;
   if (item.startedAt === undefined) return undefined;
   const usual = addMinutes(item.startedAt, item.minutes.p50);
-  const notDoneAt = dinner.steps.get(item.id)?.notDoneAt;
+  const { notDoneAt, moreMinutes } = dinner.steps.get(item.id) ?? {};
   return notDoneAt === undefined
     ? usual
-    : Math.max(usual, addMinutes(notDoneAt, Math.max(5, item.minutes.p50 / 2)));
+    : Math.max(usual, addMinutes(notDoneAt, moreMinutes ?? Math.max(5, item.minutes.p50 / 2)));
 }
 
 /** Minutes of hands a step takes. */

@@ -103,7 +103,20 @@ function ovenOf(day: Day, problem: Problem, solution: Solution, roastInAt: Insta
       ? { ...move, at: instantOfMinute(grid, litAt) }
       : move,
   );
-  const dishes = problem.ovens.flatMap((_, oven) => dishMoves(problem, solution, grid, oven));
+  const settings = settingsSoFar(dinner);
+  const dishes = problem.ovens.flatMap((_, oven) => {
+    const dial = settings.filter((move) => (move.oven ?? 0) === oven).at(-1)?.celsius;
+    const isOn = dial !== undefined && dial > 0 && (oven > 0 || day.cameOutAt !== undefined);
+    const moves = dishMoves({
+      problem,
+      solution,
+      grid,
+      oven,
+      dialCelsius: isOn ? dial : undefined,
+    });
+    // A dial that stands there already is not turned.
+    return moves.filter((move, index) => index > 0 || !isOn || Math.abs(move.celsius - dial) > 1);
+  });
   const later = [...own, ...dishes].filter((one) => one.at > lastToldAt || one.oven !== undefined);
   return [...told, ...later].sort((a, b) => a.at - b.at);
 }

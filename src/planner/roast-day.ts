@@ -99,13 +99,15 @@ const stepStart = (dinner: Dinner, id: string): Instant | undefined => {
   return record?.startedAt ?? record?.doneAt;
 };
 
+/** A roast that was called and said not to be in yet is called again by another name. */
+export const roastInName = (dinner: Dinner): string =>
+  dinner.steps.get('roast-in')?.notDoneAt === undefined ? 'roast-in' : 'roast-in-again';
+
 /** When the roast went in: as told, or as called if nobody has said otherwise. */
 export function roastWentInAt(dinner: Dinner): Instant | undefined {
   const told = stepStart(dinner, 'roast-in');
   if (told !== undefined) return told;
-  const record = dinner.steps.get('roast-in');
-  if (record?.notDoneAt !== undefined) return undefined;
-  return dinner.calls.get('step-due:roast-in')?.firstAt;
+  return dinner.calls.get(`step-due:${roastInName(dinner)}`)?.firstAt;
 }
 
 export const roastCameOutAt = (dinner: Dinner): Instant | undefined =>
@@ -198,9 +200,22 @@ export function questionOf(
     pullCelsius,
     outMinute: withReadings && outAt !== undefined ? minutesBetween(roastInAt, outAt) : undefined,
     rest: dinner.course?.rest ?? (dinner.setup.tent === false ? 'open' : 'tented'),
+    restMinutes: longRestMinutes(dinner, outAt ?? addMinutes(roastInAt, Math.max(...evidence))),
     kitchen: kitchenOf(dinner),
     seed: dinner.seed,
   };
+}
+
+/** No roast is kept whole for longer; a forecast of its rest looks no further. */
+const longestRestMinutes = 300;
+
+/** How far a rest must be followed that a course, or the table, has made longer than an hour. */
+function longRestMinutes(dinner: Dinner, from: Instant): number | undefined {
+  const { servingAt, course } = dinner;
+  if (servingAt === undefined || (!course && roastCameOutAt(dinner) === undefined))
+    return undefined;
+  const minutes = clamp(minutesBetween(from, servingAt), 0, longestRestMinutes);
+  return minutes > 60 ? 30 * Math.ceil(minutes / 30) : undefined;
 }
 
 /** What is believed of the oven and the thermometer: as told today, else as earlier dinners taught. */
@@ -270,7 +285,7 @@ export function ovenAt(moves: readonly OvenMove[], at: Instant): number {
   return own.at(-1)?.celsius ?? 0;
 }
 
-/** Heats for the dishes go by their degrees in a call's name; see `moveName` in calls.ts. */
+/** Heats for the dishes go by their degrees in a call's name; see `moveName` in calls/oven.ts. */
 const calledHeat = /^oven-change:(sides|hold)-(\d+)(-second)?$/;
 
 /** What the ovens were set to: as told, and as called since if nobody said otherwise. */

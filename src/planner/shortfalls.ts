@@ -14,7 +14,14 @@ export function shortfallsOf(day: Day, problem: Problem, solution: Solution): Sh
     if (kind === 'table' || kind === 'wish' || kind === 'promise') continue;
     const step = open.has(arc.to) && !isRoastMoment(arc.to) ? arc.to : arc.from;
     if (step === origin || !day.items.some((item) => item.id === step)) continue;
-    const constraint = kind === 'window' ? 'ends-in-time' : kind === 'shared' ? 'shared' : 'order';
+    const constraint =
+      kind !== 'window'
+        ? kind === 'shared'
+          ? 'shared'
+          : 'order'
+        : arc.weight >= weights.missing
+          ? 'off-table'
+          : 'ends-in-time';
     const known = worst.get(`${constraint} ${step}`);
     if (known && (known.minutes ?? 0) >= arc.missedMinutes) continue;
     worst.set(`${constraint} ${step}`, { constraint, step, minutes: arc.missedMinutes });

@@ -3,11 +3,13 @@
  * the same words. It knows no clock, no chart and no planner, only what they handed up.
  */
 
+import { minutesBetween } from '../base/time.ts';
 import type { Outcome } from '../kitchen/outcome.ts';
 import type { Composed, Composing } from './composing.ts';
 import { composeGerman } from './de/compose.ts';
 import { emergencyReply } from './en/emergency.ts';
 import { walkKey } from './en/how.ts';
+import { tableWords } from './en/progress.ts';
 import { answerableLater, questionWords } from './en/questions.ts';
 import { rulesSaidAt, type SafetyRuleId, safetyRules } from './en/safety.ts';
 import { safetyMomentsOf } from './en/safety-moments.ts';
@@ -15,7 +17,7 @@ import { nextStepOf } from './en/standing.ts';
 import { callWords, cautionWords, forHands } from './en/steps.ts';
 import { wordsTogether } from './en/together.ts';
 import { openingWords } from './en/wording.ts';
-import { atTime } from './en/words.ts';
+import { atTime, clock } from './en/words.ts';
 import type { Scene } from './scene.ts';
 import { forEyes, lower, type Spoken, say, sentences, silent } from './spoken.ts';
 
@@ -60,6 +62,7 @@ function composeEnglish({ outcomes, scene, question, microphone }: Composing): C
     keys.push('the-day');
   }
   parts.push(...wordsTogether(told, scene));
+  parts.push(tableTail(outcomes, parts, scene));
   const walk = walkKey(outcomes, scene);
   if (walk !== undefined) keys.push(walk);
   const cautioned = cautionsOf(outcomes, scene);
@@ -82,6 +85,22 @@ function composeEnglish({ outcomes, scene, question, microphone }: Composing): C
   const asks = question !== undefined || outcomes.some((outcome) => outcome.key === 'asked');
   const { text, speech } = asks && microphone === 'closes' ? answerableLater(whole) : whole;
   return { text: text.trim(), speech: speech.trim(), keys, cautioned };
+}
+
+/** A table this much later or sooner is said, whatever moved it. */
+const tableMinutes = 5;
+
+/** The table, where it moved and nothing said so far names its new time. */
+function tableTail(outcomes: readonly Outcome[], said: readonly Spoken[], scene: Scene): Spoken {
+  const { plan, before, dinner, firstPlan } = scene;
+  if (firstPlan || !plan?.complete || !before?.complete) return silent;
+  const told = ['answer', 'chosen', 'serving-moved'];
+  if (outcomes.every((one) => told.includes(one.key)) || scene.stage === 'served') return silent;
+  const moved = Math.abs(minutesBetween(before.serving.likelyAt, plan.serving.likelyAt));
+  const time = clock(plan.serving.likelyAt, dinner).text;
+  if (moved < tableMinutes || said.some((one) => one.text.includes(time))) return silent;
+  const late = minutesBetween(plan.serving.wantedAt, plan.serving.likelyAt) > tableMinutes;
+  return late ? tableWords(scene) : say`Dinner at ${clock(plan.serving.likelyAt, dinner)}.`;
 }
 
 /** Cautions that these outcomes call for and that were not spoken before. */

@@ -10,7 +10,8 @@ import type { Band, Forecast, ForecastQuestion } from '../kitchen/forecast.ts';
 import type { Plan } from '../kitchen/plan.ts';
 import type { Expected } from '../machine/context.ts';
 import { type Standing, standingOf } from '../machine/stage.ts';
-import { type Call, callsOf } from '../planner/calls.ts';
+import type { Call } from '../planner/calls/call.ts';
+import { callsOf } from '../planner/calls/calls.ts';
 import { asCooked } from '../planner/days/thaw.ts';
 import {
   firstPullCelsius,
@@ -118,7 +119,11 @@ export function expectedOf(outlook: Outlook): Expected {
     starts: new Map(steps.map((step) => [step.id, step.startAt])),
     open: [...active, ...due, ...next.slice(0, 1)].map((step) => step.id),
     searCelsius: roast?.program.firstCelsius ?? celsiusOfFahrenheit(450),
-    roastCelsius: roast?.program.roastCelsius ?? celsiusOfFahrenheit(325),
+    // A course that was chosen has its own heat after the sear.
+    roastCelsius:
+      dinner.course?.oven.findLast((move) => move.at - now < 2 * 60_000)?.celsius ??
+      roast?.program.roastCelsius ??
+      celsiusOfFahrenheit(325),
     restLowMinutes: roast?.rest.p10 ?? 15,
   };
 }

@@ -9,7 +9,7 @@ import { addMinutes, type Instant } from '../base/time.ts';
 import { read } from '../intents/read.ts';
 import { lexiconOf } from '../kitchen/card.ts';
 import { menuOf, missingOf, standing, uncardedOf } from '../kitchen/dinner.ts';
-import type { Fact, FactOf, NewFact, Option, Question } from '../kitchen/facts.ts';
+import type { Fact, FactOf, NewFact, Question } from '../kitchen/facts.ts';
 import { type Heard, type Lexicon, languages, type ReadContext } from '../kitchen/heard.ts';
 import type { Outcome } from '../kitchen/outcome.ts';
 import type { Context } from '../machine/context.ts';
@@ -17,24 +17,15 @@ import { decide, withFacts } from '../machine/decide.ts';
 import { usualDishes } from '../machine/decide-told.ts';
 import { factsOf, isMoment } from '../machine/moments.ts';
 import { type Sensed, sensed } from '../machine/sense.ts';
-import type { Call } from '../planner/calls.ts';
-import {
-  type DraftOptions,
-  draftOptions,
-  figuresOf,
-  type OptionDraft,
-  type OptionFigures,
-  rankOptions,
-  retargeted,
-} from '../planner/options.ts';
-import { roastCameOutAt, roastWentInAt } from '../planner/roast-day.ts';
+import type { Call } from '../planner/calls/call.ts';
+import { roastWentInAt } from '../planner/roast-day.ts';
 import { wordCall } from '../reply/call.ts';
 import { callsNext, compose } from '../reply/compose.ts';
-import { optionRisk, optionTitle } from '../reply/en/options.ts';
 import { announcementOf } from './announcement.ts';
 import { remembering } from './compute.ts';
 import { daysAheadOf } from './days.ts';
 import { glanceOf } from './glance.ts';
+import { type Offered, offer } from './offer.ts';
 import { expectedOf, type Outlook, outlookOf } from './outlook.ts';
 import type {
   Announcement,
@@ -47,13 +38,11 @@ import type {
   Words,
 } from './ports.ts';
 import { PositionTaken } from './ports.ts';
+import { planTold, tellsWhy } from './told.ts';
 import { sceneOf, viewOf } from './view.ts';
 
 /** A clock that jumps by more than this is a fact. */
 const jumpMinutes = 5;
-
-/** Options are ranked by middles, which a coarser ensemble gives well enough. */
-const optionMembers = 48;
 
 /** Somebody wins every race for a place, so this is reached only where something is amiss. */
 const triesAtMost = 50;
@@ -329,7 +318,13 @@ class DinnerSession implements Session {
     const firstPlan = missingOf(before.dinner).length > 0 && missingOf(context.dinner).length === 0;
 
     let after = await this.outlook(now, context.facts);
-    const offered = await this.offer(decision.outcomes, before, after);
+    const offered = await offer({
+      outcomes: decision.outcomes,
+      before,
+      after,
+      known: this.known,
+      compute: this.compute,
+    });
     if (offered.facts.length > 0) {
       add(offered.facts);
       after = await this.outlook(now, context.facts);
@@ -365,7 +360,10 @@ class DinnerSession implements Session {
         : []),
       ...offeredCalls(offered, after),
       ...composed.cautioned.map((rule): NewFact => ({ type: 'cautioned', rule })),
-      ...planTold(after, decision.facts.length > 0),
+      ...planTold(after, {
+        acted: decision.facts.length > 0,
+        heardWhy: firstPlan || decision.outcomes.some(tellsWhy),
+      }),
       {
         type: 'replied',
         text: overheard ? '' : composed.text,
@@ -394,77 +392,6 @@ class DinnerSession implements Session {
       expected: expectedOf(outlook),
       library: this.options.cards,
     };
-  }
-
-  /** Options when the day forces them or they are asked for; the first is taken until another is. */
-  private async offer(
-    outcomes: readonly Outcome[],
-    before: Outlook,
-    after: Outlook,
-  ): Promise<Offered> {
-    const none: Offered = { facts: [], options: undefined };
-    const moved = outcomes.some((outcome) => outcome.key === 'serving-moved');
-    const asked = outcomes.some(
-      (outcome) => outcome.key === 'answer' && outcome.heard.intent === 'ask-options',
-    );
-    const { plan, dinner, now } = after;
-    if ((!moved && !asked) || !plan || roastWentInAt(dinner) === undefined) return none;
-    const stage = after.standing.stage;
-    if (stage === 'carve' || stage === 'served' || stage === 'put-away') return none;
-    if (asked && before.dinner.options) return { facts: [], options: before.dinner.options };
-    const wantedAt = dinner.servingAt ?? plan.serving.wantedAt;
-    const input = { dinner, plan, wantedAt, now };
-    const simulated: { draft: OptionDraft; figures: OptionFigures }[] = [];
-    for (const draft of draftOptions(input)) {
-      const figures = await this.simulate(input, draft);
-      if (figures) simulated.push({ draft, figures });
-    }
-    // Only the best of each kind is aimed anew, with the pull that its own rest asks for.
-    const best = rankOptions(dinner, simulated);
-    const figures: OptionFigures[] = [];
-    for (const one of best) {
-      const aimed = retargeted(input, one.draft, one.figures);
-      // Aimed or not, the better of the two is ranked: a truer core may cost the hour.
-      const sharper = aimed && (await this.simulate(input, aimed));
-      figures.push(one.figures, ...(sharper ? [sharper] : []));
-    }
-    const scene = sceneOf(after);
-    const options = rankOptions(
-      dinner,
-      figures.map((one) => ({ figures: one })),
-    ).map(
-      ({ figures: one }, index): Option => ({
-        n: index + 1,
-        kind: one.kind,
-        title: optionTitle(one, scene),
-        risk: optionRisk(one, scene),
-        servingAt: one.servingAt,
-        coreAtServingCelsius: one.coreAtServingCelsius,
-        course: one.course,
-      }),
-    );
-    const first = options[0];
-    if (!first) return none;
-    if (!moved) return { facts: [{ type: 'options-offered', options }], options };
-    const choice: Question = { kind: 'choice', expecting: 'choice', text: '' };
-    return {
-      facts: [
-        { type: 'options-offered', options, taken: 1 },
-        { type: 'course-set', course: first.course },
-        ...(options.length > 1 ? [{ type: 'question-asked', question: choice } as NewFact] : []),
-      ],
-      options,
-    };
-  }
-
-  /** One draft through the forecast to the plate; a coarser ensemble is enough to rank by. */
-  private async simulate(
-    input: DraftOptions,
-    draft: OptionDraft,
-  ): Promise<OptionFigures | undefined> {
-    if (!draft.question) return undefined;
-    const forecast = await this.compute.forecast({ ...draft.question, members: optionMembers });
-    return figuresOf(input, draft, forecast);
   }
 
   /** Raises what falls due by `until`, each at its own instant, and adds it to `raised`. */
@@ -502,7 +429,9 @@ class DinnerSession implements Session {
       dueAt: call.dueAt,
       expiresAt: Math.max(call.expiresAt, addMinutes(at, 2)),
     };
-    await this.append(at, [...presumed, fact]);
+    const told =
+      call.kind === 'plan-changed' ? planTold(outlook, { acted: true, heardWhy: true }) : [];
+    await this.append(at, [...presumed, ...told, fact]);
     return announcementOf(this.known.at(-1) as FactOf<'announced'>);
   }
 }
@@ -512,11 +441,6 @@ function awaited({ dinner, now }: Outlook): 'reading' | undefined {
   const last = dinner.announced.at(-1);
   const looked = last?.kind === 'check-due' || last?.kind === 'pull';
   return last && looked && now - last.at < 20 * 60_000 ? 'reading' : undefined;
-}
-
-interface Offered {
-  facts: NewFact[];
-  options: readonly Option[] | undefined;
 }
 
 const replyOf = (fact: FactOf<'replied'>): Turn['replies'][number] => ({
@@ -572,7 +496,8 @@ function dueStep(after: Outlook, firstPlan: boolean): string | undefined {
 
 /** The call that stands for a step said within a reply, so that it is not announced again. */
 function callOf(step: string, after: Outlook): string {
-  const call = after.calls.find((one) => one.step === step && one.kind !== 'get-ready');
+  const ahead = ['get-ready', 'rest-over'];
+  const call = after.calls.find((one) => one.step === step && !ahead.includes(one.kind));
   return call?.call ?? `step-due:${step}`;
 }
 
@@ -585,21 +510,4 @@ function offeredCalls(offered: Offered, after: Outlook): NewFact[] {
         call.about?.what === 'oven' && call.about.why === 'course' && call.dueAt <= after.now,
     )
     .map((call): NewFact => ({ type: 'step-called', call: call.call }));
-}
-
-/** What the cook now knows of the day, if it differs from what was told before. */
-function planTold(after: Outlook, acted: boolean): NewFact[] {
-  const { plan, dinner } = after;
-  if (!plan?.complete || !acted) return [];
-  const starts = plan.steps
-    .filter((step) => step.state === 'planned' || step.state === 'due')
-    .map((step) => ({ step: step.id, at: step.startAt }));
-  const same =
-    dinner.told?.servingAt === plan.serving.likelyAt &&
-    dinner.told.pullCelsius === plan.pullCelsius;
-  if (same && roastCameOutAt(dinner) === undefined && dinner.told?.starts.length === starts.length)
-    return [];
-  return [
-    { type: 'plan-told', servingAt: plan.serving.likelyAt, pullCelsius: plan.pullCelsius, starts },
-  ];
 }

@@ -103,7 +103,10 @@ function draftOrder(draft: Draft, day: Day, item: Item): void {
   }
 }
 
-/** The last thing done for a dish: without it the dish is not on the table. */
+/**
+ * The last thing done for a dish: without it the dish is not on the table. When nobody would even wait
+ * for the rest, the table waits for no dish.
+ */
 function isLast(item: Item, items: readonly Item[]): boolean {
   const siblings = items.filter((one) => one.card === item.card);
   return item.card.card !== 'roast' && siblings.at(-1) === item && item.step.skippable !== true;
@@ -122,7 +125,8 @@ function draftWindow(draft: Draft, day: Day, item: Item, turn: PrepTurn | undefi
   const { earliestMinutes, likelyMinutes, latestMinutes } = ends;
   // A wide window means that minutes matter little, a narrow one that the dish spoils by them.
   const near = clamp(Math.round(160 / Math.max(1, latestMinutes - earliestMinutes)), 2, 8);
-  const late = isLast(item, day.items) ? weights.missing : weights.window;
+  const waited = isLast(item, day.items) && !day.dinner.steps.get('rest')?.skipped;
+  const late = waited ? weights.missing : weights.window;
   draft.within(moment, end, latestMinutes, 'window', late);
   draft.after(moment, end, earliestMinutes, 'window', weights.window);
   draft.within(moment, end, likelyMinutes, 'wish', near);

@@ -2,7 +2,7 @@
  * The roast's own moments as tasks: oven on, in, turned down, pulled, seared again, carved, served.
  * Before it is in, its going in is a choice; after, the pull is a date that the forecast gives.
  */
-import { type Instant, minutesBetween } from '../../base/time.ts';
+import { addMinutes, type Instant, minutesBetween } from '../../base/time.ts';
 import { celsiusOfFahrenheit } from '../../base/units.ts';
 import { householdOven, trueHeatCelsius } from '../household-oven.ts';
 import { startMinutes } from '../items.ts';
@@ -56,6 +56,9 @@ function draftIn(draft: Draft, day: Day): void {
   if (wentInAt !== undefined) return;
   draft.use('hands', 'roast-in', 0, startMinutes);
   draft.notBefore('roast-in', grid.now);
+  const { notDoneAt, moreMinutes = 5 } = dinner.steps.get('roast-in') ?? {};
+  if (notDoneAt !== undefined)
+    draft.notBefore('roast-in', minuteIn(day, addMinutes(notDoneAt, moreMinutes)));
   const courseAt = dinner.course?.roastInAt;
   if (courseAt !== undefined) draft.notBefore('roast-in', minuteIn(day, courseAt), 'promise');
   if (day.ovenHotAt !== undefined)
@@ -160,10 +163,10 @@ function draftRoastStays(draft: Draft, day: Day): void {
   if (dinner.course?.rest === 'low-oven' && !holdIsOver(day)) draftHold(draft, day, shelves);
 }
 
-/** A held roast's box: above what the consumer rule asks of cooked meat, below what cooks it on. */
+/** A held roast's box: above what the consumer rule asks of cooked meat, below what cooks it on fast. */
 const holdRange = {
-  lowCelsius: celsiusOfFahrenheit(160),
-  highCelsius: celsiusOfFahrenheit(185),
+  lowCelsius: celsiusOfFahrenheit(165),
+  highCelsius: celsiusOfFahrenheit(175),
   likelyCelsius: holdOvenCelsius,
 };
 

@@ -28,7 +28,8 @@ const remembered = 4;
 const memory = new Map<string, Ensemble>();
 
 export function ensembleOf(question: ForecastQuestion): Ensemble {
-  const { roast, oven, fan, onRack, pullCelsius, outMinute, rest, kitchen, seed } = question;
+  const { roast, oven, fan, onRack, pullCelsius, outMinute, rest, restMinutes, kitchen, seed } =
+    question;
   const count = memberCount(question);
   const key = JSON.stringify([
     roast,
@@ -38,6 +39,7 @@ export function ensembleOf(question: ForecastQuestion): Ensemble {
     pullCelsius,
     outMinute,
     rest,
+    restMinutes,
     kitchen,
     seed,
     count,
@@ -76,6 +78,7 @@ export const trackOptionsOf = (question: ForecastQuestion, size: GridSize): Trac
   pullCelsius: question.pullCelsius,
   rest: question.rest,
   outMinute: question.outMinute,
+  restMinutes: question.restMinutes,
   frozen: question.roast.frozen === true,
 });
 

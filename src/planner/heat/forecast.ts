@@ -5,8 +5,10 @@
  */
 import type {
   Band,
+  CourseAsked,
   Forecast,
   ForecastFunction,
+  ForecastQuestion,
   OvenSetting,
   RestCover,
 } from '../../kitchen/forecast.ts';
@@ -19,7 +21,20 @@ import { Weighted } from './weighted.ts';
 export { type Belief, believe } from './belief.ts';
 
 /** Answers the question. Total for any question within `limits`; deterministic by the seed. */
-export const forecast: ForecastFunction = (question) => answer(believe(question));
+export const forecast: ForecastFunction = ({ instead, ...question }) =>
+  instead ? project(lately(question), instead, followedInstead) : answer(believe(question));
+
+/** Members followed for one of several courses that are weighed against each other. */
+const followedInstead = 64;
+
+/** The belief that was formed last: courses are asked of one belief, one after another. */
+let latest: { key: string; belief: Belief } | undefined;
+
+function lately(question: ForecastQuestion): Belief {
+  const key = JSON.stringify(question);
+  if (latest?.key !== key) latest = { key, belief: believe(question) };
+  return latest.belief;
+}
 
 /** The forecast of a belief under the oven, the pull and the rest that it was formed with. */
 export function answer(belief: Belief): Forecast {
@@ -28,39 +43,53 @@ export function answer(belief: Belief): Forecast {
   return outlook({ question, members, tracks, weights, belief });
 }
 
-export interface Course {
-  /** The oven from the start: what it was, and what it shall be. */
-  oven: readonly OvenSetting[];
-  pullCelsius: number;
-  rest: RestCover;
-  outMinute?: number | undefined;
-}
-
 /** Members that carry less than this share of the heaviest one's weight are not followed again. */
 const negligible = 1e-3;
 
 /** What would come of another course, from the same belief: nothing is weighed anew. */
-export function project(belief: Belief, course: Course): Forecast {
+export function project(belief: Belief, course: CourseAsked, count?: number): Forecast {
   const question = {
     ...belief.question,
     ...course,
     oven: ovenInOrder(course.oven),
+    restMinutes: course.restMinutes,
     outMinute: course.outMinute,
   };
-  const { members, weights } = heaviest(belief);
+  const { members, weights } = count === undefined ? heaviest(belief) : spread(belief, count);
   const tracks = members.map((member) => trackOf(member, belief.ensemble.size, question));
   return outlook({ question, members, tracks, weights, belief });
 }
 
-function heaviest(belief: Belief): {
+interface Followed {
   members: Belief['ensemble']['members'];
   weights: Float64Array;
-} {
+}
+
+function heaviest(belief: Belief): Followed {
   const floor = negligible * Math.max(...belief.weights);
   const rows = [...belief.weights.keys()].filter((row) => belief.weights[row]! > floor);
   return {
     members: rows.map((row) => belief.ensemble.members[row]!),
     weights: Float64Array.from(rows, (row) => belief.weights[row]!),
+  };
+}
+
+/**
+ * So many members for all: in the order of their pulls, one from each equal share of the weight, so that
+ * what is followed again is spread as the whole is.
+ */
+function spread({ ensemble, weights }: Belief, count: number): Followed {
+  const { members, tracks } = ensemble;
+  const rows = [...weights.keys()].sort((a, b) => tracks[a]!.pullMinute - tracks[b]!.pullMinute);
+  const picked: number[] = [];
+  let passed = 0;
+  for (const row of rows) {
+    passed += weights[row]!;
+    while (picked.length < count && passed > (picked.length + 0.5) / count) picked.push(row);
+  }
+  return {
+    members: picked.map((row) => members[row]!),
+    weights: new Float64Array(picked.length).fill(1 / picked.length),
   };
 }
 

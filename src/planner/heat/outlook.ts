@@ -71,6 +71,7 @@ export function outlook(options: OutlookOptions): Forecast {
     const rise = trackAt(one.rest, minute - nowMinute) - one.rest[0]!;
     return inOven(one, nowMinute) + rise;
   };
+  const restMinutes = Math.max(restHorizonMinutes, question.restMinutes ?? 0);
   const bandOf = (value: (one: Paced) => number): Band =>
     new Weighted(paced.map(value), weights).band;
   const pulls = new Weighted(
@@ -81,7 +82,7 @@ export function outlook(options: OutlookOptions): Forecast {
     paced.reduce((sum, one, index) => sum + (holds(one) ? weights[index]! : 0), 0);
   const end = Math.min(
     latestMinute,
-    (question.outMinute ?? Math.max(nowMinute, pulls.quantile(0.9))) + restHorizonMinutes,
+    (question.outMinute ?? Math.max(nowMinute, pulls.quantile(0.9))) + restMinutes,
   );
   const minutes = Array.from(
     { length: Math.ceil(end / coreEveryMinutes) + 1 },
@@ -93,7 +94,7 @@ export function outlook(options: OutlookOptions): Forecast {
     pastPullChance: chance((one) => coreAt(one, nowMinute) >= question.pullCelsius),
     core: minutes.map((minute) => ({ minute, celsius: bandOf((one) => coreAt(one, minute)) })),
     coreNowCelsius: bandOf((one) => coreAt(one, nowMinute)),
-    ...restOutlook(paced, weights),
+    ...restOutlook(paced, weights, restMinutes),
     ...looks(question, pulls, belief.suspects),
     suspectReadings: belief.suspects,
     assumptions: assumptionsOf(question, belief),
@@ -177,9 +178,10 @@ function slicesIfOutAt(
 function restOutlook(
   paced: readonly Paced[],
   weights: Float64Array,
+  restMinutes: number,
 ): Pick<Forecast, 'afterRest' | 'peak'> {
   const afterRest = [];
-  for (let minutes = 5; minutes <= restHorizonMinutes; minutes += 5)
+  for (let minutes = 5; minutes <= restMinutes; minutes += 5)
     afterRest.push({
       minutesAfterPull: minutes,
       celsius: new Weighted(

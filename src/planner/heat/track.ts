@@ -39,6 +39,8 @@ export interface TrackOptions {
   pullCelsius: number;
   rest: RestCover;
   outMinute: number | undefined;
+  /** How long the rest is followed; `restHorizonMinutes` unless a longer one is asked about. */
+  restMinutes?: number | undefined;
   frozen: boolean;
 }
 
@@ -110,13 +112,13 @@ export function follow(member: Member, options: TrackOptions): Track {
   const { outMinute } = options;
   if (outMinute === undefined) {
     const pulled = roasted.atPull;
-    if (pulled === undefined) return neverPulled(roasted);
+    if (pulled === undefined) return neverPulled(roasted, restMinutesOf(options));
     run.state = pulled.state;
     run.loss = pulled.loss;
     run.hottest = pulled.hottest;
   }
   const lossAtPull = run.loss;
-  const rested = restOf(run, options);
+  const rested = restOf(run, options, restMinutesOf(options));
   const crossing = Number.isFinite(roasted.pullMinute)
     ? roasted.pullMinute
     : crossingIn(rested.core, options.pullCelsius, outMinute ?? 0);
@@ -138,13 +140,16 @@ export function follow(member: Member, options: TrackOptions): Track {
 const joined = (oven: readonly number[], rest: readonly number[]): Float32Array =>
   Float32Array.from([...oven.slice(0, -1), ...rest]);
 
-const neverPulled = (roasted: Roasted): Track => {
+const restMinutesOf = ({ restMinutes = 0 }: TrackOptions): number =>
+  Math.max(restHorizonMinutes, recordMinutes * Math.ceil(restMinutes / recordMinutes));
+
+const neverPulled = (roasted: Roasted, restMinutes: number): Track => {
   const last = roasted.core.at(-1)!;
   return {
     core: Float32Array.from(roasted.core),
     curvature: Float32Array.from(roasted.curvature),
     pullMinute: Number.POSITIVE_INFINITY,
-    rest: new Float32Array(restRecords).fill(last),
+    rest: new Float32Array(restMinutes / recordMinutes + 1).fill(last),
     lossAtPull: roasted.loss,
     lossAfterRest: roasted.loss,
     slice: evenSlice(last),

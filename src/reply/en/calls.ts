@@ -2,7 +2,7 @@
 import { assertNever } from '../../base/assert.ts';
 import type { AnnouncementKind } from '../../kitchen/facts.ts';
 import type { Scene } from '../scene.ts';
-import { capital, lower, type Spoken, say, sentences, silent } from '../spoken.ts';
+import { capital, list, lower, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { carvingMap } from './carving.ts';
 import { callWords, cautionWords, fill, findStep, forHands, pullShown, titleOf } from './steps.ts';
 import { servingWords } from './table.ts';
@@ -20,6 +20,7 @@ export interface CallToWord {
     | { what: 'watch'; celsius: number }
     | { what: 'late'; likelyAt: number; minutes: number }
     | { what: 'out-of-fridge'; hours: number }
+    | { what: 'moved'; moves: readonly { step: string; at: number; wasAt: number }[] }
     | { what: 'ready-in'; minutes: number }
     | undefined;
 }
@@ -54,7 +55,7 @@ function readyWords(call: CallToWord, scene: Scene): Spoken {
 /** The sentence of one call. */
 export function wordCall(call: CallToWord, scene: Scene): Spoken {
   const again = call.repeat > 0;
-  const { dinner, plan } = scene;
+  const { dinner } = scene;
   switch (call.kind) {
     case 'get-ready':
       return forHands(readyWords(call, scene), call.step, scene);
@@ -102,14 +103,27 @@ export function wordCall(call: CallToWord, scene: Scene): Spoken {
         ? say`Dinner looks like ${clock(call.about.likelyAt, dinner)} now, ${duration(call.about.minutes)} late. Ask for my options if that will not do.`
         : silent;
     case 'plan-changed':
-      return plan
-        ? say`The plan has moved: dinner at ${clock(plan.serving.likelyAt, dinner)}.`
-        : silent;
+      return changedWords(call, scene);
     case 'caution':
       return say`The roast has been out of the fridge two hours. The USDA's limit for raw meat is two hours, one in a hot room: into the oven or back into the fridge.`;
     default:
       return assertNever(call.kind);
   }
+}
+
+/** What stands elsewhere than it was told, and whether the table does too. */
+function changedWords({ about }: CallToWord, { dinner, plan }: Scene): Spoken {
+  if (about?.what !== 'moved' || !plan) return silent;
+  const moves = about.moves.map(
+    ({ step, at, wasAt }) =>
+      say`${titleOf(dinner, step)} at ${clock(at, dinner)}, not ${clock(wasAt, dinner)}`,
+  );
+  const table = clock(plan.serving.likelyAt, dinner);
+  const stays = Math.abs(plan.serving.likelyAt - (dinner.told?.servingAt ?? 0)) < 3 * 60_000;
+  return sentences([
+    say`The plan has moved: ${list(moves)}.`,
+    stays ? say`Dinner stays at ${table}.` : say`Dinner at ${table}.`,
+  ]);
 }
 
 const askedWhether: Partial<Record<string, string>> = {
@@ -164,7 +178,7 @@ function ovenCall(call: CallToWord, scene: Scene): Spoken {
   if (call.about?.what === 'oven') {
     const heat = ovenDegrees(call.about.celsius, dinner.units);
     if (call.about.why === 'hold')
-      return say`Oven to ${heat}, and the roast back in to hold, tented. It keeps while its middle stays at ${authorityDegrees(140, dinner.units)} or more, says the USDA.`;
+      return say`Oven to ${heat}. Once it has come down, the roast goes back in to hold, tented. It keeps while its middle stays at ${authorityDegrees(140, dinner.units)} or more, says the USDA.`;
     if (call.about.why === 'sides')
       return say`Oven to ${heat} for what goes in while the roast rests.`;
     return call.repeat > 0

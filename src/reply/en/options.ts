@@ -1,8 +1,9 @@
 /** Options in words: what each does, and what it costs. */
 import { minutesBetween } from '../../base/time.ts';
-import type { Option } from '../../kitchen/facts.ts';
+import type { Course, Option } from '../../kitchen/facts.ts';
 import type { Scene } from '../scene.ts';
 import { type Spoken, say, sentences, silent } from '../spoken.ts';
+import { dishTitle, titleOf } from './steps.ts';
 import { aloud, clock, degrees, duration, ovenDegrees } from './words.ts';
 
 /** Figures of an option before it has its words. */
@@ -13,6 +14,18 @@ export interface OptionToWord {
   restMinutes: number;
   coreAtServingCelsius: { p10: number; p50: number; p90: number };
   minutesFromWanted: number;
+  drops?: string | undefined;
+  skips?: readonly string[] | undefined;
+  without?: readonly string[] | undefined;
+  course?: Course | undefined;
+}
+
+/** A pull moved for the hold's sake is told with its number. */
+function pulledAt({ course }: OptionToWord, { plan, dinner }: Scene): string {
+  const celsius = course?.pullCelsius;
+  return celsius === undefined || !plan || Math.abs(celsius - plan.pullCelsius) < 1
+    ? 'pulled as planned'
+    : `pulled at ${degrees(celsius, dinner.units).text}`;
 }
 
 export function optionTitle(option: OptionToWord, scene: Scene): string {
@@ -28,10 +41,14 @@ export function optionTitle(option: OptionToWord, scene: Scene): string {
     case 'pull-and-hold':
       return scene.stage === 'rest' || scene.stage === 'hold'
         ? `back in a ${heat} oven to hold, tented`
-        : `pulled as planned, then held at ${heat}`;
+        : `${pulledAt(option, scene)}, then held at ${heat}`;
     case 'rest-longer':
       return `a longer rest, ${duration(option.restMinutes).text} under the tent`;
     case 'carry-on':
+      if (scene.stage === 'rest' || scene.stage === 'hold')
+        return `a rest of ${duration(option.restMinutes).text}`;
+      if (option.course?.rest === 'low-oven')
+        return `held as agreed, ${duration(option.restMinutes).text}`;
       return option.restMinutes > 45
         ? `oven as it is, and a rest of ${duration(option.restMinutes).text}`
         : 'oven as it is';
@@ -39,6 +56,10 @@ export function optionTitle(option: OptionToWord, scene: Scene): string {
       return 'hardly any rest';
     case 'start-later':
       return 'a later start';
+    case 'skip-steps':
+      return `leave out what can be: ${(option.skips ?? []).map((id) => titleOf(scene.dinner, id)).join(', ')}`;
+    case 'drop-dish':
+      return `no ${dishTitle(scene.dinner, option.drops ?? '')}`;
     case 'serve-later':
       return 'dinner later';
     case 'serve-sooner':
@@ -54,6 +75,11 @@ export function optionRisk(option: OptionToWord, scene: Scene): string {
     parts.push(`dinner ${duration(option.minutesFromWanted).text} late`);
   if (off > 2.5) parts.push('more done than you asked');
   if (off < -2.5) parts.push('less done or cooler than you asked');
+  const late = [...new Set((option.without ?? []).map((id) => id.split('.')[0] ?? id))];
+  if (late.length > 0)
+    parts.push(
+      `too late for the table: ${late.map((id) => dishTitle(scene.dinner, id)).join(', ')}`,
+    );
   switch (option.kind) {
     case 'lower-oven':
       parts.push('sides that want a hot oven go in during the rest');
@@ -124,6 +150,8 @@ function titleAloud(option: Option, scene: Scene): string {
       return 'a longer rest';
     case 'carry-on':
       return 'oven as it is';
+    case 'skip-steps':
+      return 'leave out what is for looks';
     default:
       return aloud(option.title).speech;
   }

@@ -207,6 +207,12 @@ export function movedWords(
   const { dinner, plan } = scene;
   const head = say`Dinner at ${clock(servingAt, dinner)}, ${duration(Math.abs(minutes))} ${minutes >= 0 ? 'later' : 'sooner'}.`;
   if (!plan) return head;
+  const soonest = scene.options?.map((option) => option.servingAt).sort((a, b) => a - b)[0];
+  if (scene.options && soonest !== undefined && minutesBetween(servingAt, soonest) > 5)
+    return sentences([
+      say`${clock(servingAt, dinner)} cannot be had.`,
+      offer(scene.options, scene),
+    ]);
   if (scene.options && scene.options.length > 0)
     return sentences([
       { text: head.text, speech: say`Dinner at ${clock(servingAt, dinner)}.`.speech },

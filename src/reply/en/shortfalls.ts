@@ -16,6 +16,10 @@ function shortfallWords(shortfall: Shortfall, plan: Plan, scene: Scene): Spoken 
   switch (shortfall.constraint) {
     case 'table-on-time':
       return say`Dinner ${minutes} later than wanted, at ${clock(plan.serving.likelyAt, scene.dinner)}.`;
+    case 'off-table':
+      return say`"${title}" comes ${minutes} after its last minute: later than the rest, or left out.`;
+    case 'come-up':
+      return say`The middle is ${minutes} longer than six hours between 50 and 130 °F: too slow to be safe.`;
     case 'ends-in-time':
       return (shortfall.minutes ?? 0) > leftOutMinutes
         ? say`"${title}" stands ${minutes} out of its time: better left out, or eaten at room temperature.`

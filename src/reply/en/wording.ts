@@ -1,5 +1,4 @@
 /** Each outcome in words. The first sentence carries what the cook needs. */
-import { minutesBetween } from '../../base/time.ts';
 import { roastCardOf } from '../../kitchen/dinner.ts';
 import type { Outcome, OutcomeKey, OutcomeOf } from '../../kitchen/outcome.ts';
 import type { Scene } from '../scene.ts';
@@ -24,8 +23,9 @@ import {
 import { badWords, questionWords } from './questions.ts';
 import { rescueWords } from './rescue.ts';
 import { hadWords } from './shopping.ts';
+import { awayWords, behindWords, notDoneWords, skippedRest } from './slips.ts';
 import { currentStepOf, nextStepOf } from './standing.ts';
-import { cautionWords, dishTitle, findStep, titleOf } from './steps.ts';
+import { cautionWords, dishTitle, findStep, pullShown, titleOf } from './steps.ts';
 import { guestNotedWords } from './table.ts';
 import {
   aloud,
@@ -62,6 +62,8 @@ function roastNoted(scene: Scene): Spoken {
 
 /** Until when it rests, and where its middle stands by then: higher, or after a long rest lower again. */
 function restWords(carveAt: number, { plan, dinner }: Scene): Spoken {
+  if (dinner.course?.rest === 'low-oven')
+    return say`Tent it on the board; it goes back in to hold once the oven has come down. Carve at ${clock(carveAt, dinner)}.`;
   const core = plan?.coreAtServingCelsius.p50 ?? 0;
   const verb = core >= (plan?.pullCelsius ?? 0) ? 'climbs to' : 'will be back at';
   return say`Tent it loosely and let it rest till ${clock(carveAt, dinner)}; it ${verb} about ${degrees(core, dinner.units)}.`;
@@ -121,18 +123,7 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
   'setup-noted': () => say`Noted.`,
   'hands-added': ({ who }) =>
     capital(say`${who} can take what runs beside yours. I have shared it out.`),
-  'cook-away': ({ until, minutes }, scene) => {
-    const due = (scene.plan?.steps ?? []).find(
-      (step) =>
-        step.state === 'planned' &&
-        step.startAt > scene.now &&
-        step.startAt < until &&
-        step.handsOn !== 'none',
-    );
-    return due
-      ? say`Before you are back, at ${clock(due.startAt, scene.dinner)}: ${due.title}. Somebody must do it, or do it now.`
-      : say`Nothing needs you for ${duration(minutes)}. Be back by ${clock(until, scene.dinner)}.`;
-  },
+  'cook-away': awayWords,
   'reading-noted': readingWords,
   'thermometer-checked': thermometerWords,
   'oven-noted': ({ celsius, down }, scene) => {
@@ -183,12 +174,9 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
       capital(say`${titleOf(scene.dinner, step)}: ${clock(happenedAt, scene.dinner)}, noted.`),
       step === 'roast-in' || step === 'oven-down' ? pullWords(scene) : silent,
     ]),
-  'step-not-done': ({ step }, scene) =>
-    say`Take your time: ${titleOf(scene.dinner, step)}. Tell me when it is done.`,
+  'step-not-done': notDoneWords,
   'step-skipped': ({ step }, scene) =>
-    step === 'rest'
-      ? say`Carve now, then. It will bleed a little on the board.`
-      : say`Left out: ${titleOf(scene.dinner, step)}.`,
+    step === 'rest' ? skippedRest(scene) : say`Left out: ${titleOf(scene.dinner, step)}.`,
   'step-needed': ({ step }, scene) =>
     say`There is no dinner without that: ${titleOf(scene.dinner, step)}. Tell me when it is done.`,
   'nothing-open': () => say`Nothing is open just now. Which step do you mean?`,
@@ -206,14 +194,7 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
   emergency: ({ kind }, scene) => emergencyReply(kind, scene),
   'thing-had': ({ thing }, scene) => hadWords(thing, scene),
   'public-noted': () => say`Noted.`,
-  'running-behind': ({ minutes }, scene) =>
-    sentences([
-      scene.plan &&
-      minutesBetween(scene.plan.serving.wantedAt, scene.plan.serving.likelyAt) + (minutes ?? 0) > 10
-        ? tableWords(scene)
-        : say`There is room for that.`,
-      scene.plan ? say`Dinner at ${clock(scene.plan.serving.likelyAt, scene.dinner)}.` : silent,
-    ]),
+  'running-behind': (_, scene) => behindWords(scene),
   'timer-set': ({ minutes, label }) =>
     minutes >= 1
       ? say`${capital(duration(minutes))}${label ? ` for the ${label.replace(/^the /, '')}` : ''}, from now.`
@@ -249,6 +230,10 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
   },
   paused: () => say`I wait. Only the oven and the pull will make me speak.`,
   resumed: (_, scene) => {
+    const { plan, stage, now } = scene;
+    const pull = plan?.steps.find((step) => step.id === 'pull');
+    if (plan && pull && /^(sear|low-roast)$/.test(stage) && pull.startAt <= now)
+      return say`The roast first: it should be at the pull, ${pullShown(plan, scene.dinner)}. Take a reading.`;
     const next = currentStepOf(scene) ?? nextStepOf(scene);
     return next
       ? say`Here we are: ${next.title}, at ${clock(next.startAt, scene.dinner)}.`

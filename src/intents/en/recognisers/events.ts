@@ -42,20 +42,28 @@ export function startedIn(match: Match): Meaning[] | undefined {
   }
   const steps = lists(words).map((part) => {
     const dish = dishIn(part, match.context);
-    return dish ? inStep(dish, match) : undefined;
+    return dish
+      ? (inStepKnown(dish, match) ?? stepNamed(`${part} on`, match) ?? `${dish}.in`)
+      : undefined;
   });
   if (steps.some((step) => step === undefined)) return undefined;
   return steps.map((step) => ({ intent: 'report-started' as const, step: step!, ...moment }));
 }
 
-export function inStep(dish: string, match: Match): string {
+/** "The butter is on": a step that goes by those words. */
+const stepNamed = (words: string, match: Match): string | undefined =>
+  match.context.lexicon.steps.find((step) => step.names.includes(words.replace(/^the /, '')))?.id;
+
+export const inStep = (dish: string, match: Match): string =>
+  inStepKnown(dish, match) ?? `${dish}.in`;
+
+function inStepKnown(dish: string, match: Match): string | undefined {
   const own = match.context.lexicon.steps
     .filter((step) => step.id.startsWith(`${dish}.`))
     .map((step) => step.id);
   return (
     own.find((id) => /\.(in|roast|bake|in-oven)$/.test(id)) ??
-    own.find((id) => /\.(cook|on|boil|steam|warm)$/.test(id)) ??
-    `${dish}.in`
+    own.find((id) => /\.(cook|on|boil|steam|warm)$/.test(id))
   );
 }
 

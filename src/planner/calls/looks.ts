@@ -1,0 +1,79 @@
+/** Calls for a look at the core, and for a temperature that is watched for. */
+import { addMinutes, minutesBetween } from '../../base/time.ts';
+import type { Dinner } from '../../kitchen/dinner.ts';
+import type { Forecast } from '../../kitchen/forecast.ts';
+import type { Plan } from '../../kitchen/plan.ts';
+import { roastCameOutAt, roastWentInAt } from '../roast-day.ts';
+import { presumed, type Wanted } from './call.ts';
+import { pullName } from './pull.ts';
+
+/** A look so soon after the last, or so soon before the pull, tells nothing new. */
+const betweenLooksMinutes = 4;
+
+/** A look that nobody took is asked for again after so long, sooner where the pull may be near. */
+const askAgainMinutes = { usual: 20, nearThePull: 12 };
+
+/** However calm the forecast, nobody leaves a roast unlooked at for longer. Common practice, no source. */
+const longestUnseenMinutes = 45;
+
+/**
+ * One look per state of the evidence, asked for again until something comes back: nothing but a number
+ * narrows a forecast. The pull's own call asks for its number itself.
+ */
+export function checkCalls(dinner: Dinner, plan: Plan): Wanted[] {
+  const went = roastWentInAt(dinner);
+  if (plan.checkAt === undefined || went === undefined || roastCameOutAt(dinner) !== undefined)
+    return [];
+  if (dinner.calls.has(`pull:${pullName(dinner, plan)}`)) return [];
+  const look = {
+    kind: 'check-due' as const,
+    step: 'check',
+    expiryMinutes: 12,
+    presumes: presumed(dinner, ['oven-on', 'roast-in', 'oven-down']),
+  };
+  const what = `reading-${dinner.readings.length + 1}`;
+  const lastAt = dinner.readings.at(-1)?.happenedAt;
+  const dueAt =
+    lastAt === undefined
+      ? plan.checkAt
+      : Math.min(
+          Math.max(plan.checkAt, addMinutes(lastAt, betweenLooksMinutes)),
+          addMinutes(lastAt, longestUnseenMinutes),
+        );
+  // Nobody is there to look.
+  const away = dinner.helpers.length === 0 ? (dinner.awayUntil ?? 0) : 0;
+  const close = Math.abs(minutesBetween(dueAt, plan.pullAt.p50)) < betweenLooksMinutes;
+  if (close && plan.pullAt.p50 > dinner.lastAt) return [];
+  let asked = dinner.calls.get(`check-due:${what}`);
+  if (!asked || asked.times < 2)
+    return [{ ...look, what, dueAt: Math.max(dueAt, away), repeats: 1 }];
+  for (let n = 2; ; n += 1) {
+    const repeated = dinner.calls.get(`check-due:${what}-${n}`);
+    if (!repeated) {
+      const usual = addMinutes(asked.lastAt, askAgainMinutes.usual);
+      const soonest = addMinutes(asked.lastAt, askAgainMinutes.nearThePull);
+      const nearThePull = Math.max(soonest, addMinutes(plan.pullAt.p10, -5));
+      const again = Math.max(away, Math.min(usual, nearThePull));
+      return [{ ...look, what: `${what}-${n}`, dueAt: again }];
+    }
+    asked = repeated;
+  }
+}
+
+/** A watched temperature is called when the forecast's middle says the core stands there. */
+export function watches(dinner: Dinner, plan: Plan, forecast: Forecast): Wanted[] {
+  if (roastWentInAt(dinner) === undefined) return [];
+  return dinner.watches.flatMap((watch) => {
+    const row = forecast.core.find((one) => one.celsius.p50 >= watch.celsius);
+    if (!row) return [];
+    return [
+      {
+        kind: 'watch' as const,
+        what: String(watch.position),
+        dueAt: addMinutes(plan.roastInAt, row.minute),
+        expiryMinutes: 20,
+        about: { what: 'watch' as const, celsius: watch.celsius },
+      },
+    ];
+  });
+}

@@ -1,0 +1,36 @@
+/** The pull's own call: how it goes by, and when it can be due at the soonest. */
+import { addMinutes, type Instant, minutesBetween } from '../../base/time.ts';
+import type { Dinner } from '../../kitchen/dinner.ts';
+import type { Plan } from '../../kitchen/plan.ts';
+
+/**
+ * A core climbs no faster than this: what a small roast does in a hot oven. Common practice, no source.
+ */
+const climbKelvinPerMinute = 1.1;
+
+/** A reading so far below the pull says that its call came too soon. */
+const shortKelvin = 1;
+
+/**
+ * The pull is called by the forecast; a reading that falls short of it afterwards withdraws that call,
+ * and the next, at its new time, is a call of its own.
+ */
+export function pullName(dinner: Dinner, plan: Plan): string {
+  for (let n = 1; ; n += 1) {
+    const name = n === 1 ? 'pull' : `pull-${n}`;
+    const made = dinner.calls.get(`pull:${name}`);
+    const tooSoon = dinner.readings.some(
+      ({ toldAt, celsius }) =>
+        made !== undefined && toldAt > made.firstAt && celsius < plan.pullCelsius - shortKelvin,
+    );
+    if (!tooSoon) return name;
+  }
+}
+
+/** The soonest that the core can stand at the pull, by a look that is fresh. */
+export function reachableAt(dinner: Dinner, plan: Plan): Instant {
+  const last = dinner.readings.at(-1);
+  if (!last || minutesBetween(last.happenedAt, plan.pullAt.p50) > 12) return 0;
+  const short = plan.pullCelsius - last.celsius;
+  return short <= 0 ? 0 : addMinutes(last.happenedAt, short / climbKelvinPerMinute);
+}

@@ -1,0 +1,126 @@
+/** What a draft comes to: the whole day planned with it, dishes and all, and the core at the knife. */
+import { type Instant, minutesBetween } from '../../base/time.ts';
+import { clamp } from '../../base/units.ts';
+import type { Dinner } from '../../kitchen/dinner.ts';
+import type { Course, Option } from '../../kitchen/facts.ts';
+import { type Band, coreAfterRest, coreAtMinute, type Forecast } from '../../kitchen/forecast.ts';
+import { comeUpMinutes, comeUpMinutesAtMost } from '../come-up.ts';
+import { constraints } from '../constraints/index.ts';
+import { plan as planDay } from '../plan.ts';
+import { riseHighKelvin, roastCameOutAt, roastOf } from '../roast-day.ts';
+import { type Choosing, dinnerWith, type OptionDraft } from './drafts.ts';
+
+export interface OptionFigures {
+  kind: Option['kind'];
+  course: Course;
+  ovenCelsius?: number | undefined;
+  drops?: string | undefined;
+  skips?: readonly string[] | undefined;
+  pullAt: Instant;
+  servingAt: Instant;
+  restMinutes: number;
+  coreAtServingCelsius: Band;
+  minutesFromWanted: number;
+  /** Hard rules that a day with this course breaks; such a course is no option. */
+  broken: readonly string[];
+  /** Steps that come too late for the table with it. */
+  without: readonly string[];
+}
+
+/** A dish this late is not on the table. */
+const missingMinutes = 5;
+
+export function figuresOf(
+  { dinner, plan, now }: Choosing,
+  draft: OptionDraft,
+  forecast: Forecast,
+): OptionFigures {
+  const pullCelsius = draft.course.pullCelsius ?? plan.pullCelsius;
+  const changed = dinnerWith(dinner, draft);
+  const planned = planDay({ dinner: changed, forecast, pullCelsius, now });
+  const { pullAt, restMinutes, serving } = planned ?? plan;
+  const servingAt = serving.likelyAt;
+  const core = coreAfterRest(forecast, restMinutes);
+  const tooLong = keptTooLong(dinner, draft.course, restMinutes);
+  return {
+    kind: kindOf(dinner, draft, restMinutes),
+    course: { ...draft.course, servingAt },
+    ovenCelsius: draft.ovenCelsius,
+    drops: draft.drops,
+    skips: draft.skips,
+    pullAt: pullAt.p50,
+    servingAt,
+    restMinutes,
+    coreAtServingCelsius: core,
+    minutesFromWanted: minutesBetween(serving.wantedAt, servingAt),
+    broken: [
+      ...(planned?.shortfalls ?? []).map((one) => one.constraint).filter(isHard),
+      ...(tooLong ? ['kept-hot'] : []),
+      ...(comeUpMinutes(forecast) > comeUpMinutesAtMost ? ['come-up'] : []),
+    ],
+    without: [
+      ...new Set(
+        (planned?.shortfalls ?? []).flatMap((one) =>
+          one.constraint === 'off-table' && (one.minutes ?? 0) > missingMinutes && one.step
+            ? [one.step]
+            : [],
+        ),
+      ),
+    ],
+  };
+}
+
+/** A rest that is no longer than the cut likes is just what was planned. */
+function kindOf(dinner: Dinner, { kind }: OptionDraft, restMinutes: number): Option['kind'] {
+  const usual = roastOf(dinner)?.rest.p90 ?? 30;
+  return kind === 'rest-longer' && restMinutes <= usual ? 'carry-on' : kind;
+}
+
+/**
+ * Out of the oven a whole roast keeps as long as its card says, after the rest it likes. In a low oven
+ * it cooks on and stays hot; how long it may take to come up is a rule of its own.
+ */
+function keptTooLong(dinner: Dinner, course: Course, restMinutes: number): boolean {
+  const roast = roastOf(dinner);
+  if (!roast || course.rest === 'low-oven') return false;
+  return restMinutes > roast.rest.p90 + roast.card.hold.minutes;
+}
+
+const isHard = (id: string): boolean =>
+  id === 'order' || id === 'shared' || constraints.some((one) => one.id === id && one.hard);
+
+/** So near the core wanted, a pull is right. */
+const nearKelvin = 0.7;
+
+/** A hold cooks on: what goes into it may be this far under its target. */
+const riseInHoldKelvin = 25;
+
+/**
+ * The same draft with the pull moved so that its own rest carries the core to the target; undefined
+ * when it is near enough already, can be moved no further, or the roast is out.
+ */
+export function retargeted(
+  { dinner, plan, forecast, now }: Choosing,
+  draft: OptionDraft,
+  {
+    coreAtServingCelsius,
+    restMinutes,
+  }: Pick<OptionFigures, 'coreAtServingCelsius' | 'restMinutes'>,
+): OptionDraft | undefined {
+  const target = dinner.target?.serveCelsius;
+  if (target === undefined || roastCameOutAt(dinner) !== undefined) return undefined;
+  const off = coreAtServingCelsius.p50 - target;
+  if (Math.abs(off) < nearKelvin) return undefined;
+  const held = draft.course.rest === 'low-oven' && restMinutes > 30;
+  // It is past what it is past: then it is pulled now.
+  const coreNow = coreAtMinute(forecast, minutesBetween(plan.roastInAt, now))?.p50 ?? 0;
+  const lowest = Math.max(coreNow, target - (held ? riseInHoldKelvin : riseHighKelvin));
+  const before = draft.instead.pullCelsius;
+  const pullCelsius = clamp(before - off, Math.min(lowest, target - 1), target - 1);
+  if (Math.abs(pullCelsius - before) < 0.3) return undefined;
+  return {
+    ...draft,
+    course: { ...draft.course, pullCelsius },
+    instead: { ...draft.instead, pullCelsius },
+  };
+}

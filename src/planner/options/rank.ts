@@ -1,0 +1,117 @@
+/** Which options are told, and in what order: done as wanted first, then when, then how calmly. */
+import { minutesBetween } from '../../base/time.ts';
+import type { Dinner } from '../../kitchen/dinner.ts';
+import type { Option } from '../../kitchen/facts.ts';
+import { roastOf } from '../roast-day.ts';
+import type { OptionFigures } from './figures.ts';
+
+/** Two courses are one choice when the oven stands the same and the roast comes out at the same time. */
+const sameCourse = (a: OptionFigures, b: OptionFigures): boolean =>
+  a.drops === b.drops &&
+  (a.skips === undefined) === (b.skips === undefined) &&
+  a.course.rest === b.course.rest &&
+  a.course.oven.length === b.course.oven.length &&
+  a.course.oven.every(
+    ({ celsius }, index) => Math.abs(celsius - (b.course.oven[index]?.celsius ?? 0)) < 3,
+  ) &&
+  Math.abs(minutesBetween(a.pullAt, b.pullAt)) < 3;
+
+/** What a kind costs beyond its figures, in minutes of a late table. */
+const trouble: Record<Option['kind'], number> = {
+  'carry-on': 0,
+  'rest-longer': 0,
+  'start-later': 0,
+  'lower-oven': 2,
+  'raise-oven': 12,
+  'pull-and-hold': 3,
+  'serve-later': 0,
+  'serve-sooner': 0,
+  'skip-rest': 14,
+  'skip-steps': 4,
+  'drop-dish': 12,
+};
+
+/** A core so far over what was asked for is overcooked, and so far under it not what was asked for. */
+const overcookedKelvin = 1.5;
+const underKelvin = 4;
+
+const overKelvin = (dinner: Dinner, figures: OptionFigures): number =>
+  figures.coreAtServingCelsius.p50 - (dinner.target?.serveCelsius ?? 54.4);
+
+const missesTarget = (off: number): boolean => off > overcookedKelvin || off < -underKelvin;
+
+/** Minutes late, kelvin off target, rest beyond what the cut likes, and trouble: one figure to rank by. */
+function cost(dinner: Dinner, figures: OptionFigures, restHighMinutes: number): number {
+  const off = overKelvin(dinner, figures);
+  const tooLong = Math.max(0, figures.restMinutes - restHighMinutes);
+  return (
+    Math.abs(figures.minutesFromWanted) +
+    6 * Math.max(0, off) +
+    4 * Math.max(0, -off) +
+    (figures.kind === 'pull-and-hold' ? 0.25 : 1) * tooLong +
+    trouble[figures.kind] +
+    10 * figures.without.length
+  );
+}
+
+/** A hotter oven, no rest or something left out is for a late table, a cooler oven for one with time. */
+const forLate: readonly Option['kind'][] = ['raise-oven', 'skip-rest', 'skip-steps', 'drop-dish'];
+const forEarly: readonly Option['kind'][] = ['lower-oven', 'pull-and-hold'];
+
+/** It must bring the table forward by so much, or spare it a dish that comes too late. */
+const worthItMinutes = 5;
+
+export interface Ranking {
+  dinner: Dinner;
+  /** The table was moved forward: then there is nothing to hold. */
+  sooner: boolean;
+}
+
+/**
+ * The best of each kind, best first, three at most. What comes with the figures goes with them. None
+ * whose roast is not as it was asked for stands before one whose is.
+ */
+export function rankOptions<T extends { figures: OptionFigures }>(
+  simulated: readonly T[],
+  { dinner, sooner }: Ranking,
+): T[] {
+  const restHigh = roastOf(dinner)?.rest.p90 ?? 40;
+  const costOf = (one: T): number => cost(dinner, one.figures, restHigh);
+  const misses = (one: T): number => Number(missesTarget(overKelvin(dinner, one.figures)));
+  const order = (a: T, b: T): number => misses(a) - misses(b) || costOf(a) - costOf(b);
+  const carryOn = simulated.find(({ figures: { kind } }) =>
+    ['carry-on', 'rest-longer', 'serve-later'].includes(kind),
+  );
+  const late = (carryOn?.figures.minutesFromWanted ?? 0) > 5;
+  const best = new Map<Option['kind'], T>();
+  const sound = simulated.filter((one) => one.figures.broken.length === 0);
+  for (const one of sound.length > 0 ? sound : simulated.slice(0, 1)) {
+    const { kind } = one.figures;
+    if (late ? forEarly.includes(kind) : kind !== 'drop-dish' && forLate.includes(kind)) continue;
+    if (forEarly.includes(kind) && sooner) continue;
+    if (!gains(one.figures, carryOn?.figures)) continue;
+    const known = best.get(kind);
+    if (!known || order(one, known) < 0) best.set(kind, one);
+  }
+  const ranked = [...best.values()]
+    .sort((a, b) => order(a, b) || (a.figures.kind < b.figures.kind ? -1 : 1))
+    .filter(
+      (one, index, all) =>
+        !all.slice(0, index).some((other) => sameCourse(other.figures, one.figures)),
+    );
+  // Nothing is left out unless the cook says so.
+  const whole = ranked.findIndex((one) => !leavesOut(one.figures));
+  if (whole > 0) ranked.unshift(...ranked.splice(whole, 1));
+  const least = ranked[0] ? costOf(ranked[0]) : 0;
+  return ranked.filter((one, index) => index < 2 || costOf(one) < least + 40).slice(0, 3);
+}
+
+const leavesOut = ({ drops, skips }: OptionFigures): boolean =>
+  drops !== undefined || skips !== undefined;
+
+/** No rest, a hotter oven, a dish less: a price that must buy something. */
+function gains(one: OptionFigures, carryOn: OptionFigures | undefined): boolean {
+  if (!forLate.includes(one.kind) || !carryOn) return true;
+  const sooner = carryOn.minutesFromWanted - one.minutesFromWanted;
+  return sooner >= worthItMinutes || one.without.length < carryOn.without.length;
+}

@@ -1,0 +1,136 @@
+/** Options when the day forces them or they are asked for; the first is taken until another is. */
+import { minutesBetween } from '../base/time.ts';
+import type { Fact, NewFact, Option, Question } from '../kitchen/facts.ts';
+import { coreAfterRest } from '../kitchen/forecast.ts';
+import type { Outcome } from '../kitchen/outcome.ts';
+import { type Choosing, draftOptions, type OptionDraft } from '../planner/options/drafts.ts';
+import { figuresOf, type OptionFigures, retargeted } from '../planner/options/figures.ts';
+import { rankOptions } from '../planner/options/rank.ts';
+import { optionRisk, optionTitle } from '../reply/en/options.ts';
+import type { Outlook } from './outlook.ts';
+import type { Compute } from './ports.ts';
+import { sceneOf } from './view.ts';
+
+export interface Offered {
+  facts: NewFact[];
+  options: readonly Option[] | undefined;
+}
+
+/** A pull is aimed so often at most; each time comes nearer. */
+const aimedAtMost = 3;
+
+/** Options so young are told again as they were. */
+const freshMinutes = 5;
+
+export interface Asking {
+  outcomes: readonly Outcome[];
+  before: Outlook;
+  after: Outlook;
+  known: readonly Fact[];
+  compute: Compute;
+}
+
+export async function offer(asking: Asking): Promise<Offered> {
+  const { outcomes, before, after, compute } = asking;
+  const none: Offered = { facts: [], options: undefined };
+  const moved = outcomes.some((outcome) => outcome.key === 'serving-moved');
+  const sooner = outcomes.some((outcome) => outcome.key === 'serving-moved' && outcome.minutes < 0);
+  const asked = outcomes.some(
+    (outcome) => outcome.key === 'answer' && outcome.heard.intent === 'ask-options',
+  );
+  const { plan, dinner, now, question, forecast } = after;
+  if ((!moved && !asked) || !plan || !question || !forecast) return none;
+  const stage = after.standing.stage;
+  if (stage === 'carve' || stage === 'served' || stage === 'put-away') return none;
+  if (asked && before.dinner.options && areFresh(asking))
+    return { facts: [], options: before.dinner.options };
+  const wantedAt = dinner.servingAt ?? plan.serving.wantedAt;
+  const choosing: Choosing = { dinner, plan, question, forecast, wantedAt, now };
+  const simulated: { draft: OptionDraft; figures: OptionFigures }[] = [];
+  for (const draft of draftOptions(choosing))
+    simulated.push(await simulate(choosing, draft, compute));
+  // Only the best of each kind is aimed anew, with the pull that its own rest asks for.
+  const figures: OptionFigures[] = [];
+  const ranking = { dinner, sooner };
+  for (const one of rankOptions(simulated, ranking)) {
+    const aimed = await aim(choosing, one, compute);
+    // Aimed or not, the better of the two is ranked: a truer core may cost the hour.
+    const truer = aimed && missOf(dinner, aimed.figures) < missOf(dinner, one.figures);
+    figures.push(one.figures, ...(truer ? [aimed.figures] : []));
+  }
+  const scene = sceneOf(after);
+  const options = rankOptions(
+    figures.map((one) => ({ figures: one })),
+    ranking,
+  ).map(
+    ({ figures: one }, index): Option => ({
+      n: index + 1,
+      kind: one.kind,
+      title: optionTitle(one, scene),
+      risk: optionRisk(one, scene),
+      servingAt: one.servingAt,
+      coreAtServingCelsius: one.coreAtServingCelsius,
+      course: one.course,
+      ...(one.drops === undefined ? {} : { drops: one.drops }),
+      ...(one.skips === undefined ? {} : { skips: [...one.skips] }),
+    }),
+  );
+  const first = options[0];
+  if (!first) return none;
+  if (!moved) return { facts: [{ type: 'options-offered', options }], options };
+  const choice: Question = { kind: 'choice', expecting: 'choice', text: '' };
+  return {
+    facts: [
+      { type: 'options-offered', options, taken: 1 },
+      { type: 'course-set', course: first.course },
+      ...(options.length > 1 ? [{ type: 'question-asked', question: choice } as NewFact] : []),
+    ],
+    options,
+  };
+}
+
+/** Kelvin by which the likely core at the knife is off what was asked for. */
+const missOf = (dinner: Outlook['dinner'], { coreAtServingCelsius }: OptionFigures): number =>
+  Math.abs(coreAtServingCelsius.p50 - (dinner.target?.serveCelsius ?? coreAtServingCelsius.p50));
+
+/** While a choice is open, or hardly a word was said since, the numbers told still stand. */
+function areFresh({ before, known }: Asking): boolean {
+  const offered = known.findLast((fact) => fact.type === 'options-offered');
+  return (
+    before.dinner.question?.kind === 'choice' ||
+    (offered !== undefined && minutesBetween(offered.at, before.now) <= freshMinutes)
+  );
+}
+
+/** One draft through the forecast to the plate, from the same belief as the day's own. */
+async function simulate(
+  choosing: Choosing,
+  draft: OptionDraft,
+  compute: Compute,
+): Promise<{ draft: OptionDraft; figures: OptionFigures }> {
+  const forecast = await compute.forecast({ ...choosing.question, instead: draft.instead });
+  return { draft, figures: figuresOf(choosing, draft, forecast) };
+}
+
+/** The draft with the pull that its own rest asks for: forecasts only, and the day planned once. */
+async function aim(
+  choosing: Choosing,
+  from: { draft: OptionDraft; figures: OptionFigures },
+  compute: Compute,
+): Promise<{ draft: OptionDraft; figures: OptionFigures } | undefined> {
+  let { draft } = from;
+  let { coreAtServingCelsius, restMinutes } = from.figures;
+  const pulledAt = from.figures.pullAt;
+  for (let round = 0; round < aimedAtMost; round += 1) {
+    const next = retargeted(choosing, draft, { coreAtServingCelsius, restMinutes });
+    if (!next) break;
+    draft = next;
+    const forecast = await compute.forecast({ ...choosing.question, instead: draft.instead });
+    // Pulled sooner or later, it rests for longer or shorter till the same table.
+    const pullAt = choosing.plan.roastInAt + forecast.pullMinute.p50 * 60_000;
+    const rest = from.figures.restMinutes + minutesBetween(pullAt, pulledAt);
+    restMinutes = Math.max(rest, Math.min(from.figures.restMinutes, 20));
+    coreAtServingCelsius = coreAfterRest(forecast, restMinutes);
+  }
+  return draft === from.draft ? undefined : simulate(choosing, draft, compute);
+}
