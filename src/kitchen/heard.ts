@@ -151,7 +151,8 @@ const slots = {
   'ask-next': {},
   /** `ruined`: whether it is too late to save. */
   'ask-status': { about: z.enum(['ruined']).optional() },
-  'ask-plan': {},
+  /** `menu`: what there is beside the roast. */
+  'ask-plan': { about: z.enum(['menu']).optional() },
   'ask-options': {},
   /** `butcher`: what to ask the butcher for. */
   'ask-shopping': { about: z.enum(['butcher']).optional() },

@@ -2,8 +2,8 @@
 import { limits } from '../base/limits.ts';
 import { addDays, addMinutes, hourMilliseconds, instantOf, localTime } from '../base/time.ts';
 import { celsiusOf, kelvinOfFahrenheitDegrees, kilogramsOf } from '../base/units.ts';
-import { type Card, comesWith, stepIdOf } from '../kitchen/card.ts';
-import { menuOf, uncardedOf } from '../kitchen/dinner.ts';
+import { type Card, comesWith, type RoastCard, stepIdOf } from '../kitchen/card.ts';
+import { menuOf, standing, uncardedOf } from '../kitchen/dinner.ts';
 import type { NewFact } from '../kitchen/facts.ts';
 import type { HeardOf } from '../kitchen/heard.ts';
 import { type Context, type Decision, decided, said } from './context.ts';
@@ -57,7 +57,22 @@ export function describeRoast(heard: HeardOf<'describe-roast'>, context: Context
     facts.push({ type: 'doneness-set', serveCelsius: consumerMinimumCelsius });
   const before = dinner.roast.cut;
   const changed = before !== undefined && cut !== undefined && cut !== before;
+  if (changed && card?.card === 'roast') facts.push(...donenessOfNewCut(card, context));
   return decided(facts, { key: 'described', ...(changed ? { before } : {}) });
+}
+
+/** Pork is not left at beef's pink; and what pork was given for itself is no wish for beef. */
+function donenessOfNewCut(card: RoastCard, { dinner, facts }: Context): NewFact[] {
+  const { target } = dinner;
+  if (target === undefined) return [];
+  if (!card.pink)
+    return target.serveCelsius < consumerMinimumCelsius
+      ? [{ type: 'doneness-set', serveCelsius: consumerMinimumCelsius }]
+      : [];
+  const last = standing(facts).findLast((fact) => fact.type === 'doneness-set');
+  if (last?.type !== 'doneness-set' || last.doneness !== undefined || last.said !== undefined)
+    return [];
+  return [{ type: 'positions-voided', positions: [last.position], because: 'correct' }];
 }
 
 function cutOf(heard: HeardOf<'describe-roast'>, context: Context): string | undefined {

@@ -35,6 +35,7 @@ describe('dishes without a card', () => {
     ['trifle, carrots and mint sauce', ['trifle', 'glazed-carrots', 'mint-sauce']],
     ['we want pigs in blankets and roast potatoes', ['pigs in blankets', 'roast-potatoes']],
     ['and a trifle for afters', ['trifle']],
+    ['roasties, pigs in blankets and gravy', ['roast-potatoes', 'pigs in blankets', 'pan-gravy']],
   ])('are ordered: %s', (text, dishes) => {
     expect(heard(text)).toEqual(dishes.map((dish) => `add-dish ${dish}`));
   });

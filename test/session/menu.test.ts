@@ -74,6 +74,28 @@ describe('what comes with a roast', () => {
   });
 });
 
+describe('how done it is when the cut is mended', () => {
+  const served = async (session: Session): Promise<number | undefined> =>
+    (await session.view(at('10:30'))).target.serveFahrenheit;
+
+  // USDA FSIS, safe minimum internal temperatures: whole cuts of pork 145 F and three minutes' rest.
+  it('is never beef’s pink for pork, and is beef’s again for beef', async () => {
+    const session = await opened(beef);
+    expect(await served(session)).toBe(130);
+    expect(await hear(session, "it's a pork loin")).toMatch(/145 °F in the middle, not pink/);
+    expect(await served(session)).toBe(145);
+    await hear(session, "no, it's a rib roast");
+    expect(await served(session)).toBe(130);
+  });
+
+  it('is asked for where only pork’s own was known', async () => {
+    const session = await opened('a four pound pork loin, dinner at seven for six');
+    expect(await served(session)).toBe(145);
+    await hear(session, "it's a rib roast");
+    expect((await session.view(at('10:30'))).asking?.expecting).toBe('doneness');
+  });
+});
+
 describe('a dish without a card', () => {
   it('is kept, told of, and not planned', async () => {
     const session = await opened(beef);
@@ -97,6 +119,14 @@ describe('a dish without a card', () => {
       [...always, 'glazed-carrots', 'horseradish-cream', 'red-wine-jus'].sort(),
     );
   });
+
+  it.each(['what are we having', "what's on the menu", 'what sides have we got'])(
+    'is in the menu that is asked for: %s',
+    async (text) => {
+      const session = await opened(beef, 'add a trifle');
+      expect(await hear(session, text)).toMatch(/^With the rib roast: .* and your trifle\.$/);
+    },
+  );
 
   it('is on the shopping list as the cook’s own', async () => {
     const session = await opened(beef, 'add a trifle');

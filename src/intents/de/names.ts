@@ -27,6 +27,14 @@ const dishes: readonly (readonly [RegExp, string])[] = [
   [/\b(kürbis)\b/, 'roast-squash'],
   [/\b(wurzelgemüse|ofengemüse|gemüse)\b/, 'roast-roots'],
   [/\b(yorkshire)\b/, 'batter-puddings'],
+  [/\b(erbsen)\b/, 'peas'],
+  [/\b(brokkoli|broccoli)\b/, 'broccoli'],
+  [/\b(rosenkohl|kohlsprossen)\b/, 'brussels-sprouts'],
+  [/\b(blumenkohl|karfiol)\b/, 'cauliflower-cheese'],
+  [/\b(süßkartoffeln)\b/, 'sweet-potatoes'],
+  [/\b(spargel)\b/, 'asparagus'],
+  [/\b(apfelmus|apfelsoße|apfelsauce)\b/, 'apple-sauce'],
+  [/\b(brotsoße|brotsauce)\b/, 'bread-sauce'],
 ];
 
 const cuts: readonly (readonly [RegExp, string])[] = [

@@ -7,6 +7,7 @@ import { stemOf } from '../names.ts';
 import type { Token } from '../token.ts';
 import { commonWords } from './common-words.ts';
 import { otherTopics } from './other-topics.ts';
+import { uncardedStems } from './uncarded-dishes.ts';
 
 const kin =
   /^(mum|mom|mam|dad|gran|grandma|granny|nan|nana|grandad|grandpa|mother|father|sister|brother|wife|husband|partner|aunt|auntie|uncle|cousin|niece|nephew|son|daughter|kid|boy|girl|lad|baby|toddler|neighbour|friend|mate|boyfriend|girlfriend|babysitter|guest|gang|crew|family|everyone|everybody|nobody|someone|somebody|food|game|phone|dinner|lunch|table|kettle|timer|alarm|tray|pan|fan|rack|foil|thing|tin|fat|crust|kitchen|smoke|doorbell|taxi|train)$/;
@@ -54,8 +55,9 @@ export function spokenIs(tokens: readonly Token[], context: ReadContext): Token[
     const begins = /^(|,|[.?!]|and|but|so|because|then|that|ok|now|right)$/.test(before);
     if (!one && (!begins || word.length < 4 || otherTopics.has(word) || verbs.test(word)))
       return [token];
-    if (!one && (commonWords.has(word) || commonWords.has(name) || known.has(stemOf(word))))
-      return [token];
+    const stem = stemOf(word);
+    if (!one && (commonWords.has(word) || commonWords.has(name))) return [token];
+    if (!one && (known.has(stem) || uncardedStems.has(stem))) return [token];
     // "guests in", "kids coming": many of them, unless somebody's own is spoken of.
     if (one && /^(guest|kid|boy|girl|lad|friend|mate|neighbour|thing|pan|tray|tin)$/.test(name))
       return [token];

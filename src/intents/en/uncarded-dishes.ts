@@ -118,6 +118,9 @@ const names = [
 
 const exactly = new Map(names.map((name) => [stemsOf(name).join(' '), name]));
 
+/** Every word of their names, as stems: none of them is anybody's name. */
+export const uncardedStems: ReadonlySet<string> = new Set(names.flatMap((name) => stemsOf(name)));
+
 /** Words about a dish that belong to no name: "a nice big trifle". */
 const about =
   /^((the|some|a|an|our|my|any|that|nice|big|small|little|proper|homemade|lovely|few|bit|of|lots|plenty|also|then|too|maybe|more|usual|good) )+/;

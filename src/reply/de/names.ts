@@ -29,6 +29,15 @@ const dishes: Record<string, string> = {
   'roast-squash': 'Kürbis',
   'roast-roots': 'Ofengemüse',
   'batter-puddings': 'Yorkshire-Puddings',
+  peas: 'Erbsen',
+  broccoli: 'Brokkoli',
+  'brussels-sprouts': 'Rosenkohl',
+  'cauliflower-cheese': 'überbackener Blumenkohl',
+  'herb-stuffing': 'Kräuterfüllung',
+  'sweet-potatoes': 'Süßkartoffeln',
+  asparagus: 'Spargel',
+  'apple-sauce': 'Apfelmus',
+  'bread-sauce': 'Brotsoße',
 };
 
 /** What to do, as an infinitive: it stands after "Als Nächstes:". */

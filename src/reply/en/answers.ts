@@ -8,6 +8,7 @@ import { boilingAnswer } from './boiling.ts';
 import { comfortWords } from './comfort.ts';
 import { wholeDay } from './day.ts';
 import { howAnswer, walkOf, walkWords } from './how.ts';
+import { menuAnswer } from './menu.ts';
 import { offer } from './options.ts';
 import { amountAnswer, substituteAnswer } from './pantry.ts';
 import { safetyRules } from './safety.ts';
@@ -28,6 +29,7 @@ export function answer(heard: Heard, scene: Scene): Spoken {
     case 'ask-status':
       return (heard.about === 'ruined' ? comfortWords(scene) : undefined) ?? statusWords(scene);
     case 'ask-plan':
+      if (heard.about === 'menu') return menuAnswer(scene.dinner);
       return scene.plan && hourKnown(scene)
         ? sentences([say`Dinner ${atTime(scene.plan.serving.likelyAt, scene)}.`, wholeDay(scene)])
         : (hourAsked(scene) ?? noPlan);

@@ -1,7 +1,7 @@
 /** The menu beside the roast in words: its dishes, those without a card, and what another cut changes. */
 import { avoidancesOf } from '../../kitchen/allergens.ts';
 import { comesWith, type DishCard } from '../../kitchen/card.ts';
-import { type Dinner, menuOf, uncardedOf } from '../../kitchen/dinner.ts';
+import { type Dinner, menuOf, roastCardOf, uncardedOf } from '../../kitchen/dinner.ts';
 import type { Scene } from '../scene.ts';
 import { list, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { guestName } from './names.ts';
@@ -15,6 +15,17 @@ export const menuTitles = (dinner: Dinner): Spoken[] => [
   ...menuOf(dinner).map((card) => say`${card.title}`),
   ...uncardedTitles(dinner),
 ];
+
+/** The whole menu, for whoever asks for it. */
+export function menuAnswer(dinner: Dinner): Spoken {
+  const roast = roastCardOf(dinner);
+  const menu = menuTitles(dinner);
+  if (menu.length === 0)
+    return roast
+      ? say`The ${roast.title}, and nothing beside it yet.`
+      : say`Nothing yet. Tell me the roast, and what goes with it.`;
+  return roast ? say`With the ${roast.title}: ${list(menu)}.` : say`So far: ${list(menu)}.`;
+}
 
 /** A long menu is for eyes. */
 const menuSpoken = 4;

@@ -1,4 +1,4 @@
-/** What the choices are and how the day goes. */
+/** What the choices are, what is on the menu and how the day goes. */
 import type { Recogniser } from '../../recogniser.ts';
 import { phrases } from '../vocabulary.ts';
 
@@ -16,6 +16,16 @@ export const askPlan: Recogniser = {
         '(options|choices)',
       ],
       { intent: 'ask-options' },
+    ),
+    ...phrases(
+      [
+        '(what is|what have (i|we) got|what do (i|we) have|what did (i|we) put) on the menu',
+        '(what|which) (sides|side dishes|dishes|sauces|vegetables) (are we|am i|are|have we got|have i got|do we have|do i have) [having|doing|making|cooking|on] [with it|with the roast|tonight|today|$]',
+        'what (are we|am i) (having|doing|making|cooking|serving) (with it|beside it|with (the roast|the beef|the lamb|the pork)|for sides|as sides|on the side|$)',
+        'what (is|goes) (with|beside|going with|to go with) (it|the roast) $',
+        '[what is] the menu [again|so far|now] $',
+      ],
+      { intent: 'ask-plan', about: 'menu' },
     ),
     ...phrases(
       [
