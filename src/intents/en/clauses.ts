@@ -260,7 +260,7 @@ export function trimmed(tokens: readonly Token[]): Token[] {
       const before = tokens[end - length - 1]!.word;
       if (
         length === 1 &&
-        /^(what|whats|is|come|that|over|from|is|up|till|and|say|how|do|are|it|start|go|no)$/.test(
+        /^(what|whats|is|come|that|over|from|is|up|till|and|say|how|do|are|it|start|begin|here|once|over|go|no|not)$/.test(
           before,
         ) &&
         /^(now|then|again|there|too|everyone|everybody|today|all)/.test(tail)

@@ -10,10 +10,17 @@ import { familiar, weights } from './addressed-weights.ts';
 const ungated =
   /^(unrelated|unclear|courtesy|acknowledge|emergency|feed-public|ask-safety|ask-amount)$/;
 
-/** A number that was just asked for is let in, whoever calls it out. */
-const isAwaited = ({ placed, context }: Said): boolean =>
-  context.expecting === 'reading' &&
-  placed.some(({ meaning }) => meaning.intent === 'report-reading');
+/** A number that was just asked for is let in, whoever calls it out; so is a short yes, no or choice. */
+const isAwaited = ({ placed, context, line }: Said): boolean =>
+  (context.expecting === 'reading' &&
+    placed.some(({ meaning }) => meaning.intent === 'report-reading')) ||
+  ((context.expecting === 'confirmation' || context.expecting === 'choice') &&
+    placed.every(({ meaning, framed }) => !framed && answers.test(meaning.intent)) &&
+    wordsIn(placed) >= line.split(/ [,.?!]?/).filter(Boolean).length - 1);
+
+const answers = /^(affirm|deny|choose)$/;
+const wordsIn = (placed: readonly Placed[]): number =>
+  new Set(placed.flatMap(({ tokens }) => tokens.map((token) => token.from))).size;
 
 const isFamiliar = (word: string): boolean => familiar.has(word);
 

@@ -95,6 +95,15 @@ function withoutManners(heard: readonly Placed[], context: ReadContext): Placed[
       return meaning.intent === 'report-trouble' && /^(power-out|dropped)$/.test(meaning.trouble);
     if (urgent && meaning.intent === 'report-oven' && meaning.temperature === undefined)
       return one.tokens.some((token) => /^(turned|switched|turn|shut|switch)$/.test(token.word));
+    // "no, that's not right", said to a question, doubts what was heard and no thermometer.
+    if (
+      context.expecting === 'confirmation' &&
+      meaning.intent === 'report-trouble' &&
+      meaning.trouble === 'probe-doubt' &&
+      heard.some((other) => other.meaning.intent === 'deny') &&
+      !one.tokens.some((token) => /^(probe|thermometer|instant-read|leave-in|reading)$/.test(token.word))
+    )
+      return false;
     if (!manners.test(intent) || heard.length === 1) return true;
     // A no before the right value is part of setting it right; asked for, it is an answer.
     if (intent === 'deny' || intent === 'affirm') {

@@ -103,6 +103,12 @@ function dotted(tokens: readonly Token[], at: number): number | undefined {
     : index;
 }
 
+/** Two hums that are an answer. */
+const hums: Record<string, string> = {
+  ...{ 'uh huh': 'mhm', 'mm hmm': 'mhm', 'mm hm': 'mhm', 'mmm hmm': 'mhm', 'hmm mm': 'mhm', 'ah huh': 'mhm' },
+  ...{ 'uh uh': 'no', 'nuh uh': 'no', 'nuh huh': 'no', 'mm mm': 'no' },
+};
+
 function withoutFillers(tokens: readonly Token[]): Token[] {
   const out: Token[] = [];
   for (let at = 0; at < tokens.length; at++) {
@@ -110,6 +116,12 @@ function withoutFillers(tokens: readonly Token[]): Token[] {
       words.every((word, offset) => tokens[at + offset]?.word === word),
     );
     const word = tokens[at]!.word;
+    const sound = hums[`${word} ${tokens[at + 1]?.word ?? ''}`];
+    if (sound !== undefined) {
+      out.push({ ...tokens[at]!, word: sound, to: tokens[at + 1]!.to });
+      at += 1;
+      continue;
+    }
     if (phrase && !(phrase[1] === 'know' && tokens[at - 1]?.word === 'do')) {
       at += phrase.length - 1;
       continue;

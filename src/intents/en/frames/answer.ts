@@ -119,7 +119,22 @@ function donenessAnswer(match: Match): Meaning | undefined {
     : undefined;
 }
 
+const ordinals: readonly [RegExp, number][] = [
+  [/ (first|1st|former|top one) /, 1],
+  [/ (second|2nd|latter|middle one) /, 2],
+  [/ (third|3rd) /, 3],
+  [/ (fourth|4th) /, 4],
+];
+
 function choiceAnswer(match: Match): Meaning | undefined {
+  const said = ` ${match.line.replace(/ (not|instead of|rather than) (the )?\w+ .*/, ' ')}`;
+  const named = ordinals.filter(([shape]) => shape.test(said));
+  if (
+    named.length === 1 &&
+    match.marks('ntdcw').length === 0 &&
+    !/ (a|one|half a|per|every|split|this) second |(first|second)s |(at|love|last) first|first (of all|time|thing|name|class)| on the (left|right) /.test(said)
+  )
+    return { intent: 'choose', option: named[0]![1] };
   const mark = onlyMark(match, 'n');
   const quantity = mark ? match.quantityOfMark(mark) : undefined;
   if (quantity?.kind !== 'number' || match.line.split(' ').length > 7) return undefined;
@@ -153,7 +168,9 @@ function roastAnswer(match: Match): Meaning | undefined {
 }
 
 function confirmationAnswer(match: Match): Meaning | undefined {
-  if (match.line.split(' ').length > 7 || match.marks('ntcdw').length > 0) return undefined;
+  if (match.line.split(' ').length > 7) return undefined;
+  if (/^<n\d+> percent $/.test(match.line)) return { intent: 'affirm' };
+  if (match.marks('ntcdw').length > 0) return undefined;
   // "104 in the roast, or the oven?"
   if (
     /^(in |it is |that is |on )?(the |my )?(roast|meat|joint|beef|core|middle|probe) $/.test(
@@ -173,7 +190,7 @@ function confirmationAnswer(match: Match): Meaning | undefined {
     return { intent: 'deny' };
   return holds(
     match,
-    / (right|correct|sure|think so|suppose so|guess so|sounds good|course|go|yes|aye|si|ja|oui|da|yup|definitely|certainly|absolutely|exactly|confirmed|spot on|bang on|got it|fair enough|please|do|it is|it does|that is it|indeed|ok|fine|true|agreed|affirmative|why not|deal|good) /,
+    / (right|correct|sure|mhm|naturally|bet|positive|percent|doubt|did|think so|suppose so|guess so|sounds good|course|go|yes|aye|si|ja|oui|da|yup|definitely|certainly|absolutely|exactly|confirmed|spot on|bang on|got it|fair enough|please|do|it is|it does|that is it|indeed|ok|fine|true|agreed|affirmative|why not|deal|good) /,
   )
     ? { intent: 'affirm' }
     : undefined;

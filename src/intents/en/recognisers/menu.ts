@@ -120,6 +120,7 @@ export const menu: Recogniser = {
       ],
       (match) => {
         const words = match.words('thing');
+        if (/^(leave|bother|it|that)\b/.test(words)) return undefined;
         const dish =
           match.context.stage === 'planning'
             ? menuDishIn(words, match)

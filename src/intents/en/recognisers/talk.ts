@@ -76,13 +76,13 @@ export const early: Recogniser = {
   phrases: [
     ...phrases(
       [
-        '(start over|start all over|start fresh|begin from zero|start from zero|start from the zero|begin over|throw this plan away|throw the plan away|scrap the plan|start again|start from scratch|begin again|new dinner|start afresh|reset everything|wipe everything|clear everything|start from the beginning|start a new dinner|scrap everything|from the top|^ reset $|back to square one|scrap the whole thing)',
+        '(start over|start all over|start fresh|begin from zero|start from zero|start from the zero|begin over|throw this plan away|throw the plan away|scrap the plan|start again|start from scratch|begin again|new dinner|start afresh|reset everything|wipe everything|clear everything|start from the beginning|start a new dinner|scrap everything|from the top|^ reset $|begin afresh|start it all again|do it all again from|clear it all|wipe the slate|clean slate|bin the lot|scrap it all|scrap the lot|forget (everything|it all|the whole thing)|do over $|begin anew|start anew|^ (restart|start again|begin again|let us restart) $|from the beginning again|^ [let us] (begin|start) [it all] (again|over) [from] |back to square one|scrap the whole thing)',
       ],
       { intent: 'start-over' },
     ),
     ...phrases(
       [
-        '(say that again|say it again|repeat that|repeat|come again|pardon|pardon me|what did you say|what was that|did not (catch|hear|get) that|did not (catch|hear|get) (you|what you said|it)|one more time|say again|can you repeat|read that again|could not hear you|missed that|what was that again|i missed that|read it back|tell me again|run that by me again|once more)',
+        '(say that again|say it again|repeat that|repeat|come again|pardon|pardon me|what did you say|what was that|did not (catch|hear|get) that|did not (catch|hear|get) (you|what you said|it)|one more time|say again|can you repeat|read that again|could not hear you|missed that|what was that again|i missed that|read it back|tell me again|run that by me again|once more|did not hear|say it slower|say that slower|slower please|could not (hear|catch|follow|make out) (that|you|it)|can not hear you|you cut out|you broke up|lost you there|was not listening|did not follow|^ [bit] louder|run that past me again|^ speak up|what was the last (bit|thing|part)|you said what|^ (again|again please|and again) $|did not understand|please repeat|what (you|did you) say|say it one more time|what is it you said)',
         '^ (what|sorry|excuse me|huh|eh|you what|say what|what is that|what you said|sorry what|what did you say there) $',
       ],
       (match) =>
@@ -93,17 +93,29 @@ export const early: Recogniser = {
     ...phrases(
       [
         '^ [do] (be|stay|keep|go) [quiet|silent] (quiet|silent) [for a bit|for a while|for a little while|now|$]',
-        '(shut up|shut the up|shut it|do hush|^ hush|hush up|stop talking|stop nagging|^ quiet|^ silence|^ hush|^ shush|^ mute|^ enough|pipe down|no more reminders|stop reminding me|stop interrupting|leave me alone|leave me in peace|stop bothering me|mute yourself|quiet down|zip it|give it a rest|do not talk|stop announcing|stop chattering|less talking|no more talking)',
+        '(shut up|shut the up|shut it|do hush|^ hush|hush up|stop talking|stop nagging|^ quiet|^ silence|^ hush|^ shush|^ mute|^ enough|pipe down|no more reminders|stop reminding me|stop interrupting|leave me alone|leave me in peace|stop bothering me|mute yourself|quiet down|zip it|give it a rest|do not talk|stop announcing|stop chattering|less talking|no more talking|put a sock in it|button it|belt up|wheesht|whisht|^ (that is enough|enough now|enough of that|enough out of you|enough talking)|stop (telling|nattering|going on|announcing|reminding|speaking|bugging|nagging|shouting|yapping|calling out|badgering|bothering)|no talking|no more talking|stop with the (talking|reminders|announcements)|some peace|give me peace|you talk too much|do not (talk|speak) to me|^ (hush|quiet|silence) now|(no|not) need (reminding|reminders|to be reminded|telling)|keep it zipped|can you not talk|keep schtum|wind your neck in|turn yourself (off|down))',
       ],
       (match) =>
         /(kids|kettle|tv|boys|girls|children)/.test(match.line) ? undefined : { intent: 'quiet' },
     ),
     ...phrases(
       [
-        '^ [no] (hang on|hold on|wait|wait a (minutes|second|sec|moment)|one (sec|second|moment|minutes)|just a (sec|second|moment|minutes)|a moment|half a tick|bear with me|give me a (sec|second|minutes|moment|mo)|hold up|two ticks|hang about|not now|pause|pause that|pause for a (bit|minutes|moment)|make a pause|do a pause|pause everything|pause the plan|put it on hold|freeze the plan|freeze|put everything on hold|hold it|hold everything|time out|half a second|gimme a sec|hold that thought|wait up|give me a tick|a sec|stop|stop there|half a mo|just a mo|wait there|wait for me) [for a (bit|minutes|moment|sec|second)|a (sec|second|minutes|moment|mo|tick|bit)|$] $',
+        '^ [no] (hang on|hold on|wait|wait a (minutes|second|sec|moment)|one (sec|second|moment|minutes)|just a (sec|second|moment|minutes)|a moment|half a tick|bear with me|give me a (sec|second|minutes|moment|mo)|hold up|two ticks|hang about|not now|pause|pause that|pause for a (bit|minutes|moment)|make a pause|do a pause|pause everything|pause the plan|put it on hold|freeze the plan|freeze|put everything on hold|hold it|hold everything|time out|half a second|gimme a sec|hold that thought|wait up|give me a tick|a sec|stop|stop there|half a mo|just a mo|wait there|wait for me|a tick|tick|one tick|two secs|two seconds|stop a second|not just now|not right now|hold your horses|hold the line|stall|let me catch up|let me catch my breath|i need a (minutes|moment|break|breather)|give me (some|a little) time|in a (minutes|sec|second)) [for a (bit|minutes|moment|sec|second)|a (sec|second|minutes|moment|mo|tick|bit)|$] $',
       ],
       (match) =>
         match.context.expecting === 'serving-time' ? { intent: 'pause' } : { intent: 'pause' },
+    ),
+    // "one sec, phone's ringing": what calls the cook away for a moment.
+    ...phrases(
+      [
+        '^ (hang on|hold on|wait|wait a (sec|second|moment|minutes|tick)|one (sec|second|moment|minutes)|a (sec|second|moment|tick)|two secs|hold up|bear with me|half a sec) [,|there is|the|my|someone|somebody|i have|i need|that is|let me] {reason:rest} $',
+      ],
+      (match) =>
+        / (phone|door|doorbell|dog|someone|somebody|kid|baby|toilet|loo|busy|hands|nose|neighbour|postman|wash|glasses|sneeze|pen|something) /.test(
+          ` ${match.line}`,
+        ) && match.marks('ntdwg').length <= (/^<n\d+> sec/.test(match.line) ? 1 : 0)
+          ? { intent: 'pause' }
+          : undefined,
     ),
     ...phrases(
       [
@@ -119,7 +131,7 @@ export const early: Recogniser = {
     ),
     ...phrases(
       [
-        '^ (resume|continue|carry on|crack on|proceed|go on then|right go on|go on|go ahead|i am back|we are back|back now|back|ready|i am ready|let us continue|keep going|on we go|as you were|unpause|let us go|let us carry on|let us get on|right i am back|you can talk again|you can speak again|start talking again|unmute|speak again|let us keep going|pick up where we left off) [again|now] $',
+        '^ (resume|continue|carry on|crack on|proceed|go on then|right go on|go on|go ahead|i am back|we are back|back now|back|ready|i am ready|let us continue|keep going|on we go|as you were|unpause|let us go|let us carry on|let us get on|right i am back|you can talk again|you can speak again|start talking again|unmute|speak again|let us keep going|pick up where we left off|you can (go on|continue|carry on|resume)|we can (go on|continue|carry on|resume|start)|back to it|let us get back to it|where were we|i am here|here again|i am listening|i am here again|i am all yours|ready when you are|on you go|ok back|listening again|i am listening again|i am listening|listening|talk to me) [again|now|go ahead|please|go on] $',
       ],
       (match) =>
         match.context.expecting === 'confirmation' && /go ahead|carry on|go on/.test(match.line)
@@ -129,7 +141,8 @@ export const early: Recogniser = {
     ...phrases(
       [
         '^ (help|help me|i need help|what is it you do|what do you understand|list of commands|what things you can do|what things can you do|what else can you do|how do i use (this|you|it)|how do i work this [yoke|thing]|how do i talk to you|instructions|commands|what can you do|what can i say|what can i ask|how do you work|how does this work|what do you do|i am stuck|can you help [me]|what are the commands) [with (this|it)] $',
-        '(what can i (say|ask)|what can you do|how does this work)',
+        '(what can i (say|ask)|what can you do|how does this work|what are you able to do|what else are you able to do|what do you know how to do|what are you good for|what are you for)',
+        '(show|list|give|tell|read) [me] [all] [the|your] (commands|instructions)',
       ],
       { intent: 'help' },
     ),
@@ -162,13 +175,17 @@ export const early: Recogniser = {
   ],
 };
 
+/** Nods that, to a question, say yes. */
+const yeses =
+  /^(mhm|right you are|righty|rightio|righto|aye aye|yes chef|roger|copy|cool|no problem|no worries|sweet as|easy|makes sense|fair enough|okey|i know)/;
+
 export const yesAndNo: Recogniser = {
   name: 'yes-and-no',
   moods: every,
   phrases: [
     ...phrases(
       [
-        '^ [oh] (yes|si|ja|oui|aye|da|definitely|certainly|that is it|you got it|sure|sure thing|no yes|i think so|i suppose so|i would say so|sounds right|sounds about right|that is correct yes|right you are|yes chef|correct|that is right|that is correct|go ahead|do it|do that|sounds good|absolutely|right|of course|go for it|that works|that is fine|ok|all right|fine|perfect|yes do|yes it is|yes it does|i am sure|it does|it is|confirmed|exactly|definitely|good idea|why not|indeed|affirmative|by all means|great|lovely|i do|we do|quite sure|it really is|that is it|works for me|fine by me) [yes|it is|do|please|sure|do that|do it|go ahead|that is right|mate|thanks|it does|of course|correct|$] $',
+        '^ [oh] (yes|si|ja|oui|aye|da|definitely|certainly|that is it|you got it|sure|sure thing|no yes|i think so|i suppose so|i would say so|sounds right|sounds about right|that is correct yes|right you are|yes chef|correct|that is right|that is correct|go ahead|do it|do that|sounds good|absolutely|right|of course|go for it|that works|that is fine|ok|all right|fine|perfect|yes do|yes it is|yes it does|i am sure|it does|it is|confirmed|exactly|definitely|good idea|why not|indeed|affirmative|by all means|great|lovely|i do|we do|quite sure|naturally|you bet|too right|i did|yes i did|yes we did|it did|that is what i said|yes that is what i said|yes it was|it was|hundred percent|one hundred percent|positive|i am positive|spot on|dead right|bang on|no doubt|without a doubt|for sure|yes for sure|sure is|sure it is|sure was|you can bet on it|you have it|you have got it|that is the one|course it is|of course it is|of course it was|of course i did|yes of course|yes absolutely|absolutely yes|yes indeed|yes yes|oh yes|yes sir|go on then|yes go on|please do|yes please do|make it so|as you say|right enough|that is true|true|agreed|it really is|that is it|works for me|fine by me) [yes|it is|do|please|sure|do that|do it|go ahead|that is right|mate|thanks|it does|of course|correct|$] $',
       ],
       (match) => {
         const asked =
@@ -183,7 +200,7 @@ export const yesAndNo: Recogniser = {
     ),
     ...phrases(
       [
-        '^ (no|no no|not at all|not|not really|no that is wrong|that is wrong|wrong|incorrect|no thanks|no thank you|not really|do not|do not do that|leave it|negative|absolutely not|no way|no it is not|it is not|rather not|i would rather not|not that|no do not|that is wrong|not now thanks|certainly not|never|no need|no it does not|neither|none of (them|those|the above)|better not|i do not think so|that is not right|no it did not) [thanks|thank you|it is not|leave it|do not|do not do that|$] $',
+        '^ (no|no no|not at all|not|not really|no that is wrong|that is wrong|wrong|incorrect|no thanks|no thank you|not really|do not|do not do that|leave it|negative|absolutely not|no way|no it is not|it is not|rather not|i would rather not|not that|no do not|that is wrong|not now thanks|certainly not|never|no need|no it does not|neither|none of (them|those|the above)|better not|i do not think so|that is not right|no it did not|no i did not|i did not|no we did not|no that is not right|no that is not it|nothing like it|of course not|on no account|by no means|hell no|not so|no chance|no it was not|it was not|not that one|no not that|no leave it|please do not|no please do not|over my dead body|forget it|no sir|no ma am|not correct|that is not correct|that is incorrect|that is false|false|not true) [thanks|thank you|it is not|leave it|do not|do not do that|$] $',
       ],
       { intent: 'deny' },
     ),
@@ -192,7 +209,10 @@ export const yesAndNo: Recogniser = {
         '^ (right you are|fine thanks|uh huh|mhm|righty|rightyo|okey dokey|aye aye|yes chef|copied|no bother|sorted cheers|ok so|ok great|got it|got that|will do|understood|noted|roger|roger that|copy|copy that|on it|heard|gotcha|fair enough|ok will do|i heard you|i hear you|ok got it|makes sense|no problem|righto|right you are|right o|rightio|ok chef|yes chef|i am on it|ok ok|coming|will do in a (minutes|sec|moment)|in a (minutes|sec|second|moment)|doing it|doing it now|on my way|cool|sweet as|no worries|easy|too easy|cheers will do|okey doke|understood chef|i know|loud and clear|fine fine|good to know|i see) [thanks|now|chef|$] $',
         '^ (i will|i am (going|about) to|about to|let me) (do it|do that|get to it|do them|get on it|get it|turn it down|take it out|pull it|put them in|put it in|check it|check|sort it)',
       ],
-      { intent: 'acknowledge' },
+      (match) =>
+        match.context.expecting === 'confirmation' && yeses.test(match.line)
+          ? { intent: 'affirm' }
+          : { intent: 'acknowledge' },
     ),
     ...phrases(
       [
