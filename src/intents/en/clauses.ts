@@ -7,7 +7,7 @@ import { type Clause, lineOf } from '../clause.ts';
 import { nameIn } from '../names.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Token } from '../token.ts';
-import { moodOf, questionOr } from './mood.ts';
+import { moodOf, questionOr, withoutPoliteness } from './mood.ts';
 
 const conjunctions = /^(and|but|then|so|plus|also|while|although|though|because|or)$/;
 const ends = /^[.?!]$/;
@@ -27,7 +27,7 @@ export function clausesOf(
   let asked = false;
   const close = (mark: string): void => {
     const { tokens: told, minutesAgo, at: happened } = withoutMoment(part, quantities);
-    const bare = greeting.test(lineOf(told)) ? told : trimmed(told);
+    const bare = withoutPoliteness(greeting.test(lineOf(told)) ? told : trimmed(told));
     part = [];
     if (bare.length === 0) {
       // "it's out, five minutes ago": said of what came before.
@@ -60,6 +60,8 @@ export function clausesOf(
       /^(is|are|am|will|have|has|would|should|can|i|we|they)$/.test(part.at(-1)?.word ?? '')
     ) {
       // "they are also coming" goes on.
+    } else if (token.word === 'so' && part.length > 0 && degree.test(tokens[at + 1]?.word ?? '')) {
+      part.push(token);
     } else if (conjunctions.test(token.word) && !joinsNames(part, tokens, at, context)) close(',');
     else if (beginsAnew(part, tokens, at)) {
       close(',');
@@ -69,6 +71,10 @@ export function clausesOf(
   close('.');
   return clauses;
 }
+
+/** "so long", "so low": how much, not what follows. */
+const degree =
+  /^(long|much|many|far|soon|early|late|low|hot|slow|good|bad|hard|cold|high|little|few|often|big|dry|tough|quickly|slowly|salty|pink|rare|well|close|thick|thin|important|smoky|brown)$/;
 
 const greeting =
   /^(hello|hi|hey|yo|morning|evening|afternoon|good (morning|evening|afternoon|day|night)|well done|nice one|good job|great job)( (there|again|chef|helper|all|everyone|friend|to you))? $/;

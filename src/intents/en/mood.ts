@@ -9,13 +9,16 @@ export const questionOr = (mood: Mood): Mood =>
   mood === 'story' || mood === 'request' ? mood : 'question';
 
 const wh =
-  /^(what|when|how|why|where|who|which|whose|any (idea|chance|news|word)|wondering|i wonder|do you know|tell me (what|how|why|when|about|where)|remind me (what|how|why|when|which)|explain|show me|run me|talk me|walk me|give me (the|a) (plan|schedule|timeline|rundown|list|status|run|overview)) /;
+  /^(what|when|how|why|where|who|which|whose|(at|for|until|till|to|in|with|by|on|from|of|after) (what|which|how|when)|eta|any (idea|chance|news|word)|wondering|i wonder|do you know|tell me (what|how|why|when|about|where)|remind me (what|how|why|when|which)|explain|show me|run me|talk me|walk me|give me (the|a) (plan|schedule|timeline|rundown|list|status|run|overview)) /;
 const inverted =
   /^(is|are|am|do|does|did|can|could|should|shall|will|would|has|have|was|were|must|may|might|had) (not )?(i|we|you|it|they|he|she|that|this|there|the|my|our|your|these|those|dad|mum|anyone|everyone|everything|dinner|<\w+>|rare|medium|\w+) /;
 const notQuestion =
   /^(did (it|that) (already |now |then )?$|(is|has|are|have) (at |already |now )?<[tn]\d+> (degrees )?(in the (middle|core|centre|center)|inside|now|$)|(have|has|had|did|do|does|is|are|was|could|can|will) not (?!(i|we|you|it|they|he|she|that|this|the) )|do not|have (got|had)|will do|can do|do it|do that|is (in|out|on|off|up|down|done|resting|at|ready)|are (in|out|on|done) |has (gone|been)|have (put|taken|got|just|turned|done|made|started|finished|moved|left)|was (at|reading)|may as)/;
 const request =
   /^((can|could|shall|should|may) (dinner|lunch|supper|tea|the meal|everything) (be|move|go|start) |(could|can|shall|should) we (do|say|have|eat|make it|aim for) [^?]*<[cn]\d+> |(can|could|would|will) (you|we) |(can|could|may) i (have|get) |shall we |let us |i want (you )?to |we want to |i would like (you )?to |we would like to |we need to |i need (you )?to |i want a |i need a |how about (we )?|what if we |why do not we |would you mind |could you |we had better |better |you can |you could |maybe we (can|could|should) |should we (push|move|delay|eat|say|make) )/;
+/** A wish to be told something is a question, however polite; to be told when it is time is a request. */
+const knowing =
+  /^(((can|could|would|will) you |kindly )?(tell|explain to|show|inform|remind) (me|us) (again )?(what|how|why|which|where|who) |(i (would like|want|need|wish|would love) to know|i wonder|i was wondering|i am wondering|wondering|do you (happen to )?know|would you know|any idea|any clue|i forget|i forgot|i have forgotten|i do not remember|i can not remember|remind me|not sure|i am not sure|can you say|can you explain) (what|how|why|which|where|who|when) )/;
 const story =
   / (last (year|time|week|christmas|night|month|sunday|thanksgiving|easter|weekend|summer)|yesterday|the other (day|night)|years ago|a (week|month|year) ago|when i was|used to|remember (when|that|how)|always (cooked|did|used|said|made|does|cooks|says|has|goes)|usually|normally|(recipe|book|website|internet|magazine|show|programme|program|packet|label|box|judges?|neighbour|telly|blog|video|card|mum|mother|dad|father|gran|husband|wife|he|she|they|you|article) (says|said|told|reckons|reckoned|swears|claims|thinks|thought|recommends|suggests)|according to|on tv|supposed to|would have|could have|should have|might have|should be (at|out|in|done)|i thought|i dreamt|i heard|in the film|imagine|pretend|hypothetically|for example|once had|back in (the day|my day|those days)|next year|next time|next week|in my day) /;
 const conditional =
@@ -26,6 +29,8 @@ const intention =
 
 export function moodOf(line: string): Mood {
   const padded = ` ${line}`;
+  if (knowing.test(line)) return 'question';
+  if (/^(am i|are we|is it|is this|is that|are they|(is|are) the \w+) (supposed|meant) to /.test(line)) return 'question';
   if (request.test(line)) return 'request';
   if (wh.test(line)) return 'question';
   if (conditional.test(line)) return 'story';
@@ -63,4 +68,13 @@ export function withoutAsking(tokens: readonly Token[]): Token[] {
   if (!match) return [...tokens];
   const count = match[0].trim().split(' ').length;
   return count >= tokens.length ? [...tokens] : tokens.slice(count);
+}
+
+/** A question without the words that ask for an answer: "could you tell me how you make the jus". */
+export function withoutPoliteness(tokens: readonly Token[]): Token[] {
+  const line = lineOf(tokens);
+  const match = knowing.exec(line);
+  if (!match) return [...tokens];
+  // The question's own first word is the last that matched.
+  return tokens.slice(match[0].trim().split(' ').length - 1);
 }

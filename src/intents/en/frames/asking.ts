@@ -48,12 +48,14 @@ export const questionFrame: Frame = {
       return { intent: 'ask-safety', about: spoken(match), ...degrees(match) };
     if (
       holds(match, others) &&
-      !holds(match, / (do you (think|reckon)|would you|can you|did you (get|hear)|are you) /)
+      !holds(match, / (do you (think|reckon)|would you|can you|did you (get|hear)|are you|(do|would|should) you (make|cook|carve|tie|truss|french|rest|sear|do|slice|cut|baste)|you (make|carve|tie|truss|french|slice) (the|it|a)|salt|water|red wine|white wine|instead|telling me) /)
     )
       return undefined;
     if (!holds(match, aboutRoast) && !dishNamed(match.line, match)) return undefined;
     const about = subject(match);
-    const ingredient = /^(can|could|would|will|may|should|is|does|do|what about|how about) /.test(
+    const amount = amountIn(match);
+    if (amount) return { intent: 'ask-amount', ingredient: amount };
+    const ingredient = /^(can|could|would|will|may|should|is|does|do|must|has|what about|how about|what (else )?(can|could|would)) /.test(
       match.line,
     )
       ? ingredientIn(match)
@@ -62,9 +64,9 @@ export const questionFrame: Frame = {
       ingredient &&
       holds(
         match,
-        / (use|instead|ok|fine|work|works|do|substitute|swap|replace|sub|fresh|dried|have to be|all right|get away) /,
+        / (use|instead|ok|fine|work|works|do|substitute|swap|replace|sub|fresh|dried|have to be|has to be|must be|must it be|all right|get away|matter|any difference) /,
       ) &&
-      !holds(match, / (in now|in yet|done|go in|how much) /)
+      !holds(match, / (in now|in yet|done|go in|how much|cover|wrap|tent|baste) /)
     )
       return { intent: 'ask-substitute', ingredient };
     const values = match.marks('t').length > 0 || match.marks('n').length > 0;
@@ -78,7 +80,7 @@ export const questionFrame: Frame = {
     )
       return { intent: 'ask-temperature', ...degrees(match), ...(about ? { about } : {}) };
     if (
-      /^(how long|how much longer|how soon|when|what time|is it time|how many (more )?minutes|how close|how far)/.test(
+      /^((at |by |until |till |for )?(how long|how much longer|how much time|how soon|when|what time|is it time|how many (more )?minutes|how close|how far)|eta )/.test(
         match.line,
       )
     )
@@ -86,19 +88,23 @@ export const questionFrame: Frame = {
     if (
       holds(
         match,
-        / (temperature|temp|how hot|how warm|degrees|what heat|what mark|core|number) /,
+        / (temperature|temp|how hot|how warm|degrees|what heat|what mark|core|number|internal|target|meant to be (on|at)|supposed to (be|read)|what gas) /,
       ) ||
       /^(what|where) (should|must|is) (it|the middle|the core) (at|read|be at|reading)/.test(
         match.line,
       )
     )
       return { intent: 'ask-temperature', ...(about ? { about } : {}) };
-    if (/^(why|how come|what for|what is the point)/.test(match.line)) {
+    if (
+      /^(why|how come|what for|what is the (point|reason|purpose|use|sense|idea|logic)|for what|what does \w+ do |what good|what difference|what is \w+ for )/.test(
+        match.line,
+      )
+    ) {
       const topic = topicOf(match);
       return { intent: 'ask-why', ...(topic ? { topic } : {}) };
     }
     if (
-      /^(how (do|should|can|would|to|does|must)|where (do|should|does|must)|which way|what (pan|tin|tray|knife|shelf|rack)|which (pan|shelf|tin|rack|knife)|should (i|we) (cover|baste|tent|wrap|salt|turn|flip|open|stir|drain|dry)|do (i|we) (need to|have to) (cover|baste|tent|wrap|turn|flip|peel|salt|dry|drain|take)|can (i|we) (open|cover|baste|wrap))/.test(
+      /^(how (do|should|can|would|to|does|must|thick|thin|deep|high|fine|finely|often|is it|are they|you)|what is the (way|best|right|proper|trick|method|knack|secret|technique)|what do you mean|(in |on )?(what|which) (way|side|direction|end|part|order|shelf|position)|fat side|with (the fat|what)|should (it|the \w+) be (covered|uncovered|wrapped|on|in|tied)|am i (supposed|meant) to (cover|baste|turn|tent|wrap)|where (do|should|does|must)|which way|what (pan|tin|tray|knife|shelf|rack)|which (pan|shelf|tin|rack|knife)|should (i|we) (be )?(basting|covering|turning|cover|baste|tent|wrap|salt|turn|flip|open|stir|drain|dry)|do (i|we) (need to|have to) (cover|baste|tent|wrap|turn|flip|peel|salt|dry|drain|take)|can (i|we) (open|cover|baste|wrap))/.test(
         match.line,
       )
     ) {
@@ -128,6 +134,20 @@ export const questionFrame: Frame = {
     return undefined;
   },
 };
+
+/** "Is two pounds of potatoes enough": an amount of something that a card asks for. */
+function amountIn(match: Match): string | undefined {
+  if (!holds(match, / (enough|too much|too many|too little|sufficient|plenty) /)) return undefined;
+  if (match.marks('wn').length === 0 && !holds(match, / (much|many) /)) return undefined;
+  const words = /(?:of|many|much|<[wn]\d+>) ([a-z]+(?: [a-z]+)?) /.exec(match.line)?.[1];
+  if (words === undefined || /^(time|degrees|minutes|people|the|it)\b/.test(words)) return undefined;
+  const { lexicon } = match.context;
+  const named =
+    nameExactlyIn(lexicon.ingredients, words) ??
+    nameExactlyIn(lexicon.ingredients, words.split(' ')[0]!) ??
+    dishNamed(words, match);
+  return named === undefined ? undefined : words.split(' ')[0];
+}
 
 const spoken = (match: Match): string =>
   match.line

@@ -32,7 +32,7 @@ export const askThings: Recogniser = {
       ],
       (match) =>
         /^(i|you|we|i still|you want|it|that)\b/.test(match.words('thing')) ||
-        (/^(what is|how)/.test(match.line) &&
+        (/^(what is|what does|how|why)/.test(match.line) &&
           !/(substitute|replacement|alternative|instead)/.test(match.line))
           ? undefined
           : { intent: 'ask-substitute', ...ingredient(match) },

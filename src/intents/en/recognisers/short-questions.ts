@@ -3,7 +3,7 @@ import type { Meaning, Recogniser } from '../../recogniser.ts';
 import { phrases } from '../vocabulary.ts';
 
 const asks = ['question', 'story', 'negative'] as const;
-const alsoSaid = ['question', 'statement', 'request'] as const;
+const alsoSaid = ['question', 'statement', 'request', 'intention'] as const;
 
 const plain: readonly (readonly [readonly string[], Meaning])[] = [
   [['^ what (is|was) [the|our] (plan|schedule|running order|timetable) $'], { intent: 'ask-plan' }],
@@ -84,6 +84,83 @@ const plain: readonly (readonly [readonly string[], Meaning])[] = [
       'what should be on (my|the|our) [shopping] list [*] $',
       'do (i|we) (have to|need to) (get|buy|pick up) anything [*] $',
       '^ groceries $',
+    ],
+    { intent: 'ask-shopping' },
+  ],
+  [
+    [
+      '^ [what is|any|the] [the] (eta|e t a) [on|for|of] [the] [dinner|supper|lunch|roast|meat|it|food] [please] $',
+      '^ [the] time (remaining|left|to go) [please] $',
+      '^ [how many] minutes (till|left|to go|before|to) [*] $',
+      '^ how (long|many minutes|much time) (more|yet|still|left|to go|is left|remains|longer) [*] $',
+      '^ (are|is) (we|it|dinner) nearly there $',
+      '^ (long|much longer|long left|long to go|long now) $',
+    ],
+    { intent: 'ask-time-left' },
+  ],
+  [
+    [
+      '^ how is (the|our|my) (roast|joint|meat|beef|lamb|pork|bird|dinner) [doing|going|looking|coming along|$] $',
+      '^ [is] (everything|all|things) [all] (good|ok|fine|on time|on track|on schedule|in order|under control|going well|going ok|going to plan|as planned|well) [so far|still] $',
+      '^ (are|is) (we|i|everything|it|dinner|things) [still|all|running|going] (on|to|up to|ahead of|behind) [the] (schedule|plan|track|time|target) $',
+      '^ (we|are we) (good|ok|fine|all right|all set|good to go) [still|so far|for time|on time] $',
+      '^ how far (along|on|are we) [are we|am i|is it|along] $',
+      '^ [everything|it|all] is going (as per|according to|to) [the] plan $',
+      '^ where do we stand $',
+      '^ how (do|are) (we|things) (stand|look|looking) $',
+    ],
+    { intent: 'ask-status' },
+  ],
+  [
+    [
+      '^ (what is|what) coming [up] [next] $',
+      '^ [is there] anything i [should|could|can|need to|must|ought to] (be doing|do) [right|next|meanwhile|in the meantime] $',
+      '^ am i (supposed|meant) to [be] (doing|do) (something|anything) $',
+      '^ (where do i go|where do we go|what) from here $',
+      '^ [so|and|right] [what] (am i at|am i on|do i be at|are we at|is my job|is my task|is the next job|is the move|is next to do|job is next|is up) [next|now|then|$] $',
+      '^ (give me|tell me|what is) [the|my] next (job|task|step|thing|move|bit|one|instruction) $',
+      '^ (what|which) (job|task|step|thing|bit) [is|comes|now|do i do] [next|now|first] $',
+      '^ (i am (done|finished|free|ready|idle)|all done) what (next|now|else) $',
+      '^ (what else|anything else) [is there] [to do|$] $',
+      '^ (got|have) anything (for me|for me to do) $',
+      '^ what do you (need|want) [me] (from me|to do|doing|done) [next|$] $',
+      '^ (next job|next task|next thing|next move|next bit) $',
+      '^ and (then|now|next|after) $',
+    ],
+    { intent: 'ask-next' },
+  ],
+  [
+    [
+      '^ (list|read|show|give|tell|read out) [me] [out] [all] [the] [remaining] (steps|jobs|tasks) [left|please|remaining] $',
+      '^ what (have|do) (i|we) [still] [have|got] [still] [left] to do [still|yet|tonight|before dinner] $',
+      '^ (what is|what) [all] (left|remaining|still left|still to come|outstanding|pending|to come) [to do] $',
+      '^ how does (the|my|our) (afternoon|day|evening|rest of the day|rest of it|plan|schedule) (look|go|run) $',
+      '^ what does (the|my|our) (afternoon|day|evening|rest of the day|rest of it|plan|schedule) look like $',
+      '^ what (happens|is happening|do i do|goes in|goes) (and when|when) $',
+      '^ [what is] the (order|sequence) (of things|of events|of it|of jobs|again) $',
+    ],
+    { intent: 'ask-plan' },
+  ],
+  [
+    [
+      '^ what (would|do|can|could) you (suggest|do|recommend|advise|propose) [about it|about that|now|instead|here|then] $',
+      '^ (can|could) (it|this|that|dinner|the roast|the meat|the joint|anything) [still] be (saved|rescued|fixed|salvaged|done|sorted) [about it|$] $',
+      '^ (can|could) (we|i) [still] (catch up|speed [it] up|speed things up|make up [the] time|make it up|buy [some] time|slow it down|hold it|stretch it|hurry it up) [at all|somehow|$] $',
+      '^ how (can|do|could|would|might) (i|we) (speed|hurry|slow|catch|make up|rescue|save|salvage|fix|hold|stall|buy|recover) [*] $',
+      '^ (is there|have we) [any|a] way (to|of|out|around|round) [*] $',
+      '^ what (are|is) (my|our|the) (choice|alternatives|other options|possibilities) $',
+      '^ any (suggestions|ideas|advice|way out|way round it|options left) $',
+      '^ what if (they|the guests|everyone|we|i|dinner|{w:word}) (are|is|am|run|come|turn up|get here) [*] late [*] $',
+    ],
+    { intent: 'ask-options' },
+  ],
+  [
+    [
+      '^ what (do|must|should|shall|will|would) (i|we) [have to|need to|still] (get|buy|pick up|fetch|order|bring) [in|from the shop|from the shops|from the store|at the shop|at the store|at the supermarket|home|for this|$] $',
+      '^ (what am i|what are we) (missing|short of|lacking|out of) [from the shop|for this|for dinner|$] $',
+      '^ (read|give|show|tell|send|list) [me] [out] [the|my|our] (groceries|grocery list|messages|messages list|shopping|list of ingredients|ingredients|buy list|shop list) $',
+      '^ what [all|else] (to buy|do i need for this|is needed|needs buying|should be bought|is to be bought) $',
+      '^ (grocery list|the messages|ingredients list|list of ingredients) $',
     ],
     { intent: 'ask-shopping' },
   ],

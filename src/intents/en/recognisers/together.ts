@@ -7,6 +7,7 @@ export const together: Recogniser = {
   name: 'together',
   moods: ['statement'],
   phrases: [
+    ...phrases('^ (and|so|right|ok) then [?] $', { intent: 'ask-next' }),
     ...phrases(
       [
         '(popping|nipping|heading|going|off|running|stepping|dashing) [out|over|down|off] [to] [the|my] {place:word} , [i will be|will be|be|about|for|gone|back in|i will be back in|be back in] {d:duration}',
