@@ -188,6 +188,12 @@ function oncePerMeaning(heard: readonly Placed[]): Placed[] {
   return out;
 }
 
+/** "Is it all right for my granny, pink": one question, and safety is what it asks. */
+function safetyFirst(heard: readonly Placed[]): Placed[] {
+  const safety = heard.some((one) => one.meaning.intent === 'ask-safety');
+  return heard.filter((one) => !(safety && one.meaning.intent === 'ask-status'));
+}
+
 const ruin =
   /^(wreck\w*|ruin\w*|overcook\w*|overdone|spoil\w*|mess(ed)?|blown?|burn(t|ed)|screwed|killed|destroyed|lost|salvageable|sav(e|ed)|rescue)$/;
 
@@ -221,6 +227,7 @@ export const refiners: readonly Refiner[] = [
   fears,
   pausedFirst,
   notesOfPronouns,
+  safetyFirst,
   withoutManners,
   oncePerMeaning,
 ];

@@ -69,7 +69,7 @@ export function spokenIs(tokens: readonly Token[], context: ReadContext): Token[
       return [token];
     return [
       { ...token, word: name },
-      { ...token, word: 'is' },
+      { ...token, word: /^(got|been|gone|bailed|cancelled|dropped|arrived|brought)$/.test(next) ? 'has' : 'is' },
     ];
   });
 }

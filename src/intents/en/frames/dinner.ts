@@ -32,7 +32,7 @@ export const unitsFrame: Frame = {
 };
 
 const adding =
-  / (add|have|having|do|doing|make|making|want|need|like|plan|menu|list|side|sides|also|plus|with|include|serve|serving|cook|cooking|bung|throw|chuck|stick|pop|going|there will be|there is|as well|too|instead) /;
+  / (add|adding|fancy|wants|needs|wanted|chuck|going for|go for|there is|have|having|do|doing|make|making|want|need|like|plan|menu|list|side|sides|also|plus|with|include|serve|serving|cook|cooking|bung|throw|chuck|stick|pop|going|there will be|there is|as well|too|instead) /;
 const dropping =
   / (drop|cancel|scrap|skip|ditch|lose|bin|forget|no|not|without|off|remove|cut|axe|sack off|leave out|rather not|can not be bothered|will not|never mind|out) /;
 const reported =
@@ -45,16 +45,35 @@ export const dishFrame: Frame = {
   build(match): Meaning[] | undefined {
     const swap = swapped(match);
     if (swap) return swap;
-    if (holds(match, reported) || match.line.split(' ').length > 12) return undefined;
-    const dish = dishNamed(match.line, match);
-    if (!dish) return undefined;
-    if (holds(match, / (like|likes|love|loves|hate|eat|eats|eating) /)) return undefined;
-    if (holds(match, dropping)) return [{ intent: 'drop-dish', dish }];
-    return holds(match, adding) && !holds(match, / (love|hate|smell|smells|who|passed|pass) /)
-      ? [{ intent: 'add-dish', dish }]
+    const unwanted = unwantedDish(match);
+    if (unwanted) return [{ intent: 'drop-dish', dish: unwanted }];
+    if (holds(match, reported) || match.line.split(' ').length > 16) return undefined;
+    const dishes = dishesNamed(match.line, match);
+    if (dishes.length === 0) return undefined;
+    // "you can't have beef without yorkshires" wants them all the more.
+    if (/ not (have|do|eat|serve|be) .*without /.test(` ${match.line}`)) {
+      const missed = dishNamed(match.line.replace(/.*without /, ''), match);
+      return missed ? [{ intent: 'add-dish', dish: missed }] : undefined;
+    }
+    if (holds(match, / (like|likes|love|loves|hate|eat|eats|eating) /) && !holds(match, / would (like|love) /))
+      return undefined;
+    if (holds(match, dropping)) return dishes.map((dish) => ({ intent: 'drop-dish', dish }));
+    return holds(match, adding) && !holds(match, / (hate|smell|smells|who|passed|pass|if|ask|loads|leftover|some more|your|yours|seconds) /)
+      ? dishes.map((dish) => ({ intent: 'add-dish', dish }))
       : undefined;
   },
 };
+
+/** "nobody eats salad here", "the spinach has gone slimy, that's off the menu". */
+function unwantedDish(match: Match): string | undefined {
+  if (/ (off|from) the (menu|list|table|plan) /.test(` ${match.line}`) && !holds(match, / (cross|strike|tick|shopping) /))
+    return dishNamed(match.line, match) ?? dishNamed(match.whole, match);
+  return /^(nobody|no one|none of us|not one of us|no body) (is )?(eats|eating|likes|wants|wanted|touches|will eat|will touch|cares for) /.test(
+    match.line,
+  )
+    ? dishNamed(match.line, match)
+    : undefined;
+}
 
 /** "squash instead of beans", "swap the beans for squash". */
 function swapped(match: Match): Meaning[] | undefined {
@@ -66,8 +85,14 @@ function swapped(match: Match): Meaning[] | undefined {
     / (?:swap|change|switch|replace|exchange) (?:out )?([a-z ]+) (?:for|to|with) ([a-z ]+) $/.exec(
       line,
     );
-  const added = dishNamed(swap?.[2] ?? instead?.[1] ?? '', match);
-  const dropped = dishNamed(swap?.[1] ?? instead?.[2] ?? '', match);
+  const wanted = swap?.[2] ?? instead?.[1] ?? '';
+  const unwanted = swap?.[1] ?? instead?.[2] ?? '';
+  // "garlic butter instead of the herb one": the noun is the other's.
+  const noun = wanted.trim().split(' ').at(-1) ?? '';
+  const added = dishNamed(wanted, match);
+  const dropped =
+    dishNamed(unwanted, match) ??
+    dishExactlyIn(`${unwanted.replace(/\b(the|one|ones)\b/g, '').trim()} ${noun}`, match.context);
   if (!added || !dropped || added === dropped) return undefined;
   return [
     { intent: 'drop-dish', dish: dropped },
@@ -89,6 +114,31 @@ export function dishNamed(words: string, match: Match): string | undefined {
       if (dish) return dish;
     }
   return undefined;
+}
+
+/** Every dish named in a run of words, in order, each once. */
+export function dishesNamed(words: string, match: Match): string[] {
+  const all = words
+    .trim()
+    .split(' ')
+    .filter((word) => /^[a-z,-]+$/.test(word));
+  const found: string[] = [];
+  for (let at = 0; at < all.length; ) {
+    let step = 1;
+    for (const length of [3, 2, 1]) {
+      const part = all.slice(at, at + length);
+      if (part.length < length || part.includes(',')) continue;
+      if (functionWords.test(part[0]!) && length === 1) continue;
+      if (/^(the|a|an|some|and|or|of|with|for|we|i|it|is|are|to|in|on)$/.test(part[0]!) || functionWords.test(part.at(-1)!) && !/^(sauce|butter|cream|salad)$/.test(part.at(-1)!)) continue;
+      const dish = dishExactlyIn(part.join(' '), match.context);
+      if (!dish) continue;
+      if (!found.includes(dish)) found.push(dish);
+      step = length;
+      break;
+    }
+    at += step;
+  }
+  return found;
 }
 
 const functionWords =
@@ -194,10 +244,10 @@ export const lackFrame: Frame = {
   build(match): Meaning | undefined {
     const line = ` ${match.line}`;
     const shape =
-      / (?:out of|no more|not any|not have any|not have a|not have|not got any|not got a|not got|without|ran out of|have no|has no|got no|there is no|no|missing|lacking|short of|lost the|not find the|not find any|not find) (?:the |a |an |any |my |more )?((?:[a-z-]+ ){1,3})$/.exec(
-        line,
+      / (?:out of|no more|not any|not have any|not have a|not have|not got any|not got a|not got|without|ran out of|have no|has no|got no|there is no|no|missing|lacking|short of|lost the|not find the|not find any|not find|the last of|the end of) (?:the |a |an |any |my |more )?((?:[a-z-]+ ){1,3})$/.exec(
+        line.replace(/ (in|at) (the |this |our )?(house|kitchen|home|place|cupboard) $/, ' '),
       ) ??
-      / (?:the |my |our )?((?:[a-z-]+ ){1,2}?)(?:is|are|has|have) (?:not there|finished|all gone|run out|used up|broken|bust|missing|nowhere to be found|gone|kaput|dead|not here|lost|in the wash) $/.exec(
+      / (?:the |my |our )?((?:[a-z-]+ ){1,2}?)(?:is|are|has|have) (?:not there|finished|all gone|all used|all used up|empty|run out|used up|broken|bust|missing|nowhere to be found|gone|kaput|dead|not here|lost|in the wash) $/.exec(
         line,
       );
     const thing = shape?.[1]?.trim().replace(/^(the|my|our|a|any|all) /, '');
@@ -229,12 +279,12 @@ export const handsFrame: Frame = {
     if (match.marks('tcdwg').length > 0 || holds(match, / (not|you|anyone|need|could|can you|if) /))
       return undefined;
     const shape =
-      / (?:my |our )?([a-z]+(?: in law)?) (?:is |will be |will |has |can |wants to |offered to |came to |here to |going to )*(?:help|helps|helping|giving me a hand|lending a hand|lend a hand|give me a hand|pitching in|on hand|chopping|peeling|scrubbing|stirring|washing up|carving) /.exec(
+      / (?:my |our )?([a-z]+(?: in law)?) (?:is |will be |will |has |can |wants to |offered to |came to |here to |going to )*(?:help|helps|helping|volunteered|offered|joining me|joined me|my sous chef|stepping in|mucking in|giving me a hand|lending a hand|lend a hand|give me a hand|pitching in|on hand|chopping|peeling|scrubbing|stirring|washing up|carving) /.exec(
         line,
       );
     if (
       shape &&
-      !/^(i|we|it|they|who|that|this|to|just|and|the|roast|potatoes|is|help|he|she|still|there|now|then|you|food)$/.test(
+      !/^(god|heaven|lord|i|we|it|they|who|that|this|to|just|and|the|roast|potatoes|is|help|he|she|still|there|now|then|you|food)$/.test(
         shape[1]!,
       )
     )
@@ -245,6 +295,7 @@ export const handsFrame: Frame = {
       );
     if (
       put &&
+      !/(menu|list|plan|side|hob|stove|heat|oven)/.test(put[2]!) &&
       (dishNamed(put[2]!, match) ||
         /(gravy|vegetables|table|sides|washing up|sauce|carving|drinks|potatoes)/.test(put[2]!)) &&
       !/^(the|it|them|this|that|lid|water|butter|salt|foil|pan|a|some|oven|potatoes|beans)$/.test(

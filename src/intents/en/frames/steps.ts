@@ -35,7 +35,7 @@ export const progressFrame: Frame = {
     if (
       holds(
         match,
-        / (if|when|love|like|add|menu|plan|market|shop|cost|last|recipe|who|everyone|people|guests) /,
+        / (if|when|love|like|fancy|would|wants|chuck|needs|let us|add|adding|menu|plan|market|shop|cost|last|recipe|who|everyone|people|guests) /,
       )
     )
       return undefined;
@@ -261,7 +261,7 @@ export const skipFrame: Frame = {
   build(match): Meaning | undefined {
     const line = ` ${match.line}`;
     const leaving =
-      / (skip|skipping|not bother|can not be bothered|not going to|sack|ditch|miss out|leave out|omit|bypass|give (that|it|this)( one)? a miss|no time|never mind|forget|no need|not|no|pass on|without) /;
+      / (skip|skipping|leave|leaving|not bother|can not be bothered|not going to|sack|ditch|miss out|leave out|omit|bypass|give (that|it|this)( one)? a miss|no time|never mind|forget|no need|not|no|pass on|without) /;
     if (!leaving.test(line) || match.line.split(' ').length > 9) return undefined;
     if (
       / (step|that one|this one|that bit|this bit|one a miss|it a miss) /.test(line) &&

@@ -84,11 +84,17 @@ export const troubleFrame: Frame = {
           return { intent: 'report-trouble', trouble: 'burnt', ...stepOf(match) };
     }
     if (
-      / (overcooked|overdone|cooked to death|overshot|too far|too done|dried out|way past|gone past|well past|over the top|grey all|dry as|boot leather|shoe leather) /.test(
+      / (cooked (it|that|the \w+) to (death|bits|a crisp)|to death|killed it|overcooked|overdone|cooked to death|overshot|too far|too done|dried out|way past|gone past|well past|over the top|grey all|dry as|boot leather|shoe leather) /.test(
         line,
       )
     )
       return { intent: 'report-trouble', trouble: 'overcooked' };
+    if (
+      / (tough|chewy|leathery|rubbery|old boots|leather) /.test(line) &&
+      / (it|meat|roast|joint|beef|lamb|pork|as|slice|slices|boots) /.test(line) &&
+      !/ (day|week|crowd|luck|one to|call|question|guy|time|skin) /.test(line)
+    )
+      return { intent: 'report-trouble', trouble: 'tough' };
     if (
       / (raw|undercooked|underdone|still cold|still bloody|bleeding|mooing|not cooked|too rare|too pink) /.test(
         line,

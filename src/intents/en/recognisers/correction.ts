@@ -78,6 +78,23 @@ export const correction: Recogniser = {
       dishMeant,
     ),
     ...phrases(
+      [
+        '[it|that|this] should have been {x:any} [people|guests|bones|pounds|degrees|$] $',
+        '^ [it is|it was|i said|i wrote|i put] {y:any} [pounds|people|degrees] [,] [but] [it|that] should have been {x:any} $',
+        '^ (you misheard|you misheard me|you heard wrong|you heard me wrong|you got (it|that) wrong|you have (it|that) wrong|that is not what i said) [,|.] [it is|it was|i said] {x:any}',
+        '^ [it is|it was|reads] {x:any} [,|.] [sorry] (my mistake|my bad|my error|i misread|i misspoke|i misread it|i said it wrong) $',
+        '^ {x:any} [,] i (mean|meant) [,] not {y:any} $',
+        '^ {x:any} [,] (not|and not|instead of|rather than) {y:any} [,] (sorry|my mistake|i misread|i meant|i mean) $',
+      ],
+      (match) => {
+        const [x, y] = [match.quantity('x'), match.quantity('y')];
+        if (x?.kind === 'number' && y?.kind === 'weight')
+          return { intent: 'correct', weight: x.value, weightUnit: y.unit };
+        if (x?.kind === 'number' && y?.kind === 'duration') return { intent: 'correct', minutes: x.value };
+        return relabel(match);
+      },
+    ),
+    ...phrases(
       ['^ [no ,|no|sorry ,] not (today|tonight|tomorrow|{z:date}) [,] [but|it is] {y:date} $'],
       (match) => {
         const date = match.date('y');

@@ -1,6 +1,7 @@
 /** Who helps, and for how long the cook is away. */
+import { nameExactlyIn } from '../../names.ts';
 import type { Recogniser } from '../../recogniser.ts';
-import { dishIn, stepIn } from '../steps.ts';
+import { dishExactlyIn, dishIn, meansRoast, stepIn } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
 
 const any = ['statement', 'negative', 'intention', 'request'] as const;
@@ -44,6 +45,28 @@ export const hands: Recogniser = {
           return undefined;
         if (/(i need|need some|no help|can you help|not help)/.test(line)) return undefined;
         return { intent: 'add-hands', ...(who ? { who: who.replace(/^(my|our) /, '') } : {}) };
+      },
+    ),
+    ...phrases(
+      [
+        '(have|have got|got|put|set|asked|have put|stuck) [my|our|the] {who:word} (on|onto|doing|to do|making|peeling|stirring|scrubbing) [the] {task:rest} $',
+        '^ [my|our] {who:word} (has|has got|is taking|takes|got|will take|can take) [the] {task:rest} $',
+      ],
+      (match) => {
+        const who = match.words('who');
+        const task = match.words('task').replace(/ (duty|now|tonight|for me)$/, '');
+        const { lexicon } = match.context;
+        const thing = [lexicon.dishes, lexicon.ingredients, lexicon.tools, lexicon.cuts].some(
+          (things) => nameExactlyIn(things, who) !== undefined,
+        );
+        const dish = dishExactlyIn(task, match.context);
+        const chore = /^(vegetables|gravy|sides|washing up|sauce|carving|puddings|drinks|table|starters|dishes)$/;
+        if (thing || meansRoast(who) || (dish === undefined && !chore.test(task))) return undefined;
+        return /^(it|that|this|the|them|everything|lid|foil|salt|water|one|some|all|he|she|they|everyone|oven|heat|pan|tray|tin|a|an|who|we|i|you|what|which|nobody|dinner|lunch|food|more|fat|oil|butter|kettle|stuff|rest|put|taken|got|set|had|done|turned|been|gone|popped|moved|left|made|started|just|already)$/.test(
+          who,
+        )
+          ? undefined
+          : { intent: 'add-hands', who };
       },
     ),
     ...phrases(

@@ -1,14 +1,15 @@
 /** What is in the house already, and need not be bought. */
 import { stemsOf } from '../../names.ts';
 import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
-import { dishIn } from '../steps.ts';
+import { dishExactlyIn, dishIn } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
 
 /** The ingredient of the cards that words name in full, or by its last or first word. */
 function ingredientNamed(words: string, match: Match): string | undefined {
   const wanted = stemsOf(words).join(' ');
   if (wanted === '') return undefined;
-  const names = match.context.lexicon.ingredients.flatMap((one) =>
+  const { ingredients, tools } = match.context.lexicon;
+  const names = [...ingredients, ...tools].flatMap((one) =>
     [one.id, ...one.names].map((name) => ({ id: one.id, stems: stemsOf(name).join(' ') })),
   );
   const exact = names.find(({ stems }) => stems === wanted);
@@ -44,6 +45,18 @@ const inTheHouse =
       .split(/ (?:and|or|,)(?: and)? /)
       .map((part) => part.replace(/^(the|some|a|an|plenty of|enough|all the|any) /, '').trim())
       .filter((part) => part !== '' && !participle.test(part));
+    // "I've got the butter and the potatoes": several things, and one of them no dish.
+    const listed =
+      /^(i|we) (have|have got|got) /.test(match.line) && !/ (already|plenty|enough) /.test(match.line);
+    if (
+      listed &&
+      surely &&
+      (things.length < 2 ||
+        things.every((thing) => dishExactlyIn(thing, match.context) !== undefined) ||
+        / (menu|dinner|side|in|out|on|done|ready|help|not|no|to) /.test(` ${match.line}`))
+    )
+      return undefined;
+    if (/^take /.test(match.line) && !/ list /.test(match.line)) return undefined;
     const meant = things.filter((thing) => {
       if (ingredientNamed(thing, match) === undefined)
         return surely && /^(roast|joint|meat|beef)$/.test(thing);
@@ -63,6 +76,7 @@ export const haveList: Recogniser = {
       [
         '^ [but|and] (i|we) (already have|have already got|already got|have plenty of|have enough|have got plenty of|have got enough) {thing:rest} [already|at home|in the house|in the cupboard] $',
         '^ (i|we) (bought|picked up|have bought|have picked up) {thing:rest} $',
+        '^ (i|we) (have|have got|got) [all] [the|some] {thing:rest} $',
         '^ (cross|cross off|strike|strike off|take|tick|tick off) {thing:rest} (off|off the list|off my list|from the list) $',
       ],
       inTheHouse(true),
@@ -83,6 +97,13 @@ export const inHouse: Recogniser = {
         '(cross off|strike off|tick off) [the] {thing:thing} $',
         '(do not|not) need to (buy|get) [any|more|any more|the] {thing:thing} $',
         '^ (i|we) (bought|picked up|have bought|have picked up) [the|some] {thing:thing} $',
+        '^ [but|and] (i|we) have [some|the] {thing:thing} (at home|in the house|in the cupboard|in the pantry|in the larder|in the press|in the fridge|in the freezer|in the garden|on the windowsill|already) $',
+        '^ [the|some] {thing:thing} (i|we) (have|have got|already have|have already) [already|at home|$] $',
+        '^ [the|my|our] {thing:thing} (is|are) (in the (cupboard|pantry|larder|press|garden|freezer|drawer|shed)|on the windowsill|in stock|already in the house|here already|at home) [already|$] $',
+        '(i|we) (found|have found|got hold of|have got hold of) [the|a|an|some|my|our] {thing:thing} [after all|in the cupboard|in the drawer|$] $',
+        'there (is|are) [a|an|some|the] {thing:thing} (in the (cupboard|pantry|larder|press|garden|freezer|fridge|drawer|shed|back garden|house)|at the back of the [cupboard|press|drawer|fridge]|at home|after all|on the windowsill) [after all|$]',
+        '(do not|no|not) need to (buy|get) [any|more|the] {thing:thing} $',
+        'no need (to buy|to get|for buying|of buying) [any|more|the] {thing:thing} $',
         'there (is|are) (plenty of|enough|some) {thing:thing} (at home|in the house|in the cupboard|in the pantry|in the fridge|in the freezer|already) $',
       ],
       inTheHouse(true),

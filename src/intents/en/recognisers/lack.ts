@@ -1,14 +1,33 @@
 /** What this kitchen does not have. */
 
-import { nameIn } from '../../names.ts';
-import type { Recogniser } from '../../recogniser.ts';
+import { nameExactlyIn, nameIn, stemsOf } from '../../names.ts';
+import type { Match, Recogniser } from '../../recogniser.ts';
 import { dishIn } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
+
+/** "Parsley" is an ingredient although a sauce is called after it; "rolls" are a dish. */
+function isIngredient(thing: string, match: Match): boolean {
+  if (thing.split(' ').length > 2) return false;
+  const { ingredients, dishes } = match.context.lexicon;
+  const noun = stemsOf(thing).at(-1);
+  const dish = dishIn(thing, match.context);
+  const headed = dishes.some(
+    (one) => one.id === dish && one.names.some((name) => stemsOf(name).at(-1) === noun),
+  );
+  return !headed && nameExactlyIn(ingredients, thing) !== undefined;
+}
 
 export const lack: Recogniser = {
   name: 'lack',
   moods: ['statement', 'negative'],
   phrases: [
+    ...phrases(
+      ['neither [a|any|the] {thing:thing} nor [a|any|the] {other:thing} [in this place|in this kitchen|in the house|here|$] $'],
+      (match) => [
+        { intent: 'lack', thing: match.words('thing') },
+        { intent: 'lack', thing: match.words('other') },
+      ],
+    ),
     ...phrases(
       [
         '(there is|there are|we have|i have|have|we have got|i have got|got|we are|i am|has got|we do|i do) (no|not any|run out of|not got any|not got a|not got an|not have a|not have any|not have an|not own a|not have the|not got|out of|all out of|not have|completely out of|clean out of|without|not own any|lost the|broken the|lost my|broken my|fresh out of|not a|not own|not got the|missing a|short of|short on|not have enough|not enough) {thing:thing} [in this kitchen|in the house|here|left|at all|to hand|for this|in the kitchen|anywhere|either|at home|$] $',
@@ -17,15 +36,19 @@ export const lack: Recogniser = {
         '(my|our) {thing:thing} (is|has) (broken|bust|missing|died|packed up|kaput) $',
       ],
       (match) => {
+        if (/leave it|bother/.test(match.line)) return undefined;
         const thing = match.words('thing').replace(/^(a|an|any|the|some|much|more) /, '');
         if (
           thing === '' ||
           (/^no /.test(match.line) &&
-            (dishIn(thing, match.context) !== undefined ||
+            ((dishIn(thing, match.context) !== undefined &&
+              (!isIngredient(thing, match) ||
+                match.context.dishes.includes(dishIn(thing, match.context)!) ||
+                / (after all|today|tonight|any more|this time) /.test(match.line))) ||
               ![...match.context.lexicon.ingredients, ...match.context.lexicon.tools].some(
                 (one) => nameIn([one], thing) !== undefined,
               ))) ||
-          /^(time|idea|need|way|problem|one|rush|hurry|worries|doubt|reason|clue|more|thanks|chance|change|power|electricity|sear|fan|pink|good|it|that|hope|words|question|bones?|guests|luck|fun|space|room|energy|patience|here|fridge|the oven|oven|here|town|bed|luck|control|oven on|stress|breath|point|money|friends|fuss)\b/.test(
+          /^(time|idea|need|way|problem|one|rush|hurry|worries|doubt|reason|clue|more|thanks|chance|change|power|electricity|current|mains|juice|go|go for|no|sear|fan|pink|good|it|that|hope|words|question|bones?|guests|luck|fun|space|room|energy|patience|here|fridge|the oven|oven|here|town|bed|luck|control|oven on|stress|breath|point|money|friends|fuss)\b/.test(
             thing,
           ) ||
           /^(of|for|to|at|in|on) /.test(thing) ||

@@ -2,8 +2,13 @@
 
 import { stemsOf } from '../../names.ts';
 import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
+<<<<<<< HEAD
 import { dishIn, dishOrAsSaid, meansRoast, stepIn } from '../steps.ts';
 import { uncardedDishIn, uncardedDishOf } from '../uncarded-dishes.ts';
+=======
+import { dishesNamed } from '../frames/dinner.ts';
+import { dishExactlyIn, dishIn, dishOrAsSaid, meansRoast, stepIn } from '../steps.ts';
+>>>>>>> 999faa9 (Lists of dishes, what is in the house, steps left out, helpers at a task, what the butcher did)
 import { phrases } from '../vocabulary.ts';
 
 /** Said of a dish, these put it beside others. */
@@ -15,7 +20,19 @@ const namesIn = (words: string, match: Match, between: RegExp): string[] =>
   uncardedDishIn(words, match.context) === undefined ? words.split(between) : [words];
 
 const dishes = (match: Match, slot: string): string[] =>
+<<<<<<< HEAD
   namesIn(match.words(slot), match, / (?:and|or|plus|with) /)
+=======
+  match
+    .words(slot)
+    .split(/ (?:and|or|plus) /)
+    .flatMap((part) => {
+      const whole = part.replace(/ (thing|things|stuff|dish|bit|one)( with .*)?$/, '').trim();
+      if (dishExactlyIn(whole, match.context)) return [whole];
+      const named = dishesNamed(whole, match);
+      return named.length > 1 ? named : whole.split(' with ');
+    })
+>>>>>>> 999faa9 (Lists of dishes, what is in the house, steps left out, helpers at a task, what the butcher did)
     .map((part) => part.trim())
     .filter(
       (part) =>
@@ -86,6 +103,7 @@ const addDish = (match: Match): Meaning[] | undefined => {
   const line = uncarded.reduce((said, name) => said.replace(name, 'dish'), ` ${match.line}`);
   if ((reported.test(line) || leavings || / not /.test(line)) && !ordered.test(line))
     return undefined;
+<<<<<<< HEAD
   // "I want ice cream" is any child's word; "add ice cream" is said to whoever keeps the menu.
   if (
     uncarded.length === names.length &&
@@ -95,6 +113,14 @@ const addDish = (match: Match): Meaning[] | undefined => {
   )
     return undefined;
   const known = names.map((name) => menuDishIn(name, match));
+=======
+  const names = dishes(match, 'thing').filter(
+    (name) =>
+      !meansRoast(name) &&
+      !(/\b(that|it|this|i|you|we|side)$/.test(name) && !dishIn(name, match.context)),
+  );
+  const known = names.map((name) => dishIn(name, match.context));
+>>>>>>> 999faa9 (Lists of dishes, what is in the house, steps left out, helpers at a task, what the butcher did)
   if (
     names.length === 0 ||
     (known.every((id) => id === undefined) &&
@@ -116,7 +142,9 @@ export const menu: Recogniser = {
     ...phrases(
       [
         '(no|drop|forget|lose|scrap|skip|ditch|cancel|leave out|cut|without|remove|take off|bin|not doing|not making|not having|not going to do|not going to make|not bother with|will not bother with|hold|get rid of|can the|sack off|i will skip|never mind|do not bother with|will not have|will not make|do not want|not do|not make|do not need|not bothering with|will not do) [the|any|doing|making] {thing} (after all|any more|anymore|tonight|today|this time|from the menu|from the list|then|$)',
-        '{thing} (is|are) off the (menu|list)',
+        '{thing} (is|are) (off the (menu|list|table)|cancelled|scrapped|dropped|out of the plan)',
+        '(leave|take) the {thing} (off|off then|out of it|for (today|tonight|now|another day)) $',
+        '^ [let us|we will|we can] leave [out] the {thing} [out|today|tonight|then|$] $',
       ],
       (match) => {
         const words = match.words('thing');
@@ -130,7 +158,11 @@ export const menu: Recogniser = {
     ),
     ...phrases(
       [
+<<<<<<< HEAD
         '(we will have|we will do|i will do|i will make|we are having|we are doing|i am doing|i am making|having|doing|making|add|we are making|^ with|throw in|also|there will be|we want|i want|let us have|let us do|let us add|serve it with|serving|to go with it|i would like|we would like|i am also doing|we also have|i am also making|have|do|make|include|i am serving|we are serving|plan|go with|it is with|and|and also|i also want|add in|sides are|the sides are|side of|for sides|alongside|on the side|served with|accompanied by|plus|we have got|there is|going to do|going to make|want) [also|some|the|a|have] {thing} [with it|with that|as well|too|as a side|as sides|on the side|alongside|with the (roast|beef|meat|lamb|pork)|to go with (it|that)|to the (menu|plan|list|dinner|meal)|for dinner|for sides|for the side|for (afters|pudding|dessert|starters|a starter)] $',
+=======
+        '(we will have|we will do|i will do|i will make|we are having|we are doing|i am doing|i am making|having|doing|making|add|we are making|^ with|throw in|also|there will be|we want|i want|let us have|let us do|let us add|serve it with|serving|to go with it|i would like|we would like|i am also doing|we also have|i am also making|have|do|make|include|adding|i fancy|we fancy|fancy|chuck in|bung in|stick in|put|i am serving|we are serving|plan|go with|it is with|and|and also|i also want|add in|sides are|the sides are|side of|for sides|alongside|on the side|served with|accompanied by|plus|we have got|there is|going to do|going to make|want) [also|some|the|a|have] {thing} [with it|with that|as well|too|as a side|as sides|on the side|alongside|with the (roast|beef|meat|lamb|pork)|to go with (it|that)|to the (menu|plan|list|dinner|meal)|for dinner|for sides|for the side] $',
+>>>>>>> 999faa9 (Lists of dishes, what is in the house, steps left out, helpers at a task, what the butcher did)
       ],
       addDish,
     ),

@@ -65,6 +65,26 @@ export const skip: Recogniser = {
   name: 'skip',
   moods: ['statement', 'request', 'intention', 'negative'],
   phrases: [
+    // "let's not french it", "I won't bother tying it".
+    ...phrases(
+      [
+        '(not|no need to|rather not|not bother to|not bother|not going to|not want to|without) {verb:word} [the] (it|bones|roast|joint|meat|beef|lamb|pork|rib|bone|thing) [this time|today|tonight|at all|$] $',
+        '(skip|skipping|forget|leave|drop|omit|leave out|never mind|pass on|give) [the] {verb:word} [the|of the] [it|bones|roast|joint|meat|beef|lamb|pork|rib|bone|bit|step|a miss] [this time|today|tonight|at all|then|$] $',
+        '^ no {verb:word} [for me|this time|today|tonight|please|$] $',
+      ],
+      (match) => {
+        const verb = match.words('verb');
+        if (/ (have|has|had|did|was|were|is|are|do|does) not /.test(` ${match.line}`) && !/ (not (going|want|bother)|do not bother)/.test(match.line))
+          return undefined;
+        if (/ yet /.test(match.line) || !/^(french|truss|tie|season|salt|butter|bast|sear|brown|trim|tent|rest)(e|ing|ning|ting|ming)?$|^tying$|^basting$/.test(verb))
+          return undefined;
+        const step = roastStep(verb);
+        return step && !(/^(butter|salt|french|rest|season)$/.test(verb) && /^(no|leave|give|drop|forget|pass)/.test(match.line)) &&
+          !(step === 'sear' && match.line.startsWith('no '))
+          ? { intent: 'skip-step', step }
+          : undefined;
+      },
+    ),
     ...phrases(
       [
         '(skip|skipping|miss out|leave out|forget|not bothering with|will not bother with|will not bother|not going to bother with|not bother with|never mind|do not bother with|no need for|pass on|do without|omit|not doing|no time for|i am not going to|i will not|skip past|i skipped|skipped|not going to|bypass|not bothering to|do not bother to) {thing} $',

@@ -24,7 +24,7 @@ function cutOf(line: string, match: Match): string | undefined {
 }
 
 const prepared: readonly [RegExp, 'whole' | 'tied-back' | 'rolled' | 'stuffed' | 'tenderised'][] = [
-  [/tied back|cut off and tied|bones? tied|cut off the bone and tied/, 'tied-back'],
+  [/tied back|cut off and tied|bones? tied|cut off the bone and tied|tied (them|it|the bones) back|strung back/, 'tied-back'],
   [/rolled|boned and rolled/, 'rolled'],
   [/stuffed/, 'stuffed'],
   [/tenderised|needled|jaccarded/, 'tenderised'],
@@ -39,8 +39,12 @@ export const roast: Recogniser = {
       [
         '[it is|we have|we have got|i have got|i have|i got|we got|i have bought|we have bought|i bought|we bought|i am doing|i am roasting|i am cooking|we are doing|we are having|got|bought|cooking|roasting|doing|starting with|the roast is|the joint is|the beef is|this is|with|it weighs|there is] [a|an|the|one|my|our] [about|big|nice|lovely|small|large|whole|beautiful|half|good|massive|boneless|frozen|bone in] [{w:weight}] [of|,|in weight] [a|,] [beef|bone in|boneless|boned and rolled|boned|rolled|whole|standing|tied|stuffed|frozen|grass fed|dry aged] [{n:number} (bone|bones|boned|rib|ribs|-) [in|,]] [bone in|boneless|boned|rolled|standing|beef|whole|stuffed|frozen|prime] @cut [roast|joint|of beef|of lamb|of pork|of meat] [,] [that is|at|weighing|weighs|is|about|of|it is|which is|with|,] [{v:weight}] [and|with|on] [{m:number} (bones|bone|ribs)]',
         '{n:number} (bone|bones|ribs|rib|boned) [in] [rib|roast|joint|prime rib|standing rib roast|rib roast|$]',
+        '(took|taken|cut|had|has taken|has cut) the (bones|bone) (off|out|away) [and tied [them|it] [back] [on]]',
+        '(tied|strung) (them|the bones|it) back [on]',
+        '(butterflied|butterflyed) [leg of lamb|leg|lamb] [boneless|$]',
         '(bone in|boneless|boned and rolled|off the bone|on the bone|no bones|rolled|still frozen|it is frozen|frozen solid|tied back|stuffed|tenderised|frozen in the middle)',
         '{w:weight} [of (beef|meat|lamb|pork)] [on the bone|bone in|boneless|$]',
+        'without (bone|bones|the bone|the bones)',
         '{w:weight}',
         '(it is|@it is|comes out|starting|starts|start|it started) [still|at] (starting at|starts at|at|from|coming out of the fridge at|out of the fridge at) {s:temperature} (out of the fridge|from the fridge|to start|fridge cold|to start with|in the fridge|raw)',
         '(starting temperature|start temperature|it starts|starting|fridge temperature|it came out of the fridge|came out of the fridge|out of the fridge) (is|at|of|from|was) {s:temperature}',
@@ -57,7 +61,7 @@ export const roast: Recogniser = {
         // "took it out of the fridge at one" tells a time.
         if (match.quantity('s')?.kind === 'number' && (start?.temperature ?? 0) <= 12)
           return undefined;
-        const boneless = /boneless|boned|off the bone|no bones/.test(line)
+        const boneless = /boneless|boned (?!rib)|off the bone|no bones|without bones?|bones? (off|out|away|removed)|butterfl/.test(line) && !/tied (them |it |the bones )?back/.test(line)
           ? true
           : /bone in|on the bone/.test(line) && bones === undefined
             ? false

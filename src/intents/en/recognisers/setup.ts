@@ -60,13 +60,14 @@ export const setup: Recogniser = {
     ),
     ...phrases(
       [
+        'shelf in [the] (middle|top|bottom|centre|center)',
         '[on|it is on|using] [the] (middle|top|bottom|lower|upper|lowest|centre|center|second) (shelf|rack|rung|runner)',
       ],
       (match) => {
         const shelf =
           /(middle|top|bottom|lower|upper|lowest|centre|center|second) (?:shelf|rack|rung|runner)/.exec(
             match.line,
-          )?.[1];
+          )?.[1] ?? /shelf in (?:the )?(middle|top|bottom|centre|center)/.exec(match.line)?.[1];
         return shelf ? { intent: 'report-setup', shelf } : undefined;
       },
     ),

@@ -66,6 +66,22 @@ export const fragments: Recogniser = {
         ? answered(match)
         : undefined,
     ),
+    // How done it is to be was asked for: a value in a short answer is that, and no reading.
+    ...phrases('^ {all:clause} $', (match) => {
+      const marks = match.marks('nt');
+      if (
+        match.context.expecting !== 'doneness' ||
+        marks.length !== 1 ||
+        match.marks('cdwg').length > 0 ||
+        match.line.split(' ').length > 10 ||
+        / (people|guests|oven|reads|minutes|oclock|eat|not) /.test(` ${match.line}`)
+      )
+        return undefined;
+      const one = match.withGroups({ x: `${marks[0]!} ` });
+      return one.number('x') >= 40 && one.number('x') <= 180
+        ? { intent: 'set-doneness', ...one.temperature('x') }
+        : undefined;
+    }),
     ...phrases(['^ (no idea|not sure|do not know|dunno) $'], { intent: 'unclear' }),
   ],
 };

@@ -16,6 +16,22 @@ export const together: Recogniser = {
     ),
     ...phrases(
       [
+        '(helper|helpers|pair of hands|hands|sous chef|assistant|volunteer) [has] [arrived|here|today|tonight|now] , [it is|named|that is] [my|our] {who:thing} $',
+      ],
+      (match) =>
+        /^(right|ok|now|then|there|here|and|so|we|i|please|good|great|thanks|they|it|the)\b/.test(
+          match.words('who'),
+        )
+          ? undefined
+          : { intent: 'add-hands', who: match.words('who') },
+    ),
+    ...phrases(['between medium and (well|well done)', 'medium to well [done]'], {
+      intent: 'set-doneness',
+      doneness: 'medium-well',
+    }),
+    ...phrases(['between rare and medium'], { intent: 'set-doneness', doneness: 'medium-rare' }),
+    ...phrases(
+      [
         '{n:number} (adults|grown ups|grownups|big ones|grown) [and|,|plus|, and] {m:number} (kids|kiddies|children|little ones|littlies|wee ones|toddlers|babies|teenagers|teens|small ones)',
         '(us|we are|the|we) {n:number} [of us] (and|plus|, plus|, and) [my|the|our|her|his] {m:number} [guests|kids|more|children|parents|friends|others|neighbours] $',
       ],

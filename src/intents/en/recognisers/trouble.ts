@@ -19,6 +19,9 @@ export const trouble: Recogniser = {
       [
         '(power|electricity|electric|lights|the mains) (went|has gone|just went|have gone|is gone|cut|failed|just cut|have all gone) [gone|out|off|down|cut|been cut|out again|failed]',
         '(power|electricity|electric|lights|the mains) (is|has|has been|are|have) (gone|out|off|down|cut|been cut|out again|failed)',
+        '(everything|all|the lights|the house|kitchen|it all) (went|has gone|gone|is) [all] (dark|black|dead)',
+        '(no|not any|there is no) (current|mains) ',
+        '(lost|no) (electric|juice)',
         '(power cut|blackout|power outage|fuse has blown|fuse blew|blown a fuse|tripped the breaker|breaker tripped|breaker has tripped|trip switch|no power|no electricity|we have lost power|lost power|lost the power)',
       ],
       (match) => {
@@ -41,6 +44,10 @@ export const trouble: Recogniser = {
     ...phrases(
       [
         '@oven (has|is|just|will not|would not|does not|did not|can not) [just|not] (died|broken|dead|gone|gone out|gone off|conked out|packed up|stopped|stopped working|broke|light|turn on|working|not working|come on|heat|heat up|heating|heating up|cut out|failed|tripped|gone cold|out|switched itself off|given up|start|stay lit|on the blink|bust|lit)',
+        '@oven (switched|turned|shut|has switched|has turned|has shut|keeps switching|keeps turning|keeps shutting) itself (off|down)',
+        '@oven (does|do|did|will|would) not (function|functioning|run|go|fire|ignite|get hot|get warm|warm up|warm|power up)',
+        '@oven (display|screen|panel) (says|shows|reads|is showing) [e|error|er|f] {n:any}',
+        '@oven (is|has) [gone|completely] (dead|stone cold|kaput|banjaxed|knackered|packed in|had it)',
         '(gas|pilot|pilot light|element|gas bottle) (has|is|just|went|ran) [just] (gone|out|run out|gone out|died|blown|went out)',
       ],
       (match) =>
@@ -82,6 +89,7 @@ export const trouble: Recogniser = {
       ],
       (match) => {
         const who = match.words('who');
+        if (/ (is|are|temperature|number|reading|oven) dropping /.test(` ${match.line}`)) return undefined;
         if (
           /(off|kids|by|a line|in|out|heat|temperature|oven|it to)/.test(who) ||
           /<[tn]\d+>/.test(match.line)
