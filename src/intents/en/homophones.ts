@@ -154,15 +154,50 @@ const alone: Record<string, string> = {
 };
 /** Alone in answer to "is that so", these can only be yes or no. */
 const yesOrNo: Record<string, string> = {
-  ...{ know: 'no', knows: 'no', now: 'no', noe: 'no', nine: 'no', nein: 'no', nay: 'no', neigh: 'no' },
+  ...{
+    know: 'no',
+    knows: 'no',
+    now: 'no',
+    noe: 'no',
+    nine: 'no',
+    nein: 'no',
+    nay: 'no',
+    neigh: 'no',
+  },
   ...{ non: 'no', nyet: 'no', niet: 'no', nej: 'no', nee: 'no', none: 'no' },
-  ...{ see: 'yes', sea: 'yes', we: 'yes', wee: 'yes', ya: 'yes', ye: 'yes', yeh: 'yes', eye: 'yes' },
+  ...{
+    see: 'yes',
+    sea: 'yes',
+    we: 'yes',
+    wee: 'yes',
+    ya: 'yes',
+    ye: 'yes',
+    yeh: 'yes',
+    eye: 'yes',
+  },
   ...{ hi: 'yes', guess: 'yes', chess: 'yes', jess: 'yes', yet: 'yes', yessir: 'yes', yas: 'yes' },
-  ...{ hai: 'yes', haan: 'yes', han: 'yes', tak: 'yes', sim: 'yes', claro: 'yes', vale: 'yes', jawohl: 'yes' },
+  ...{
+    hai: 'yes',
+    haan: 'yes',
+    han: 'yes',
+    tak: 'yes',
+    sim: 'yes',
+    claro: 'yes',
+    vale: 'yes',
+    jawohl: 'yes',
+  },
   ...{ genau: 'yes', shore: 'sure', write: 'right', rite: 'right', collect: 'correct', yar: 'yes' },
 };
 const choices: Record<string, string> = {
-  ...{ tree: 'three', free: 'three', tu: 'two', wan: 'one', fist: 'first', furst: 'first', thurd: 'third' },
+  ...{
+    tree: 'three',
+    free: 'three',
+    tu: 'two',
+    wan: 'one',
+    fist: 'first',
+    furst: 'first',
+    thurd: 'third',
+  },
 };
 const asksANumber = /^(guests|choice|reading|serving-time|roast|doneness)$/;
 

@@ -30,7 +30,10 @@ const intention =
 export function moodOf(line: string): Mood {
   const padded = ` ${line}`;
   if (knowing.test(line)) return 'question';
-  if (/^(am i|are we|is it|is this|is that|are they|(is|are) the \w+) (supposed|meant) to /.test(line)) return 'question';
+  if (
+    /^(am i|are we|is it|is this|is that|are they|(is|are) the \w+) (supposed|meant) to /.test(line)
+  )
+    return 'question';
   if (request.test(line)) return 'request';
   if (wh.test(line)) return 'question';
   if (conditional.test(line)) return 'story';

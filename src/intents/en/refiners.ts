@@ -101,7 +101,9 @@ function withoutManners(heard: readonly Placed[], context: ReadContext): Placed[
       meaning.intent === 'report-trouble' &&
       meaning.trouble === 'probe-doubt' &&
       heard.some((other) => other.meaning.intent === 'deny') &&
-      !one.tokens.some((token) => /^(probe|thermometer|instant-read|leave-in|reading)$/.test(token.word))
+      !one.tokens.some((token) =>
+        /^(probe|thermometer|instant-read|leave-in|reading)$/.test(token.word),
+      )
     )
       return false;
     if (!manners.test(intent) || heard.length === 1) return true;

@@ -105,7 +105,14 @@ function dotted(tokens: readonly Token[], at: number): number | undefined {
 
 /** Two hums that are an answer. */
 const hums: Record<string, string> = {
-  ...{ 'uh huh': 'mhm', 'mm hmm': 'mhm', 'mm hm': 'mhm', 'mmm hmm': 'mhm', 'hmm mm': 'mhm', 'ah huh': 'mhm' },
+  ...{
+    'uh huh': 'mhm',
+    'mm hmm': 'mhm',
+    'mm hm': 'mhm',
+    'mmm hmm': 'mhm',
+    'hmm mm': 'mhm',
+    'ah huh': 'mhm',
+  },
   ...{ 'uh uh': 'no', 'nuh uh': 'no', 'nuh huh': 'no', 'mm mm': 'no' },
 };
 

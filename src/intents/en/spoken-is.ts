@@ -69,7 +69,12 @@ export function spokenIs(tokens: readonly Token[], context: ReadContext): Token[
       return [token];
     return [
       { ...token, word: name },
-      { ...token, word: /^(got|been|gone|bailed|cancelled|dropped|arrived|brought)$/.test(next) ? 'has' : 'is' },
+      {
+        ...token,
+        word: /^(got|been|gone|bailed|cancelled|dropped|arrived|brought)$/.test(next)
+          ? 'has'
+          : 'is',
+      },
     ];
   });
 }

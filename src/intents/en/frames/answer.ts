@@ -132,7 +132,9 @@ function choiceAnswer(match: Match): Meaning | undefined {
   if (
     named.length === 1 &&
     match.marks('ntdcw').length === 0 &&
-    !/ (a|one|half a|per|every|split|this) second |(first|second)s |(at|love|last) first|first (of all|time|thing|name|class)| on the (left|right) /.test(said)
+    !/ (a|one|half a|per|every|split|this) second |(first|second)s |(at|love|last) first|first (of all|time|thing|name|class)| on the (left|right) /.test(
+      said,
+    )
   )
     return { intent: 'choose', option: named[0]![1] };
   const mark = onlyMark(match, 'n');

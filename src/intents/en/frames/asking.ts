@@ -48,18 +48,22 @@ export const questionFrame: Frame = {
       return { intent: 'ask-safety', about: spoken(match), ...degrees(match) };
     if (
       holds(match, others) &&
-      !holds(match, / (do you (think|reckon)|would you|can you|did you (get|hear)|are you|(do|would|should) you (make|cook|carve|tie|truss|french|rest|sear|do|slice|cut|baste)|you (make|carve|tie|truss|french|slice) (the|it|a)|salt|water|red wine|white wine|instead|telling me) /)
+      !holds(
+        match,
+        / (do you (think|reckon)|would you|can you|did you (get|hear)|are you|(do|would|should) you (make|cook|carve|tie|truss|french|rest|sear|do|slice|cut|baste)|you (make|carve|tie|truss|french|slice) (the|it|a)|salt|water|red wine|white wine|instead|telling me) /,
+      )
     )
       return undefined;
     if (!holds(match, aboutRoast) && !dishNamed(match.line, match)) return undefined;
     const about = subject(match);
     const amount = amountIn(match);
     if (amount) return { intent: 'ask-amount', ingredient: amount };
-    const ingredient = /^(can|could|would|will|may|should|is|does|do|must|has|what about|how about|what (else )?(can|could|would)) /.test(
-      match.line,
-    )
-      ? ingredientIn(match)
-      : undefined;
+    const ingredient =
+      /^(can|could|would|will|may|should|is|does|do|must|has|what about|how about|what (else )?(can|could|would)) /.test(
+        match.line,
+      )
+        ? ingredientIn(match)
+        : undefined;
     if (
       ingredient &&
       holds(
@@ -140,7 +144,8 @@ function amountIn(match: Match): string | undefined {
   if (!holds(match, / (enough|too much|too many|too little|sufficient|plenty) /)) return undefined;
   if (match.marks('wn').length === 0 && !holds(match, / (much|many) /)) return undefined;
   const words = /(?:of|many|much|<[wn]\d+>) ([a-z]+(?: [a-z]+)?) /.exec(match.line)?.[1];
-  if (words === undefined || /^(time|degrees|minutes|people|the|it)\b/.test(words)) return undefined;
+  if (words === undefined || /^(time|degrees|minutes|people|the|it)\b/.test(words))
+    return undefined;
   const { lexicon } = match.context;
   const named =
     nameExactlyIn(lexicon.ingredients, words) ??

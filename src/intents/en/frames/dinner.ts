@@ -55,10 +55,17 @@ export const dishFrame: Frame = {
       const missed = dishNamed(match.line.replace(/.*without /, ''), match);
       return missed ? [{ intent: 'add-dish', dish: missed }] : undefined;
     }
-    if (holds(match, / (like|likes|love|loves|hate|eat|eats|eating) /) && !holds(match, / would (like|love) /))
+    if (
+      holds(match, / (like|likes|love|loves|hate|eat|eats|eating) /) &&
+      !holds(match, / would (like|love) /)
+    )
       return undefined;
     if (holds(match, dropping)) return dishes.map((dish) => ({ intent: 'drop-dish', dish }));
-    return holds(match, adding) && !holds(match, / (hate|smell|smells|who|passed|pass|if|ask|loads|leftover|some more|your|yours|seconds) /)
+    return holds(match, adding) &&
+      !holds(
+        match,
+        / (hate|smell|smells|who|passed|pass|if|ask|loads|leftover|more|your|yours|seconds) /,
+      )
       ? dishes.map((dish) => ({ intent: 'add-dish', dish }))
       : undefined;
   },
@@ -66,7 +73,10 @@ export const dishFrame: Frame = {
 
 /** "nobody eats salad here", "the spinach has gone slimy, that's off the menu". */
 function unwantedDish(match: Match): string | undefined {
-  if (/ (off|from) the (menu|list|table|plan) /.test(` ${match.line}`) && !holds(match, / (cross|strike|tick|shopping) /))
+  if (
+    / (off|from) the (menu|list|table|plan) /.test(` ${match.line}`) &&
+    !holds(match, / (cross|strike|tick|shopping) /)
+  )
     return dishNamed(match.line, match) ?? dishNamed(match.whole, match);
   return /^(nobody|no one|none of us|not one of us|no body) (is )?(eats|eating|likes|wants|wanted|touches|will eat|will touch|cares for) /.test(
     match.line,
@@ -129,7 +139,11 @@ export function dishesNamed(words: string, match: Match): string[] {
       const part = all.slice(at, at + length);
       if (part.length < length || part.includes(',')) continue;
       if (functionWords.test(part[0]!) && length === 1) continue;
-      if (/^(the|a|an|some|and|or|of|with|for|we|i|it|is|are|to|in|on)$/.test(part[0]!) || functionWords.test(part.at(-1)!) && !/^(sauce|butter|cream|salad)$/.test(part.at(-1)!)) continue;
+      if (
+        /^(the|a|an|some|and|or|of|with|for|we|i|it|is|are|to|in|on)$/.test(part[0]!) ||
+        (functionWords.test(part.at(-1)!) && !/^(sauce|butter|cream|salad)$/.test(part.at(-1)!))
+      )
+        continue;
       const dish = dishExactlyIn(part.join(' '), match.context);
       if (!dish) continue;
       if (!found.includes(dish)) found.push(dish);

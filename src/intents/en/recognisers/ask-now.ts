@@ -17,7 +17,9 @@ export const askNow: Recogniser = {
       (match) => {
         if (
           /^(where|how) /.test(match.line) ||
-          / (cover|baste|tent|wrap|flip|peel|foil|lid|salted|enough|too|instead) /.test(match.line) ||
+          / (cover|baste|tent|wrap|flip|peel|foil|lid|salted|enough|too|instead) /.test(
+            match.line,
+          ) ||
           / (economy|groceries|shop|need to buy|timer|alarm|reminder|ingredients|later|earlier|sooner) /.test(
             match.line,
           )

@@ -90,7 +90,8 @@ export const correction: Recogniser = {
         const [x, y] = [match.quantity('x'), match.quantity('y')];
         if (x?.kind === 'number' && y?.kind === 'weight')
           return { intent: 'correct', weight: x.value, weightUnit: y.unit };
-        if (x?.kind === 'number' && y?.kind === 'duration') return { intent: 'correct', minutes: x.value };
+        if (x?.kind === 'number' && y?.kind === 'duration')
+          return { intent: 'correct', minutes: x.value };
         return relabel(match);
       },
     ),

@@ -26,7 +26,9 @@ export const guests: Recogniser = {
       ],
       // "half of them are here" is not everybody.
       (match) =>
-        / (half|some|most|few|couple|several|<n\d+>|to help|helping|hands|helper) /.test(` ${match.line}`)
+        / (half|some|most|few|couple|several|<n\d+>|to help|helping|hands|helper) /.test(
+          ` ${match.line}`,
+        )
           ? undefined
           : { intent: 'report-guests', state: 'arrived' },
     ),

@@ -60,7 +60,8 @@ export const hands: Recogniser = {
           (things) => nameExactlyIn(things, who) !== undefined,
         );
         const dish = dishExactlyIn(task, match.context);
-        const chore = /^(vegetables|gravy|sides|washing up|sauce|carving|puddings|drinks|table|starters|dishes)$/;
+        const chore =
+          /^(vegetables|gravy|sides|washing up|sauce|carving|puddings|drinks|table|starters|dishes)$/;
         if (thing || meansRoast(who) || (dish === undefined && !chore.test(task))) return undefined;
         return /^(it|that|this|the|them|everything|lid|foil|salt|water|one|some|all|he|she|they|everyone|oven|heat|pan|tray|tin|a|an|who|we|i|you|what|which|nobody|dinner|lunch|food|more|fat|oil|butter|kettle|stuff|rest|put|taken|got|set|had|done|turned|been|gone|popped|moved|left|made|started|just|already)$/.test(
           who,

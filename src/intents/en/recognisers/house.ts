@@ -47,7 +47,8 @@ const inTheHouse =
       .filter((part) => part !== '' && !participle.test(part));
     // "I've got the butter and the potatoes": several things, and one of them no dish.
     const listed =
-      /^(i|we) (have|have got|got) /.test(match.line) && !/ (already|plenty|enough) /.test(match.line);
+      /^(i|we) (have|have got|got) /.test(match.line) &&
+      !/ (already|plenty|enough) /.test(match.line);
     if (
       listed &&
       surely &&

@@ -22,7 +22,9 @@ export const lack: Recogniser = {
   moods: ['statement', 'negative'],
   phrases: [
     ...phrases(
-      ['neither [a|any|the] {thing:thing} nor [a|any|the] {other:thing} [in this place|in this kitchen|in the house|here|$] $'],
+      [
+        'neither [a|any|the] {thing:thing} nor [a|any|the] {other:thing} [in this place|in this kitchen|in the house|here|$] $',
+      ],
       (match) => [
         { intent: 'lack', thing: match.words('thing') },
         { intent: 'lack', thing: match.words('other') },

@@ -2,13 +2,9 @@
 
 import { stemsOf } from '../../names.ts';
 import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
-<<<<<<< HEAD
-import { dishIn, dishOrAsSaid, meansRoast, stepIn } from '../steps.ts';
-import { uncardedDishIn, uncardedDishOf } from '../uncarded-dishes.ts';
-=======
 import { dishesNamed } from '../frames/dinner.ts';
 import { dishExactlyIn, dishIn, dishOrAsSaid, meansRoast, stepIn } from '../steps.ts';
->>>>>>> 999faa9 (Lists of dishes, what is in the house, steps left out, helpers at a task, what the butcher did)
+import { uncardedDishIn, uncardedDishOf } from '../uncarded-dishes.ts';
 import { phrases } from '../vocabulary.ts';
 
 /** Said of a dish, these put it beside others. */
@@ -20,19 +16,14 @@ const namesIn = (words: string, match: Match, between: RegExp): string[] =>
   uncardedDishIn(words, match.context) === undefined ? words.split(between) : [words];
 
 const dishes = (match: Match, slot: string): string[] =>
-<<<<<<< HEAD
-  namesIn(match.words(slot), match, / (?:and|or|plus|with) /)
-=======
-  match
-    .words(slot)
-    .split(/ (?:and|or|plus) /)
+  namesIn(match.words(slot), match, / (?:and|or|plus) /)
     .flatMap((part) => {
       const whole = part.replace(/ (thing|things|stuff|dish|bit|one)( with .*)?$/, '').trim();
-      if (dishExactlyIn(whole, match.context)) return [whole];
+      if (dishExactlyIn(whole, match.context) || uncardedDishIn(part, match.context) !== undefined)
+        return [whole];
       const named = dishesNamed(whole, match);
       return named.length > 1 ? named : whole.split(' with ');
     })
->>>>>>> 999faa9 (Lists of dishes, what is in the house, steps left out, helpers at a task, what the butcher did)
     .map((part) => part.trim())
     .filter(
       (part) =>
@@ -95,15 +86,20 @@ const wished = /^ ?((i|we|they) (want|would like)|can|could|shall|may|do) /;
 const addDish = (match: Match): Meaning[] | undefined => {
   if (/ (have|has|had) /.test(` ${match.line}`) && participle.test(match.words('thing')))
     return undefined;
+  // "Have some more potatoes" is said at the table.
+  if (/^have (some |another |a few )?(more|seconds) /.test(match.line)) return undefined;
   // Beside something already heard in its clause a dish is only what that was about.
   const leavings = match.line.includes('|') && match.before.at(-1)?.intent !== 'add-dish';
-  const names = dishes(match, 'thing').filter((name) => !meansRoast(name));
+  const names = dishes(match, 'thing').filter(
+    (name) =>
+      !meansRoast(name) &&
+      !(/\b(that|it|this|i|you|we|side)$/.test(name) && !dishIn(name, match.context)),
+  );
   const uncarded = names.filter((name) => uncardedDishIn(name, match.context) !== undefined);
   // The "in" of pigs in blankets reports nothing.
   const line = uncarded.reduce((said, name) => said.replace(name, 'dish'), ` ${match.line}`);
   if ((reported.test(line) || leavings || / not /.test(line)) && !ordered.test(line))
     return undefined;
-<<<<<<< HEAD
   // "I want ice cream" is any child's word; "add ice cream" is said to whoever keeps the menu.
   if (
     uncarded.length === names.length &&
@@ -113,14 +109,6 @@ const addDish = (match: Match): Meaning[] | undefined => {
   )
     return undefined;
   const known = names.map((name) => menuDishIn(name, match));
-=======
-  const names = dishes(match, 'thing').filter(
-    (name) =>
-      !meansRoast(name) &&
-      !(/\b(that|it|this|i|you|we|side)$/.test(name) && !dishIn(name, match.context)),
-  );
-  const known = names.map((name) => dishIn(name, match.context));
->>>>>>> 999faa9 (Lists of dishes, what is in the house, steps left out, helpers at a task, what the butcher did)
   if (
     names.length === 0 ||
     (known.every((id) => id === undefined) &&
@@ -158,11 +146,7 @@ export const menu: Recogniser = {
     ),
     ...phrases(
       [
-<<<<<<< HEAD
-        '(we will have|we will do|i will do|i will make|we are having|we are doing|i am doing|i am making|having|doing|making|add|we are making|^ with|throw in|also|there will be|we want|i want|let us have|let us do|let us add|serve it with|serving|to go with it|i would like|we would like|i am also doing|we also have|i am also making|have|do|make|include|i am serving|we are serving|plan|go with|it is with|and|and also|i also want|add in|sides are|the sides are|side of|for sides|alongside|on the side|served with|accompanied by|plus|we have got|there is|going to do|going to make|want) [also|some|the|a|have] {thing} [with it|with that|as well|too|as a side|as sides|on the side|alongside|with the (roast|beef|meat|lamb|pork)|to go with (it|that)|to the (menu|plan|list|dinner|meal)|for dinner|for sides|for the side|for (afters|pudding|dessert|starters|a starter)] $',
-=======
-        '(we will have|we will do|i will do|i will make|we are having|we are doing|i am doing|i am making|having|doing|making|add|we are making|^ with|throw in|also|there will be|we want|i want|let us have|let us do|let us add|serve it with|serving|to go with it|i would like|we would like|i am also doing|we also have|i am also making|have|do|make|include|adding|i fancy|we fancy|fancy|chuck in|bung in|stick in|put|i am serving|we are serving|plan|go with|it is with|and|and also|i also want|add in|sides are|the sides are|side of|for sides|alongside|on the side|served with|accompanied by|plus|we have got|there is|going to do|going to make|want) [also|some|the|a|have] {thing} [with it|with that|as well|too|as a side|as sides|on the side|alongside|with the (roast|beef|meat|lamb|pork)|to go with (it|that)|to the (menu|plan|list|dinner|meal)|for dinner|for sides|for the side] $',
->>>>>>> 999faa9 (Lists of dishes, what is in the house, steps left out, helpers at a task, what the butcher did)
+        '(we will have|we will do|i will do|i will make|we are having|we are doing|i am doing|i am making|having|doing|making|add|we are making|^ with|throw in|also|there will be|we want|i want|let us have|let us do|let us add|serve it with|serving|to go with it|i would like|we would like|i am also doing|we also have|i am also making|have|do|make|include|adding|i fancy|we fancy|fancy|chuck in|bung in|stick in|put|i am serving|we are serving|plan|go with|it is with|and|and also|i also want|add in|sides are|the sides are|side of|for sides|alongside|on the side|served with|accompanied by|plus|we have got|there is|going to do|going to make|want) [also|some|the|a|have] {thing} [with it|with that|as well|too|as a side|as sides|on the side|alongside|with the (roast|beef|meat|lamb|pork)|to go with (it|that)|to the (menu|plan|list|dinner|meal)|for dinner|for sides|for the side|for (afters|pudding|dessert|starters|a starter)] $',
       ],
       addDish,
     ),

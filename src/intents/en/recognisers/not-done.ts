@@ -74,12 +74,24 @@ export const skip: Recogniser = {
       ],
       (match) => {
         const verb = match.words('verb');
-        if (/ (have|has|had|did|was|were|is|are|do|does) not /.test(` ${match.line}`) && !/ (not (going|want|bother)|do not bother)/.test(match.line))
+        if (
+          / (have|has|had|did|was|were|is|are|do|does) not /.test(` ${match.line}`) &&
+          !/ (not (going|want|bother)|do not bother)/.test(match.line)
+        )
           return undefined;
-        if (/ yet /.test(match.line) || !/^(french|truss|tie|season|salt|butter|bast|sear|brown|trim|tent|rest)(e|ing|ning|ting|ming)?$|^tying$|^basting$/.test(verb))
+        if (
+          / yet /.test(match.line) ||
+          !/^(french|truss|tie|season|salt|butter|bast|sear|brown|trim|tent|rest)(e|ing|ning|ting|ming)?$|^tying$|^basting$/.test(
+            verb,
+          )
+        )
           return undefined;
         const step = roastStep(verb);
-        return step && !(/^(butter|salt|french|rest|season)$/.test(verb) && /^(no|leave|give|drop|forget|pass)/.test(match.line)) &&
+        return step &&
+          !(
+            /^(butter|salt|french|rest|season)$/.test(verb) &&
+            /^(no|leave|give|drop|forget|pass)/.test(match.line)
+          ) &&
           !(step === 'sear' && match.line.startsWith('no '))
           ? { intent: 'skip-step', step }
           : undefined;

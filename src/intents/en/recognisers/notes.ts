@@ -75,7 +75,11 @@ export const notes: Recogniser = {
           !/allerg|coeliac|celiac|intoleran|gluten|dairy|nuts/.test(match.line)
         )
           return undefined;
-        if (/^(them|it|that|any|this|those|these|more|meat|beef|red meat|pork|lamb|him|her|us|me|much|anything|now|dinner|lunch)\b/.test(match.words('value')))
+        if (
+          /^(them|it|that|any|this|those|these|more|meat|beef|red meat|pork|lamb|him|her|us|me|much|anything|now|dinner|lunch)\b/.test(
+            match.words('value'),
+          )
+        )
           return undefined;
         const value =
           match.words('value') ||

@@ -24,7 +24,10 @@ function cutOf(line: string, match: Match): string | undefined {
 }
 
 const prepared: readonly [RegExp, 'whole' | 'tied-back' | 'rolled' | 'stuffed' | 'tenderised'][] = [
-  [/tied back|cut off and tied|bones? tied|cut off the bone and tied|tied (them|it|the bones) back|strung back/, 'tied-back'],
+  [
+    /tied back|cut off and tied|bones? tied|cut off the bone and tied|tied (them|it|the bones) back|strung back/,
+    'tied-back',
+  ],
   [/rolled|boned and rolled/, 'rolled'],
   [/stuffed/, 'stuffed'],
   [/tenderised|needled|jaccarded/, 'tenderised'],
@@ -61,11 +64,14 @@ export const roast: Recogniser = {
         // "took it out of the fridge at one" tells a time.
         if (match.quantity('s')?.kind === 'number' && (start?.temperature ?? 0) <= 12)
           return undefined;
-        const boneless = /boneless|boned (?!rib)|off the bone|no bones|without bones?|bones? (off|out|away|removed)|butterfl/.test(line) && !/tied (them |it |the bones )?back/.test(line)
-          ? true
-          : /bone in|on the bone/.test(line) && bones === undefined
-            ? false
-            : undefined;
+        const boneless =
+          /boneless|boned (?!rib)|off the bone|no bones|without bones?|bones? (off|out|away|removed)|butterfl/.test(
+            line,
+          ) && !/tied (them |it |the bones )?back/.test(line)
+            ? true
+            : /bone in|on the bone/.test(line) && bones === undefined
+              ? false
+              : undefined;
         const how = prepared.find(([shape]) => shape.test(line))?.[1];
         const frozen = /not frozen|frozen peas|frozen (potatoes|beans|puddings|veg)/.test(line)
           ? undefined

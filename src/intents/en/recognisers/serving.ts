@@ -139,7 +139,10 @@ function timeMeaning(match: Match): Meaning | undefined {
       !/ at $/.test(before)
     )
       return undefined;
-    if (/(oven|turned|degrees|down|heat|fan) /.test(line) && !/(dinner|eat|serv|sit|table)/.test(before))
+    if (
+      /(oven|turned|degrees|down|heat|fan) /.test(line) &&
+      !/(dinner|eat|serv|sit|table)/.test(before)
+    )
       return undefined;
   } else if (
     /(went|put|came|started|since|been|ago|took|turned|resting|arriv|kids|in at|leav|out at)/.test(

@@ -89,7 +89,8 @@ export const trouble: Recogniser = {
       ],
       (match) => {
         const who = match.words('who');
-        if (/ (is|are|temperature|number|reading|oven) dropping /.test(` ${match.line}`)) return undefined;
+        if (/ (is|are|temperature|number|reading|oven) dropping /.test(` ${match.line}`))
+          return undefined;
         if (
           /(off|kids|by|a line|in|out|heat|temperature|oven|it to)/.test(who) ||
           /<[tn]\d+>/.test(match.line)
