@@ -17,13 +17,43 @@ export interface Habits {
   reads: number;
   /** Chance that a pull called is checked with the thermometer first. */
   checksPull: number;
+  /** Chance that a second spot is tried when asked for. */
+  triesSpots: number;
 }
 
 export const habitsOf: Record<CookKind, Habits> = {
-  careful: { delayMinutes: [0.5, 2], forgets: 0.01, reports: 0.97, reads: 0.98, checksPull: 0.97 },
-  hurried: { delayMinutes: [1, 5], forgets: 0.06, reports: 0.6, reads: 0.85, checksPull: 0.6 },
-  forgetful: { delayMinutes: [1, 8], forgets: 0.2, reports: 0.5, reads: 0.7, checksPull: 0.6 },
-  silent: { delayMinutes: [0.5, 3], forgets: 0.03, reports: 0, reads: 0.9, checksPull: 0.8 },
+  careful: {
+    delayMinutes: [0.5, 2],
+    forgets: 0.01,
+    reports: 0.97,
+    reads: 0.98,
+    checksPull: 0.97,
+    triesSpots: 0.9,
+  },
+  hurried: {
+    delayMinutes: [1, 5],
+    forgets: 0.06,
+    reports: 0.6,
+    reads: 0.85,
+    checksPull: 0.6,
+    triesSpots: 0.5,
+  },
+  forgetful: {
+    delayMinutes: [1, 8],
+    forgets: 0.2,
+    reports: 0.5,
+    reads: 0.7,
+    checksPull: 0.6,
+    triesSpots: 0.6,
+  },
+  silent: {
+    delayMinutes: [0.5, 3],
+    forgets: 0.03,
+    reports: 0,
+    reads: 0.9,
+    checksPull: 0.8,
+    triesSpots: 0.8,
+  },
 };
 
 export const disruptionNames = [

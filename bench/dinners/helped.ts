@@ -2,15 +2,27 @@
  * An evening with the helper: a simulated cook who hears its calls, does them late and imperfectly, and
  * says in others' words what was done and read. The helper knows only what it is told.
  */
+
+import { fahrenheitOfCelsius } from '../../src/base/units.ts';
 import { builtInCardsFolder, loadCards } from '../../src/cards/load.ts';
 import { openMemoryJournal } from '../../src/journal/memory.ts';
 import type { Fact } from '../../src/kitchen/facts.ts';
+import { coreAtMinute } from '../../src/kitchen/forecast.ts';
 import { inThisThread } from '../../src/session/compute.ts';
-import type { Announcement, Compute, Session, Turn } from '../../src/session/ports.ts';
+import { outlookOf } from '../../src/session/outlook.ts';
+import type {
+  Announcement,
+  Compute,
+  Session,
+  SessionOptions,
+  Turn,
+} from '../../src/session/ports.ts';
 import { openSession } from '../../src/session/session.ts';
 import { dice } from '../heat/kitchen/dice.ts';
 import { carvingMinutes, type Evening, type Habits, habitsOf, wantedBy } from './evening.ts';
 import type { Plated } from './rivals.ts';
+import type { Believed, Trace } from './trace.ts';
+import { type Told, toldOf } from './untrue.ts';
 import { lineOf, type Pool } from './words.ts';
 import { World } from './world.ts';
 
@@ -28,6 +40,16 @@ export interface Helped extends Plated {
   /** Everything said, for whoever wants to know why; kept only when asked for. */
   talk: string[];
   facts: Fact[];
+  trace: Trace;
+  told: Told;
+  /** What the cook said, and the true core by the minute. */
+  said: Said[];
+  cores: ReadonlyMap<number, number>;
+}
+
+export interface Said {
+  minute: number;
+  text: string;
 }
 
 interface Deed {
@@ -42,6 +64,7 @@ class HelpedEvening {
   private readonly habits: Habits;
   private readonly uniform: () => number;
   private readonly session: Session;
+  private readonly compute: Compute;
   private readonly talk: string[] = [];
   private deeds: Deed[] = [];
   private readonly called = new Set<string>();
@@ -53,10 +76,13 @@ class HelpedEvening {
   private chosenMinute: number | undefined;
   private lastAsked = '';
   private idle = false;
+  private readonly trace: Trace = {};
+  private readonly said: Said[] = [];
 
-  constructor(evening: Evening, session: Session) {
+  constructor(evening: Evening, session: Session, compute: Compute) {
     this.evening = evening;
     this.session = session;
+    this.compute = compute;
     this.world = new World(evening);
     this.habits = habitsOf[evening.cook];
     this.uniform = dice(evening.seed * 104_729 + 3).uniform;
@@ -65,6 +91,13 @@ class HelpedEvening {
   async run(): Promise<Helped> {
     const { evening } = this;
     await this.say(this.opening());
+    const { steps } = await this.session.view(instantOf(0));
+    const begins = (id: string) => {
+      const at = steps.find((step) => step.id === id)?.start;
+      return at === undefined ? undefined : minuteOf(Date.parse(at));
+    };
+    this.trace.plannedInMinute = begins('roast-in');
+    this.trace.plannedPullMinute = begins('pull');
     for (const shift of evening.shifts)
       this.later(shift.atMinute, 'guests', () => this.tellShift(shift.minutes));
     if (evening.powerOut) {
@@ -76,13 +109,43 @@ class HelpedEvening {
     }
     while (!this.plate && this.world.minute < latestMinute) await this.step();
     const wanted = evening.shifts.reduce((sum, one) => sum + one.minutes, evening.wantedMinute);
+    const plate = this.plate ?? { coreFahrenheit: Number.NaN, tableMinute: latestMinute };
+    const facts = await this.session.facts();
     return {
-      ...(this.plate ?? { coreFahrenheit: Number.NaN, tableMinute: latestMinute }),
+      ...plate,
       agreedMinute: this.chosenMinute ?? wanted,
       announcements: this.announcements,
       questions: this.questions,
       talk: this.talk,
-      facts: await this.session.facts(),
+      facts,
+      trace: this.trace,
+      said: this.said,
+      cores: this.world.cores,
+      told: toldOf(facts, { ...plate, tableAt: instantOf(plate.tableMinute) }),
+    };
+  }
+
+  /** What is true now beside what the helper believes. */
+  private async believed(): Promise<Believed | undefined> {
+    const { world } = this;
+    const now = instantOf(world.minute);
+    const facts = await this.session.facts();
+    const { forecast, plan, dinner } = await outlookOf(this.session.id, facts, now, this.compute);
+    if (!forecast || !plan) return undefined;
+    const last = dinner.readings.at(-1);
+    const since = (now - plan.roastInAt) / 60_000;
+    const believed = coreAtMinute(forecast, since);
+    return {
+      minute: world.minute,
+      core: world.coreFahrenheit,
+      probe: world.probeFahrenheit,
+      lastReading: last && fahrenheitOfCelsius(last.celsius),
+      readingMinute: last && minuteOf(last.happenedAt),
+      believedCore: believed && fahrenheitOfCelsius(believed.p50),
+      believedKnife: fahrenheitOfCelsius(plan.coreAtServingCelsius.p50),
+      pull: fahrenheitOfCelsius(plan.pullCelsius),
+      restMinutes: plan.restMinutes,
+      likelyTable: minuteOf(plan.serving.likelyAt),
     };
   }
 
@@ -97,7 +160,11 @@ class HelpedEvening {
     this.world.advance(Math.max(least, Math.min(soonest, this.world.minute + 5)));
     const announcements = await this.session.wake(instantOf(this.world.minute));
     this.idle = announcements.length === 0;
-    for (const announcement of announcements) this.heard(announcement);
+    for (const announcement of announcements) {
+      if (announcement.kind === 'pull' && announcement.id.endsWith('#1'))
+        this.trace.called = await this.believed();
+      this.heard(announcement);
+    }
     await this.obey();
     while (this.deeds[0] && this.deeds[0].atMinute <= this.world.minute) {
       const [first] = this.deeds.splice(0, 1);
@@ -128,6 +195,7 @@ class HelpedEvening {
 
   private async say(text: string): Promise<Turn> {
     this.note('>', text);
+    this.said.push({ minute: Math.round(this.world.minute), text });
     const turn = await this.session.hear({ text, at: instantOf(this.world.minute) });
     for (const announcement of turn.announcements) this.heard(announcement);
     for (const reply of turn.replies) this.note('<', reply.text);
@@ -187,7 +255,7 @@ class HelpedEvening {
     this.note('!', `${announcement.kind} ${announcement.step ?? ''}: ${announcement.text}`);
     const { kind, step, id, text } = announcement;
     if (kind === 'get-ready' || kind === 'timer' || kind === 'watch') return;
-    if (/^Is (it out|the oven)/.test(text)) this.asked(kind, text);
+    if (/^Is (it out|the roast out|the oven)/.test(text)) this.asked(kind, text);
     this.toDo(kind === 'oven-change' && step === undefined ? 'oven' : (step ?? kind), id, text);
   }
 
@@ -205,6 +273,10 @@ class HelpedEvening {
   private toDo(step: string, call: string, text: string): void {
     const name = call.split('#')[0] ?? call;
     if (this.uniform() < this.habits.forgets) return;
+    const pending = this.deeds.find((deed) => deed.what === step);
+    // Who is reminded comes the sooner.
+    if (pending && this.called.has(name))
+      pending.atMinute = Math.min(pending.atMinute, this.world.minute + this.delay());
     if (this.called.has(name)) return;
     this.called.add(name);
     const act = (): unknown => this.does(step, text);
@@ -223,6 +295,7 @@ class HelpedEvening {
         if (world.roastIsIn) return;
         if (world.dial === 0) await this.turnOven('');
         world.putIn();
+        this.trace.inMinute = world.minute;
         this.note('*', 'the roast goes in');
         await this.report('in');
         return;
@@ -230,7 +303,10 @@ class HelpedEvening {
         world.openDoor(1.5);
         return;
       case 'check':
-        if (this.uniform() < this.habits.reads) await this.takeReading();
+        if (this.uniform() < this.habits.reads) {
+          if (/two spots/.test(text) && this.uniform() < this.habits.triesSpots) this.trySpot();
+          await this.takeReading();
+        }
         return;
       case 'pull':
         return this.pull();
@@ -250,8 +326,24 @@ class HelpedEvening {
     const planned = view.oven.setFahrenheit;
     const degrees = said === undefined ? planned || 450 : Number(said);
     this.world.setOven(degrees);
+    if (/back in to hold/.test(text)) this.holdOnceCool();
     this.note('*', `the oven is set to ${degrees}`);
     await this.report('oven', degrees);
+  }
+
+  private holdOnceCool(): void {
+    if (this.world.isCoolEnoughToHold) this.world.hold();
+    else this.later(this.world.minute + 3, 'hold', () => this.holdOnceCool());
+  }
+
+  /** As far off the middle as the first, by the same habits. */
+  private trySpot(): void {
+    const { uniform } = this;
+    const normal = (): number =>
+      Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
+    const off = Math.abs(normal()) * 0.01;
+    const angle = 2 * Math.PI * uniform();
+    this.world.tryAnotherSpot([off * Math.cos(angle), off * Math.sin(angle), 0.004 * normal()]);
   }
 
   private async takeReading(): Promise<void> {
@@ -285,6 +377,7 @@ class HelpedEvening {
     world.takeOut();
     this.note('*', `the roast comes out at ${world.coreFahrenheit.toFixed(0)} °F`);
     await this.report('out');
+    this.trace.out = await this.believed();
     this.alone();
   }
 
@@ -298,9 +391,10 @@ class HelpedEvening {
     return this.chosenMinute ?? wantedBy(this.evening, this.world.minute);
   }
 
-  private carve(): void {
+  private async carve(): Promise<void> {
     if (this.knifeMinute !== undefined) return;
     const { world } = this;
+    this.trace.knife = await this.believed();
     if (world.roastIsIn) world.takeOut();
     this.knifeMinute = world.minute;
     this.plate = {
@@ -311,23 +405,26 @@ class HelpedEvening {
   }
 }
 
-const instantOf = (minute: number): number => beginsAt + Math.round(minute * 60_000);
+export const instantOf = (minute: number): number => beginsAt + Math.round(minute * 60_000);
 const minuteOf = (instant: number): number => (instant - beginsAt) / 60_000;
-const clockOf = (minute: number): string =>
+export const clockOf = (minute: number): string =>
   new Date(beginsAt + minute * 60_000 - 6 * 3_600_000).toISOString().slice(11, 16);
 
+export const openingOf = (
+  evening: Evening,
+): Pick<SessionOptions, 'dinner' | 'cards' | 'opening'> => ({
+  dinner: `evening ${evening.seed}`,
+  cards,
+  opening: {
+    timeZone: 'America/Chicago',
+    units: { temperature: 'F', weight: 'lb' },
+    seed: evening.seed,
+    language: 'en',
+  },
+});
+
 export async function helped(evening: Evening, compute: Compute = inThisThread): Promise<Helped> {
-  const session = await openSession({
-    dinner: `evening ${evening.seed}`,
-    journal: openMemoryJournal(),
-    compute,
-    cards,
-    opening: {
-      timeZone: 'America/Chicago',
-      units: { temperature: 'F', weight: 'lb' },
-      seed: evening.seed,
-      language: 'en',
-    },
-  });
-  return new HelpedEvening(evening, session).run();
+  const journal = openMemoryJournal();
+  const session = await openSession({ ...openingOf(evening), journal, compute });
+  return new HelpedEvening(evening, session, compute).run();
 }

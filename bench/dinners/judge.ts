@@ -1,5 +1,9 @@
 /** How a dinner ended, judged at the table, and the tables of many. */
+
+import { type Cause, causeOf, causes } from './cause.ts';
 import { cookKinds, disruptionNames, type Evening, targetFahrenheit } from './evening.ts';
+import type { Trace } from './trace.ts';
+import type { Told } from './untrue.ts';
 
 export interface Judged {
   who: string;
@@ -13,6 +17,9 @@ export interface Judged {
   both: boolean;
   announcements?: number | undefined;
   questions?: number | undefined;
+  trace?: Trace | undefined;
+  told?: Told | undefined;
+  cause?: Cause | undefined;
 }
 
 const coreWithin = 5;
@@ -26,9 +33,12 @@ export function judged(end: {
   agreedMinute: number;
   announcements?: number;
   questions?: number;
+  trace?: Trace;
+  told?: Told;
 }): Judged {
   const coreOff = end.coreFahrenheit - targetFahrenheit;
   const tableOff = end.tableMinute - end.agreedMinute;
+  const both = Math.abs(coreOff) <= coreWithin && Math.abs(tableOff) <= tableWithin;
   return {
     who: end.who,
     seed: end.evening.seed,
@@ -36,9 +46,12 @@ export function judged(end: {
     disruptions: end.evening.disruptions,
     coreOff,
     tableOff,
-    both: Math.abs(coreOff) <= coreWithin && Math.abs(tableOff) <= tableWithin,
+    both,
     announcements: end.announcements,
     questions: end.questions,
+    trace: end.trace,
+    told: end.told,
+    cause: end.trace && !both ? causeOf({ trace: end.trace, coreOff, tableOff }) : undefined,
   };
 }
 
@@ -84,6 +97,18 @@ export function tableOf(rows: readonly Judged[]): string {
     '',
     `a dinner: ${mean((row) => row.announcements)} announcements, ${mean((row) => row.questions)} questions`,
   );
+  const sum = (of: (told: Told) => number): number =>
+    ours.reduce((total, row) => total + (row.told ? of(row.told) : 0), 0);
+  lines.push(
+    `untrue: ${sum((one) => one.tablesUntrue)} of ${sum((one) => one.tables)} hours told in the last hour (over 10 min), ${sum((one) => one.coresUntrue)} of ${sum((one) => one.cores)} cores told at the pull (over 5 °F)`,
+    '',
+    'why dinners with the helper fell short',
+  );
+  for (const cause of causes) {
+    const of = ours.filter((row) => row.cause === cause);
+    if (of.length > 0)
+      lines.push(`${of.length} | ${cause} | ${of.map((row) => row.seed).join(' ')}`);
+  }
   return lines.join('\n');
 }
 

@@ -10,6 +10,7 @@ import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { parseArgs } from 'node:util';
+import { knowing } from './bound.ts';
 import { drawEvening } from './evening.ts';
 import { helped } from './helped.ts';
 import { barsOf, type Judged, judged, tableOf } from './judge.ts';
@@ -24,6 +25,10 @@ const { values } = parseArgs({
     keep: { type: 'string' },
     /** Where the plot of outcomes by disruption is written. */
     plot: { type: 'string' },
+    /** The helper given the true parameters as well; about twice the time. */
+    bound: { type: 'boolean', default: false },
+    /** Where every judgment is written, a line each. */
+    rows: { type: 'string' },
     /** Set for the processes that do the work: every so-many-th evening from `from`. */
     every: { type: 'string' },
   },
@@ -45,10 +50,14 @@ async function work(every: number): Promise<void> {
     const result = await helped(evening);
     const row = judged({ who: 'the helper', evening, ...result });
     rows.push(row);
+    if (values.bound) {
+      const known = await helped(evening, knowing(evening));
+      rows.push(judged({ who: 'the bound', evening, ...known }));
+    }
     if (values.keep !== undefined && !row.both) {
       mkdirSync(values.keep, { recursive: true });
       const { truth, ...told } = evening;
-      const head = [JSON.stringify(told), JSON.stringify(truth.oven), JSON.stringify(row)];
+      const head = [told, truth.oven, row, result.trace].map((one) => JSON.stringify(one));
       const text = [...head, ...result.talk, ''].join('\n');
       writeFileSync(join(values.keep, `${String(seed).padStart(4, '0')}.txt`), text);
     }
@@ -61,7 +70,10 @@ async function all(): Promise<void> {
   process.stdout.write(`evenings ${from} to ${from + dinners - 1}, ${jobs} processes\n`);
   const begun = performance.now();
   const rows: Judged[] = [];
-  const keep = values.keep === undefined ? [] : ['--keep', values.keep];
+  const more = [
+    ...(values.keep === undefined ? [] : ['--keep', values.keep]),
+    ...(values.bound ? ['--bound'] : []),
+  ];
   await Promise.all(
     Array.from({ length: jobs }, async (_, job) => {
       const child = spawn(
@@ -75,7 +87,7 @@ async function all(): Promise<void> {
           String(from + job),
           '--dinners',
           String(dinners - job),
-          ...keep,
+          ...more,
         ],
         { stdio: ['ignore', 'pipe', 'inherit'] },
       );
@@ -86,6 +98,8 @@ async function all(): Promise<void> {
   );
   const minutes = (performance.now() - begun) / 60_000;
   process.stdout.write(`${tableOf(rows)}\n${minutes.toFixed(1)} minutes\n`);
+  if (values.rows !== undefined)
+    writeFileSync(values.rows, rows.map((row) => `${JSON.stringify(row)}\n`).join(''));
   if (values.plot !== undefined) writeFileSync(values.plot, barsOf(rows));
   const ours = rows.filter((row) => row.who === 'the helper');
   const share = ours.filter((row) => row.both).length / ours.length;

@@ -3,6 +3,8 @@ import { Kitchen } from '../heat/kitchen/kitchen.ts';
 import type { Evening } from './evening.ts';
 
 const fahrenheit = (celsius: number): number => celsius * 1.8 + 32;
+/** What holds a roast does not cook it on. */
+const holdHighFahrenheit = 200;
 const celsiusOf = (degrees: number): number => (degrees - 32) / 1.8;
 
 export class World {
@@ -11,11 +13,17 @@ export class World {
   private kitchen: Kitchen | undefined;
   private dialFahrenheit = 0;
   private powered = true;
+  /** The core by the minute. */
+  readonly cores = new Map<number, number>();
   roastIsIn = false;
   isOut = false;
+  /** Out, and back in a low oven until the knife. */
+  private held = false;
+  private spot: [number, number, number];
 
   constructor(evening: Evening) {
     this.evening = evening;
+    this.spot = [...evening.truth.probe.offMetres];
   }
 
   get dial(): number {
@@ -29,6 +37,7 @@ export class World {
       this.mishaps();
       this.kitchen?.wait(next - this.minute);
       this.minute = next;
+      this.cores.set(Math.floor(next), this.coreFahrenheit);
     }
   }
 
@@ -48,6 +57,8 @@ export class World {
 
   setOven(degrees: number): void {
     this.dialFahrenheit = degrees;
+    // Nobody leaves a roast that is done in an oven turned up for something else.
+    if (this.held && degrees > holdHighFahrenheit) this.takeOut();
     if (this.powered) this.kitchen?.setOven(degrees === 0 ? 0 : celsiusOf(degrees));
   }
 
@@ -57,12 +68,25 @@ export class World {
     this.kitchen?.putIn();
     this.kitchen ??= new Kitchen({
       ...truth,
+      probe: { ...truth.probe, offMetres: this.spot },
       restConvection: truth.rest.convection,
       dialCelsius: celsiusOf(Math.max(this.dialFahrenheit, 100)),
     });
   }
 
+  get isCoolEnoughToHold(): boolean {
+    return fahrenheit(this.kitchen?.wallCelsius ?? 22) < holdHighFahrenheit + 10;
+  }
+
+  /** Back into a low oven to hold. */
+  hold(): void {
+    if (!this.isOut || this.held) return;
+    this.held = true;
+    this.kitchen?.putIn();
+  }
+
   takeOut(): void {
+    this.held = false;
     this.roastIsIn = false;
     this.isOut = true;
     this.kitchen?.takeOut({ tented: this.evening.truth.rest.tented });
@@ -70,6 +94,15 @@ export class World {
 
   openDoor(minutes: number): void {
     this.kitchen?.openDoor(minutes);
+  }
+
+  /** The tip is tried in a second spot, and stays where it reads lower. */
+  tryAnotherSpot(off: readonly [number, number, number]): void {
+    const before = this.probeFahrenheit;
+    const known = [...this.spot] as const;
+    this.spot.splice(0, 3, ...off);
+    if (this.probeFahrenheit > before) this.spot.splice(0, 3, ...known);
+    this.openDoor(1.25);
   }
 
   /** What the cook's thermometer says, whole degrees. */

@@ -4,22 +4,16 @@
  */
 
 import { addMinutes, type Instant, minutesBetween } from '../base/time.ts';
-import {
-  celsiusOfFahrenheit,
-  clamp,
-  fahrenheitOfCelsius,
-  kelvinOfFahrenheitDegrees,
-} from '../base/units.ts';
+import { celsiusOfFahrenheit, clamp, kelvinOfFahrenheitDegrees } from '../base/units.ts';
 import type { RoastCard } from '../kitchen/card.ts';
 import { type Dinner, roastCardOf } from '../kitchen/dinner.ts';
 import type { Method } from '../kitchen/facts.ts';
-import {
-  type Band,
-  coreAfterRest,
-  type Forecast,
-  type ForecastQuestion,
-  type KitchenBelief,
-  type OvenSetting,
+import type {
+  Band,
+  ForecastQuestion,
+  KitchenBelief,
+  OvenSetting,
+  RestCover,
 } from '../kitchen/forecast.ts';
 import type { OvenMove } from '../kitchen/plan.ts';
 
@@ -89,6 +83,36 @@ export function restBandOf(card: RoastCard, kilograms: number): Band {
   const [p10, p50, p90] = row?.minutes ?? [15, 20, 30];
   return { p10, p50, p90 };
 }
+
+/**
+ * The least that any roast rests when the table would otherwise wait, and how much longer than usual one
+ * that is early may wait under its tent. Common practice, no source.
+ */
+const leastRestMinutes = 15;
+const longerRestMinutes = 30;
+
+/** Between what is called and what is done some minutes pass, in every kitchen. */
+const handsLateMinutes = 10;
+
+/** A rest nobody waits for: long enough to set the roast down and find the knife. */
+const hardlyAnyRestMinutes = 5;
+
+/** The shortest rest; a course without one asks for hardly any. */
+export const leastRestOf = (rest: Band, cover: RestCover | undefined): number =>
+  Math.min(rest.p10, cover === 'open' ? hardlyAnyRestMinutes : leastRestMinutes);
+
+/** A roast that is early may wait so long under its tent. */
+export const longestRestOf = (rest: Band): number => rest.p90 + longerRestMinutes;
+
+/** The rest planned for takes up what the forecast cannot know and what hands are late. */
+export const plannedRestOf = (rest: Band, pullMinute: Band): number =>
+  Math.round(
+    clamp(
+      rest.p10 + pullMinute.p90 - pullMinute.p50 + handsLateMinutes,
+      rest.p50,
+      longestRestOf(rest),
+    ),
+  );
 
 /** Three minutes and one a guest, or what the card says; more carvers do not share one roast. */
 export const carveMinutesOf = (card: RoastCard, guests: number): number =>
@@ -234,40 +258,25 @@ function kitchenOf(dinner: Dinner): KitchenBelief | undefined {
   };
 }
 
-/** How far the core climbs in the rest, from a forecast with the usual pull. */
-export function riseKelvin(forecast: Forecast, pullCelsius: number, restMinutes: number): Band {
-  const { p10, p50, p90 } = coreAfterRest(forecast, restMinutes);
-  return { p10: p10 - pullCelsius, p50: p50 - pullCelsius, p90: p90 - pullCelsius };
-}
-
 /** The first guess of the pull, before a forecast says how far the core climbs in the rest. */
 export const firstPullCelsius = (serveCelsius: number): number => serveCelsius - 9;
 
 /**
- * A rest carries a core up by ten to twenty Fahrenheit degrees (common practice, no source). A forecast
- * of more is not acted on: a roast pulled too early cannot be mended by resting.
+ * A rest carries a core up by ten to twenty Fahrenheit degrees (common practice, no source), a long one
+ * after a sear by some more. A forecast of more yet is not acted on: a roast pulled too early cannot be
+ * mended by resting.
  */
-export const riseHighKelvin = kelvinOfFahrenheitDegrees(20);
+export const riseHighKelvin = kelvinOfFahrenheitDegrees(28);
 
-/**
- * The pull that lets the rest carry the core to the temperature wanted at the knife, in whole degrees
- * of the household's unit; at least 2 K under it.
- */
-export function pullCelsiusOf(options: {
-  serveCelsius: number;
-  riseKelvin: number;
-  unit: 'F' | 'C';
-}): number {
-  const exact = options.serveCelsius - clamp(options.riseKelvin, 2, riseHighKelvin);
-  return options.unit === 'C'
-    ? Math.round(exact)
-    : celsiusOfFahrenheit(Math.round(fahrenheitOfCelsius(exact)));
+export interface Roast {
+  card: RoastCard;
+  program: Program;
+  kilograms: number;
+  rest: Band;
 }
 
 /** What is asked of the roast given the dinner as it stands, or undefined before it is described. */
-export function roastOf(
-  dinner: Dinner,
-): { card: RoastCard; program: Program; kilograms: number; rest: Band } | undefined {
+export function roastOf(dinner: Dinner): Roast | undefined {
   const card = roastCardOf(dinner);
   if (!card) return undefined;
   const kilograms = kilogramsOf(dinner, card);

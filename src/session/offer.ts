@@ -6,6 +6,7 @@ import type { Outcome } from '../kitchen/outcome.ts';
 import { type Choosing, draftOptions, type OptionDraft } from '../planner/options/drafts.ts';
 import { figuresOf, type OptionFigures, retargeted } from '../planner/options/figures.ts';
 import { rankOptions } from '../planner/options/rank.ts';
+import { roastCameOutAt, roastWentInAt } from '../planner/roast-day.ts';
 import { optionRisk, optionTitle } from '../reply/en/options.ts';
 import type { Outlook } from './outlook.ts';
 import type { Compute } from './ports.ts';
@@ -33,7 +34,8 @@ export interface Asking {
 export async function offer(asking: Asking): Promise<Offered> {
   const { outcomes, before, after, compute } = asking;
   const none: Offered = { facts: [], options: undefined };
-  const moved = outcomes.some((outcome) => outcome.key === 'serving-moved');
+  const behind = isBehind(asking);
+  const moved = behind || outcomes.some((outcome) => outcome.key === 'serving-moved');
   const sooner = outcomes.some((outcome) => outcome.key === 'serving-moved' && outcome.minutes < 0);
   const asked = outcomes.some(
     (outcome) => outcome.key === 'answer' && outcome.heard.intent === 'ask-options',
@@ -76,7 +78,8 @@ export async function offer(asking: Asking): Promise<Offered> {
     }),
   );
   const first = options[0];
-  if (!first) return none;
+  // Nobody is made to choose by a reading unless there is something to be done about it.
+  if (!first || (behind && first.kind !== 'raise-oven')) return none;
   if (!moved) return { facts: [{ type: 'options-offered', options }], options };
   const choice: Question = { kind: 'choice', expecting: 'choice', text: '' };
   return {
@@ -87,6 +90,28 @@ export async function offer(asking: Asking): Promise<Offered> {
     ],
     options,
   };
+}
+
+/** A table so much later than wanted is worth a choice, while an oven turned up can still mend it. */
+const behindMinutes = 8;
+const mendableMinutes = 20;
+/** An oven just turned has not shown yet what it does. */
+const turnedMinutes = 25;
+
+/** A reading that makes dinner late, told while no other choice is open or freshly made. */
+function isBehind({ outcomes, before, after }: Asking): boolean {
+  const { plan, dinner, now } = after;
+  if (!plan || !outcomes.some((outcome) => outcome.key === 'reading-noted')) return false;
+  if (dinner.servingAt === undefined || roastWentInAt(dinner) === undefined) return false;
+  if (roastCameOutAt(dinner) !== undefined || before.dinner.question?.expecting === 'choice')
+    return false;
+  if ((dinner.course?.oven ?? []).some(({ at }) => minutesBetween(at, now) < turnedMinutes))
+    return false;
+  const promised = dinner.course?.servingAt ?? dinner.servingAt;
+  return (
+    minutesBetween(promised, plan.serving.likelyAt) > behindMinutes &&
+    minutesBetween(now, plan.pullAt.p50) > mendableMinutes
+  );
 }
 
 /** Kelvin by which the likely core at the knife is off what was asked for. */

@@ -10,15 +10,14 @@ import type { Band, Forecast, ForecastQuestion } from '../kitchen/forecast.ts';
 import type { Plan } from '../kitchen/plan.ts';
 import type { Expected } from '../machine/context.ts';
 import { type Standing, standingOf } from '../machine/stage.ts';
+import { aimedPull, usualPull } from '../planner/aim.ts';
 import type { Call } from '../planner/calls/call.ts';
 import { callsOf } from '../planner/calls/calls.ts';
 import { asCooked } from '../planner/days/thaw.ts';
 import {
   firstPullCelsius,
   ovenMovesOf,
-  pullCelsiusOf,
   questionOf,
-  riseKelvin,
   roastCameOutAt,
   roastOf,
   roastWentInAt,
@@ -68,20 +67,15 @@ export async function outlookOf(
   const usual = await compute.forecast(
     questionOf(asked, roast.card, { roastInAt, pullCelsius: guess, moves, withReadings: false }),
   );
-  const pullCelsius =
-    dinner.course?.pullCelsius ??
-    pullCelsiusOf({
-      serveCelsius,
-      riseKelvin: riseKelvin(usual, guess, roast.rest.p50).p50,
-      unit: dinner.units.temperature,
-    });
-  const question = questionOf(asked, roast.card, {
-    roastInAt,
-    pullCelsius,
-    moves,
-    withReadings: true,
-  });
-  const forecast = await compute.forecast(question);
+  const aim = { dinner, roast, serveCelsius };
+  const firstPull =
+    dinner.course?.pullCelsius ?? usualPull({ ...aim, forecast: usual, pullCelsius: guess });
+  const ask = (pullCelsius: number): ForecastQuestion =>
+    questionOf(asked, roast.card, { roastInAt, pullCelsius, moves, withReadings: true });
+  const first = await compute.forecast(ask(firstPull));
+  const pullCelsius = aimedPull({ ...aim, forecast: first, pullCelsius: firstPull, roastInAt });
+  const question = ask(pullCelsius);
+  const forecast = pullCelsius === firstPull ? first : await compute.forecast(question);
   const planned = await compute.plan({ dinner, forecast, pullCelsius, now });
   const plan = planned && planWithChores(dinner, planned, now);
   return {

@@ -24,18 +24,17 @@ describe('the plan of a day told at noon', () => {
     const plan = await planned();
     expect(plan.serving.likelyAt).toBe(at('19:00'));
     expect(stepOf(plan, 'carve').endAt).toBe(at('19:00'));
-    // Rest 20–30 minutes for a roast of four to eight pounds, longer where the band is wide: common
-    // practice, no source.
+    // Rest 20–30 minutes for a roast of four to eight pounds, up to half an hour more under its tent
+    // where the band is wide: common practice, no source.
     expect(plan.restMinutes).toBeGreaterThanOrEqual(20);
-    expect(plan.restMinutes).toBeLessThanOrEqual(40);
+    expect(plan.restMinutes).toBeLessThanOrEqual(60);
   });
 
-  it('puts potatoes in for their last 45 minutes before the pull (common practice, no source)', async () => {
+  it('puts potatoes in for their last 40 to 55 minutes before the pull (common practice, no source)', async () => {
     const plan = await planned();
-    expect(minutesBetween(stepOf(plan, 'roast-potatoes.in').startAt, plan.pullAt.p50)).toBeCloseTo(
-      45,
-      0,
-    );
+    const before = minutesBetween(stepOf(plan, 'roast-potatoes.in').startAt, plan.pullAt.p50);
+    expect(before).toBeGreaterThanOrEqual(40);
+    expect(before).toBeLessThanOrEqual(55);
   });
 
   it('turns the oven on half an hour before the roast and down after the sear', async () => {

@@ -52,15 +52,14 @@ export class Kitchen {
   #doorUntil = -1;
   /** Absent while it is in the oven. */
   #board: { sinceMinute: number; tented: boolean } | undefined;
-  /** Where the core was when it came out: in the rest the skin may fall below the core. */
-  #heart: [number, number, number];
+  /** Where the core was when it first came out: from then on the skin may fall below the core. */
+  #heart: [number, number, number] | undefined;
 
   constructor(parts: KitchenParts) {
     this.#parts = parts;
     this.model = new TruthModel(parts.roast);
     this.#dial = parts.dialCelsius;
     this.wallCelsius = parts.dialCelsius;
-    this.#heart = this.model.coldestPlace;
   }
 
   setOven(celsius: number): void {
@@ -72,7 +71,7 @@ export class Kitchen {
   }
 
   takeOut({ tented }: { tented: boolean }): void {
-    this.#heart = this.model.coldestPlace;
+    this.#heart ??= this.model.coldestPlace;
     this.#board = { sinceMinute: this.minute, tented };
   }
 
@@ -81,12 +80,12 @@ export class Kitchen {
   }
 
   get coreCelsius(): number {
-    return this.#board === undefined ? this.model.coreCelsius : this.model.probe(this.#heart);
+    return this.#heart === undefined ? this.model.coreCelsius : this.model.probe(this.#heart);
   }
 
   /** The thermometer left in its place, without the slip of one reading. */
   get probeCelsius(): number {
-    const heart = this.#board === undefined ? this.model.coldestPlace : this.#heart;
+    const heart = this.#heart ?? this.model.coldestPlace;
     const { offMetres, offsetKelvin } = this.#parts.probe;
     const place = heart.map((one, axis) => one + offMetres[axis]!) as [number, number, number];
     return this.model.probe(place) + offsetKelvin;

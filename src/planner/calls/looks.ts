@@ -1,11 +1,11 @@
 /** Calls for a look at the core, and for a temperature that is watched for. */
-import { addMinutes, minutesBetween } from '../../base/time.ts';
+import { addMinutes, type Instant, minutesBetween } from '../../base/time.ts';
 import type { Dinner } from '../../kitchen/dinner.ts';
 import type { Forecast } from '../../kitchen/forecast.ts';
 import type { Plan } from '../../kitchen/plan.ts';
 import { roastCameOutAt, roastWentInAt } from '../roast-day.ts';
 import { presumed, type Wanted } from './call.ts';
-import { pullName } from './pull.ts';
+import { isFresh, lookBeforePull, lookBeforePullMinutes, pullName } from './pull.ts';
 
 /** A look so soon after the last, or so soon before the pull, tells nothing new. */
 const betweenLooksMinutes = 4;
@@ -25,23 +25,43 @@ export function checkCalls(dinner: Dinner, plan: Plan): Wanted[] {
   if (plan.checkAt === undefined || went === undefined || roastCameOutAt(dinner) !== undefined)
     return [];
   if (dinner.calls.has(`pull:${pullName(dinner, plan)}`)) return [];
-  const look = {
-    kind: 'check-due' as const,
-    step: 'check',
-    expiryMinutes: 12,
-    presumes: presumed(dinner, ['oven-on', 'roast-in', 'oven-down']),
+  const usual = usualLooks(dinner, plan, plan.checkAt);
+  if (isFresh(dinner, plan)) return usual;
+  const what = lookBeforePull(dinner);
+  const dueAt = addMinutes(plan.pullAt.p50, -lookBeforePullMinutes);
+  const before: Wanted = {
+    ...lookOf(dinner),
+    what,
+    dueAt: Math.max(dueAt, awayUntil(dinner)),
+    repeats: 1,
   };
+  if (dinner.calls.has(`check-due:${what}`)) return [before];
+  return [...usual.filter((one) => one.dueAt < addMinutes(dueAt, -betweenLooksMinutes)), before];
+}
+
+const lookOf = (dinner: Dinner): Omit<Wanted, 'what' | 'dueAt'> => ({
+  kind: 'check-due',
+  step: 'check',
+  expiryMinutes: 12,
+  presumes: presumed(dinner, ['oven-on', 'roast-in', 'oven-down']),
+});
+
+/** Until then nobody is there to look. */
+const awayUntil = (dinner: Dinner): Instant =>
+  dinner.helpers.length === 0 ? (dinner.awayUntil ?? 0) : 0;
+
+function usualLooks(dinner: Dinner, plan: Plan, checkAt: Instant): Wanted[] {
+  const look = lookOf(dinner);
   const what = `reading-${dinner.readings.length + 1}`;
   const lastAt = dinner.readings.at(-1)?.happenedAt;
   const dueAt =
     lastAt === undefined
-      ? plan.checkAt
+      ? checkAt
       : Math.min(
-          Math.max(plan.checkAt, addMinutes(lastAt, betweenLooksMinutes)),
+          Math.max(checkAt, addMinutes(lastAt, betweenLooksMinutes)),
           addMinutes(lastAt, longestUnseenMinutes),
         );
-  // Nobody is there to look.
-  const away = dinner.helpers.length === 0 ? (dinner.awayUntil ?? 0) : 0;
+  const away = awayUntil(dinner);
   const close = Math.abs(minutesBetween(dueAt, plan.pullAt.p50)) < betweenLooksMinutes;
   if (close && plan.pullAt.p50 > dinner.lastAt) return [];
   let asked = dinner.calls.get(`check-due:${what}`);

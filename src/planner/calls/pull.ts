@@ -34,3 +34,31 @@ export function reachableAt(dinner: Dinner, plan: Plan): Instant {
   const short = plan.pullCelsius - last.celsius;
   return short <= 0 ? 0 : addMinutes(last.happenedAt, short / climbKelvinPerMinute);
 }
+
+/** A number older than this does not carry a pull: it is looked at once more before. */
+const freshMinutes = 15;
+export const lookBeforePullMinutes = 5;
+/** How long the pull waits for that number. */
+const waitForLookMinutes = 8;
+
+export const lookBeforePull = (dinner: Dinner): string =>
+  `before-pull-${dinner.readings.length + 1}`;
+
+export function isFresh(dinner: Dinner, plan: Plan): boolean {
+  const last = dinner.readings.at(-1);
+  return last !== undefined && minutesBetween(last.happenedAt, plan.pullAt.p50) <= freshMinutes;
+}
+
+/** No roast is called out by a forecast alone while somebody may still look; nobody waits long for it. */
+export function lookedForAt(dinner: Dinner, plan: Plan): Instant {
+  if (isFresh(dinner, plan) || dinner.lacks.some((one) => one.includes('thermometer'))) return 0;
+  // Where looks are not asked for, the pull cannot wait for one.
+  if (dinner.quiet || dinner.paused || dinner.emergency || isAway(dinner)) return 0;
+  if (dinner.calls.has(`pull:${pullName(dinner, plan)}`)) return 0;
+  const asked = dinner.calls.get(`check-due:${lookBeforePull(dinner)}`);
+  return addMinutes(asked?.firstAt ?? plan.pullAt.p50, waitForLookMinutes);
+}
+
+/** Nobody is there to look. */
+const isAway = (dinner: Dinner): boolean =>
+  dinner.helpers.length === 0 && (dinner.awayUntil ?? 0) > dinner.lastAt;

@@ -5,7 +5,7 @@ import type { Dinner } from '../../kitchen/dinner.ts';
 import type { Plan, PlannedStep } from '../../kitchen/plan.ts';
 import { roastCameOutAt, roastInName, roastWentInAt } from '../roast-day.ts';
 import { presumed, type Wanted } from './call.ts';
-import { pullName, reachableAt } from './pull.ts';
+import { lookedForAt, pullName, reachableAt } from './pull.ts';
 
 /** How long before a move hands are called to be ready. Common practice, no source. */
 const readyBeforeMinutes = 10;
@@ -78,7 +78,7 @@ export function stepCalls(dinner: Dinner, plan: Plan, step: PlannedStep): Wanted
           kind: 'pull',
           ...one,
           what: pullName(dinner, plan),
-          dueAt: Math.max(dueAt, reachableAt(dinner, plan)),
+          dueAt: Math.max(dueAt, reachableAt(dinner, plan), lookedForAt(dinner, plan)),
           expiryMinutes: 10,
           urgency: 'high',
           repeats: 24,

@@ -1,6 +1,5 @@
 /** What is known of a day before it is planned: the facts that bind, on the planner's grid. */
 import { addMinutes, type Instant } from '../../base/time.ts';
-import { clamp } from '../../base/units.ts';
 import type { RoastCard } from '../../kitchen/card.ts';
 import type { Dinner } from '../../kitchen/dinner.ts';
 import type { Band, Forecast } from '../../kitchen/forecast.ts';
@@ -8,7 +7,9 @@ import { type Grid, gridAt, minuteOf } from '../grid.ts';
 import { calledAt, type Item, itemsOf } from '../items.ts';
 import {
   carveMinutesOf,
+  leastRestOf,
   type Program,
+  plannedRestOf,
   preheatMinutes,
   roastCameOutAt,
   roastOf,
@@ -43,16 +44,6 @@ export interface Day {
 /** Minutes between a finishing sear and the knife, and between turning the oven up and that sear. */
 export const searToCarveMinutes = 4;
 
-/**
- * The least that any roast rests when the table would otherwise wait, and how much longer than usual one
- * may that is early. Common practice, no source.
- */
-const leastRestMinutes = 20;
-const longerRestMinutes = 10;
-
-/** A rest nobody waits for: long enough to set the roast down and find the knife. */
-const hardlyAnyRestMinutes = 5;
-
 /** Dinner in six hours keeps a plan possible before a time was said. */
 const wantedOf = (dinner: Dinner, now: Instant): Instant =>
   dinner.servingAt ?? addMinutes(now, 6 * 60);
@@ -66,8 +57,6 @@ export function dayOf(
   if (!roast) return undefined;
   const { card, program, kilograms, rest } = roast;
   const duration = forecast.pullMinute;
-  const spread = duration.p90 - duration.p50;
-  const restLowMinutes = Math.min(rest.p10, leastRestMinutes);
   const begun = (id: string): Instant | undefined =>
     dinner.steps.get(id)?.startedAt ?? dinner.steps.get(id)?.doneAt;
   const ovenLitAt = dinner.oven.find((one) => one.celsius > 0)?.at ?? calledAt(dinner, 'oven-on');
@@ -80,14 +69,8 @@ export function dayOf(
     program,
     kilograms,
     rest,
-    restLowMinutes:
-      dinner.course?.rest === 'open'
-        ? Math.min(restLowMinutes, hardlyAnyRestMinutes)
-        : restLowMinutes,
-    // A roast that is early waits well under its tent, and one that is late waits for nobody.
-    restPlannedMinutes: Math.round(
-      clamp(restLowMinutes + spread, rest.p50, rest.p90 + longerRestMinutes),
-    ),
+    restLowMinutes: leastRestOf(rest, dinner.course?.rest),
+    restPlannedMinutes: plannedRestOf(rest, duration),
     carveMinutes: Math.round(carveMinutesOf(card, dinner.guests ?? 6)),
     roastMinutes: Math.max(1, Math.round(duration.p50)),
     wantedAt: wantedOf(dinner, now),

@@ -91,7 +91,8 @@ function draftTable(draft: Draft, day: Day): void {
     draft.after(point('pull'), point('carve'), day.restLowMinutes, 'roast', weights.hard);
     if (day.cameOutAt === undefined)
       draft.after(point('pull'), point('carve'), day.restPlannedMinutes, 'wish', weights.rest);
-    draft.within(point('pull'), point('carve'), day.rest.p90, 'wish', weights.rest);
+    const longest = Math.max(day.rest.p90, day.restPlannedMinutes);
+    draft.within(point('pull'), point('carve'), longest, 'wish', weights.rest);
   }
   if (day.servedAt === undefined) {
     draft.exactly(point('carve'), point('serve'), carveMinutes, 'roast');

@@ -116,7 +116,11 @@ const wording: { [K in OutcomeKey]: Word<K> } = {
   'hands-added': ({ who }) => say`${who} hilft mit: notiert.`,
   'cook-away': ({ until }, { dinner }) => say`Bis ${clock(until, dinner)} also.`,
   'reading-noted': ({ celsius }, scene) =>
-    sentences([say`${degrees(celsius, scene.dinner.units)} im Kern.`, pullWords(scene)]),
+    sentences([
+      say`${degrees(celsius, scene.dinner.units)} im Kern.`,
+      pullWords(scene),
+      optionsWords(scene),
+    ]),
   'thermometer-checked': () => say`Das Thermometer ist geprüft.`,
   'oven-noted': ({ celsius, down }, scene) =>
     celsius <= 0

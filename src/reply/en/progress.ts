@@ -139,12 +139,13 @@ export function readingWords({ celsius, again }: OutcomeOf<'reading-noted'>, sce
       say`Tell me when it is out.`,
     ]);
   const doubt = doubtWords(scene);
+  const late = scene.options && scene.options.length > 0 ? offer(scene.options, scene) : undefined;
   return sentences([
     capital(say`${degrees(celsius, dinner.units)}.`),
     doubt,
-    pullWords(scene),
-    doubt === silent ? lookWords(scene) : silent,
-    tableWords(scene),
+    late ? say`That would put dinner late.` : pullWords(scene),
+    late ?? (doubt === silent ? lookWords(scene) : silent),
+    late ? silent : tableWords(scene),
   ]);
 }
 
