@@ -1,6 +1,6 @@
 /** A server of the bench, as a process of its own. */
 import { type ChildProcess, spawn } from 'node:child_process';
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 export interface Process {
@@ -34,6 +34,29 @@ export async function stopped(
   child.kill(signal);
   await gone;
 }
+
+/** Seconds on a processor so far, its threads' with it; of a server with children, theirs too. */
+export function cpuSeconds(pid: number): number {
+  const own = (one: string): number => {
+    const fields = readFileSync(`/proc/${one}/stat`, 'utf8')
+      .replace(/^.*\) /s, '')
+      .split(' ');
+    // utime, stime, and those of children that ended (proc(5), fields 14 to 17).
+    return fields.slice(11, 15).reduce((sum, ticks) => sum + Number(ticks), 0) / ticksASecond;
+  };
+  const isChild = (one: string): boolean => {
+    try {
+      return new RegExp(`\\) \\S ${pid} `).test(readFileSync(`/proc/${one}/stat`, 'utf8'));
+    } catch {
+      return false;
+    }
+  };
+  const children = readdirSync('/proc').filter((one) => /^\d+$/.test(one) && isChild(one));
+  return [String(pid), ...children].reduce((sum, one) => sum + own(one), 0);
+}
+
+/** What Linux counts processor time in. */
+const ticksASecond = 100;
 
 export const residentMegabytes = ({ child }: Process): number =>
   Number(/VmRSS:\s+(\d+)/.exec(readFileSync(`/proc/${child.pid}/status`, 'utf8'))?.[1]) / 1024;

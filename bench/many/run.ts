@@ -17,8 +17,8 @@ import { callsInOneMinute } from './calls.ts';
 import { appendsASecond, openingMilliseconds } from './journals.ts';
 import { type Process, started, stopped } from './process.ts';
 import { roasts } from './roasts.ts';
-import { calibration, line } from './say.ts';
-import { talked } from './talked.ts';
+import { calibration, line, quantile } from './say.ts';
+import { type Route, Talk } from './talked.ts';
 
 const { values } = parseArgs({
   options: {
@@ -30,6 +30,8 @@ const { values } = parseArgs({
 const dinners = Number(values.dinners);
 const seconds = Number(values.seconds);
 const calls = Number(values.calls);
+/** Each way is talked to in so many rounds. */
+const rounds = 6;
 
 const folders: string[] = [];
 const folder = (): string => {
@@ -38,56 +40,54 @@ const folder = (): string => {
   return made;
 };
 
-async function onSqlite(): Promise<void> {
-  const data = folder();
-  const journal = openSqliteJournal(join(data, 'journal.sqlite'));
-  const ids = await roasts(journal, dinners);
-  await journal.close();
-  const process = await started(['--data', data]);
-  const figures = await talked({ processes: [process], ids, seconds, route: 'any' });
-  await stopped(process);
-  const after = openSqliteJournal(join(data, 'journal.sqlite'));
-  await report('SQLite, one process', figures, after);
-  await after.close();
+/** A way of serving the dinners, and the journal in which its turns are looked for afterwards. */
+interface Way {
+  talk: Talk;
+  /** The journal as it is when the servers have ended. */
+  journal(): Promise<Journal>;
 }
 
-async function onPostgres(server: Server, count: number, route: 'any' | 'own'): Promise<void> {
-  const url = await server.database();
-  const store = await openPostgres({ url });
-  const journal = store.journal('home');
+async function onSqlite(): Promise<Way> {
+  const data = folder();
+  const path = join(data, 'journal.sqlite');
+  const journal = openSqliteJournal(path);
   const ids = await roasts(journal, dinners);
+  await journal.close();
+  const processes = [await started(['--data', data])];
+  const talk = new Talk({ name: 'SQLite, one process', processes, ids, route: 'any' });
+  return { talk, journal: async () => openSqliteJournal(path) };
+}
+
+async function onPostgres(
+  server: Server,
+  { name, count, route }: { name: string; count: number; route: Route },
+): Promise<Way> {
+  const url = await server.database();
+  const open = async (): Promise<Journal> => (await openPostgres({ url })).journal('home');
+  const ids = await roasts(await open(), dinners);
   const processes: Process[] = [];
   for (let n = 0; n < count; n += 1)
     processes.push(await started(['--journal', url, '--data', folder()]));
-  const figures = await talked({ processes, ids, seconds, route });
-  const where =
-    count === 1 ? '' : route === 'any' ? ', any dinner at any' : ', a dinner keeps to one';
-  await report(
-    `PostgreSQL, ${count === 1 ? 'one process' : `${count} processes`}${where}`,
-    figures,
-    journal,
-  );
-  for (const one of processes) await stopped(one);
-  await store.close();
+  const database = server.pid();
+  return { talk: new Talk({ name, processes, ids, route, database }), journal: open };
 }
 
-async function report(
-  name: string,
-  figures: Awaited<ReturnType<typeof talked>>,
-  journal: Journal,
-): Promise<void> {
+async function report({ talk, journal }: Way): Promise<void> {
+  const { figures } = talk;
+  for (const one of talk.evening.processes) await stopped(one);
+  const kept = await journal();
   let [lost, doubled] = [0, 0];
-  for (const [id, keys] of figures.answered) {
-    const heard = (await journal.read(id)).flatMap((fact) =>
+  for (const [id, keys] of talk.answered) {
+    const heard = (await kept.read(id)).flatMap((fact) =>
       fact.type === 'words-heard' && fact.key ? [fact.key] : [],
     );
     lost += keys.filter((key) => !heard.includes(key)).length;
     doubled += heard.length - new Set(heard).size;
   }
   line(
-    `${name}: ${(figures.turns / seconds).toFixed(1)} turns/s, p50 ${figures.p50.toFixed(0)} ms, p99 ${figures.p99.toFixed(0)} ms, ` +
-      `${figures.failed} failed, ${lost} lost, ${doubled} doubled; ${figures.megabytes.map((mb) => mb.toFixed(0)).join(' + ')} MB resident; ` +
-      `calibration loop p50 ${figures.calibration.toFixed(1)} ms`,
+    `${talk.evening.name}: ${figures.turns} turns, ${figures.turnsASecond.toFixed(1)}/s, p50 ${figures.p50.toFixed(0)} ms, p99 ${figures.p99.toFixed(0)} ms; ` +
+      `processor time a turn ${figures.serversMilliseconds.toFixed(1)} ms in the servers, ${figures.databaseMilliseconds.toFixed(1)} ms in the database; ` +
+      `${figures.failed} failed, ${lost} lost, ${doubled} doubled; ${figures.megabytes.map((mb) => mb.toFixed(0)).join(' + ')} MB resident`,
   );
 }
 
@@ -112,10 +112,32 @@ try {
   }
   await sqlite.close();
   await store.close();
-  await onSqlite();
-  await onPostgres(server, 1, 'any');
-  await onPostgres(server, 3, 'own');
-  await onPostgres(server, 3, 'any');
+  const ways = [
+    await onSqlite(),
+    await onPostgres(server, { name: 'PostgreSQL, one process', count: 1, route: 'any' }),
+    await onPostgres(server, {
+      name: 'PostgreSQL, three processes, a dinner keeps to one',
+      count: 3,
+      route: 'own',
+    }),
+    await onPostgres(server, {
+      name: 'PostgreSQL, three processes, any turn at any',
+      count: 3,
+      route: 'any',
+    }),
+  ];
+  for (const { talk } of ways) await talk.warm();
+  // In turns, since what else this machine does changes from minute to minute.
+  const loops: number[] = [];
+  for (let round = 0; round < rounds; round += 1)
+    for (const { talk } of ways) {
+      loops.push(calibration());
+      await talk.round(seconds / rounds);
+    }
+  line(
+    `${dinners} open dinners; calibration loop between the rounds p50 ${quantile(loops, 0.5).toFixed(1)} ms, p90 ${quantile(loops, 0.9).toFixed(1)} ms`,
+  );
+  for (const way of ways) await report(way);
   for (const kill of [false, true])
     line(await callsInOneMinute(await server.database(), { calls, kill, folder }));
 } finally {
