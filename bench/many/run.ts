@@ -9,7 +9,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { openPostgres } from '../../src/journal/postgres/open.ts';
+import { openPostgres, type PostgresStore } from '../../src/journal/postgres/open.ts';
 import { openSqliteJournal } from '../../src/journal/sqlite.ts';
 import type { Journal } from '../../src/session/ports.ts';
 import { postgresServer, type Server } from '../../test/postgres/server.ts';
@@ -33,6 +33,7 @@ const calls = Number(values.calls);
 /** Each way is talked to in so many rounds. */
 const rounds = 6;
 
+const stores: PostgresStore[] = [];
 const folders: string[] = [];
 const folder = (): string => {
   const made = mkdtempSync(join(tmpdir(), 'bench-many-'));
@@ -63,7 +64,11 @@ async function onPostgres(
   { name, count, route }: { name: string; count: number; route: Route },
 ): Promise<Way> {
   const url = await server.database();
-  const open = async (): Promise<Journal> => (await openPostgres({ url })).journal('home');
+  const open = async (): Promise<Journal> => {
+    const store = await openPostgres({ url });
+    stores.push(store);
+    return store.journal('home');
+  };
   const ids = await roasts(await open(), dinners);
   const processes: Process[] = [];
   for (let n = 0; n < count; n += 1)
@@ -141,6 +146,7 @@ try {
   for (const kill of [false, true])
     line(await callsInOneMinute(await server.database(), { calls, kill, folder }));
 } finally {
+  for (const store of stores) await store.close();
   await server.close();
   for (const one of folders) rmSync(one, { recursive: true, force: true });
 }
