@@ -66,7 +66,7 @@ export async function deliverTo(sink: Sink, options: Delivering): Promise<Delive
       await sendingAlone(agenda, sending, send);
     },
     arrived: async ({ kept, announcement }) => {
-      await kept.session.delivered([announcement.id], sink.name);
+      await household.delivered(kept, [announcement.id], sink.name);
     },
     ticks,
     patienceMilliseconds: sink.patienceMilliseconds ?? usualPatienceMilliseconds,

@@ -354,6 +354,13 @@ export class Household {
     return { announcements, view: await this.view(kept) };
   }
 
+  /** Gives those that were not marked as arrived before. */
+  async delivered(kept: Kept, ids: readonly string[], sink: string): Promise<string[]> {
+    const fresh = await kept.session.delivered(ids, sink);
+    if (this.agenda) this.lookAgain(kept);
+    return fresh;
+  }
+
   view(kept: Kept): Promise<View> {
     return kept.session.view(this.clock === 'real' ? this.now() : kept.clockAt);
   }

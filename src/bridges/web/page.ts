@@ -91,6 +91,6 @@ export function servePage(app: FastifyInstance, options: PageOptions): void {
     const now = Date.parse((await household.view(kept)).at);
     const open = await kept.session.undelivered(sink, now);
     if (!open.some((one) => one.id === announcement)) return { yours: false };
-    return { yours: (await kept.session.delivered([announcement], sink)).length > 0 };
+    return { yours: (await household.delivered(kept, [announcement], sink)).length > 0 };
   });
 }

@@ -6,6 +6,7 @@
 import { randomUUID } from 'node:crypto';
 import type { Due } from '../../session/ports.ts';
 import type { Database } from './database.ts';
+import type { News } from './news.ts';
 
 /** How long a process may keep a due dinner to itself. */
 const leaseMilliseconds = 6_000;
@@ -42,7 +43,7 @@ const claimed = `
   UPDATE dinners AS one
      SET due_at = now_milliseconds() + ${leaseMilliseconds}, tries = tries + 1
     FROM due WHERE one.household = due.household AND one.dinner = due.dinner
-  RETURNING one.household, one.dinner, one.tries`;
+  RETURNING one.household, one.dinner, one.held, one.tries`;
 
 // A lost settlement is made good by the look that follows every append, so no disk is waited for.
 const settled = `
@@ -51,6 +52,13 @@ const settled = `
          AS new (household, dinner, held, due_at),
          (SELECT set_config('synchronous_commit', 'off', true)) AS quick
    WHERE one.household = new.household AND one.dinner = new.dinner AND one.held = new.held`;
+
+interface Claimed {
+  household: string;
+  dinner: string;
+  held: number;
+  tries: number;
+}
 
 interface Settlement {
   household: string;
@@ -63,6 +71,7 @@ interface Settlement {
 /** The time of the database, and what is due by it, for all households of a process. */
 export class PostgresAgenda {
   private readonly database: Database;
+  private readonly news: News;
   private readonly holder = randomUUID();
   private readonly inHand = new Set<Promise<void>>();
   private waiting: Settlement[] = [];
@@ -75,8 +84,9 @@ export class PostgresAgenda {
   /** The database's clock, and the tick at which it showed that. */
   private shown = { at: 0, tick: 0 };
 
-  constructor(database: Database) {
+  constructor(database: Database, news: News) {
     this.database = database;
+    this.news = news;
   }
 
   /** The database's time, run on by ticks since it was last asked. */
@@ -177,12 +187,7 @@ export class PostgresAgenda {
     this.looksAtTick = Number.POSITIVE_INFINITY;
     this.looking = true;
     const free = inHandAtMost - this.inHand.size;
-    const rows =
-      free <= 0
-        ? []
-        : await this.database
-            .run<{ household: string; dinner: string; tries: number }>(claimed, [free])
-            .catch(() => []);
+    const rows = free <= 0 ? [] : await this.database.run<Claimed>(claimed, [free]).catch(() => []);
     for (const row of rows) this.take(row);
     // While hands are full the next look comes when one is free.
     const full = this.inHand.size >= inHandAtMost;
@@ -191,15 +196,9 @@ export class PostgresAgenda {
     this.lookAt(next);
   }
 
-  private take({
-    household,
-    dinner,
-    tries,
-  }: {
-    household: string;
-    dinner: string;
-    tries: number;
-  }): void {
+  private take({ household, dinner, held, tries }: Claimed): void {
+    // Whoever appended last may not have lived to tell.
+    this.news.tell(household, { dinner, held });
     const due = { household, dinner, at: this.now() };
     const work = (async () => {
       try {

@@ -8,7 +8,7 @@ import { type Journal, PositionTaken } from '../../session/ports.ts';
 import { expectGapless, placed } from '../memory.ts';
 import { factOf, type Row } from '../record.ts';
 import type { Database } from './database.ts';
-import { channel, type News } from './news.ts';
+import type { News } from './news.ts';
 
 /**
  * With every append a dinner is to be looked at so soon, until whoever appended has said when it is
@@ -37,7 +37,7 @@ const appended = (dinner: string): string => `
            FROM dinner, unnest($7::text[], $8::integer[], $9::text[])
                 WITH ORDINALITY AS new (type, v, body, nth)
        )
-  SELECT held, pg_notify('${channel}', json_build_array($1, $2, held)::text) FROM dinner`;
+  SELECT held FROM dinner`;
 const begin = appended(begun);
 const goOn = appended(grown);
 
@@ -47,12 +47,16 @@ const holding = `
     FROM dinners WHERE household = $1 AND dinner = $2`;
 
 /** Everything of a household's dinners goes, and whoever holds one of them is told. */
-export async function eraseDinners(household: string, database: Database): Promise<number> {
-  const gone = await database.run(
-    `WITH gone AS (DELETE FROM dinners WHERE household = $1::text RETURNING dinner)
-     SELECT pg_notify('${channel}', json_build_array($1, dinner, 0)::text) FROM gone`,
+export async function eraseDinners(
+  household: string,
+  database: Database,
+  news: News,
+): Promise<number> {
+  const gone = await database.run<{ dinner: string }>(
+    'DELETE FROM dinners WHERE household = $1 RETURNING dinner',
     [household],
   );
+  for (const { dinner } of gone) news.tell(household, { dinner, held: 0 });
   return gone.length;
 }
 
@@ -80,7 +84,10 @@ export function postgresJournal(household: string, database: Database, news: New
         ...[household, dinner, expected, at, turn, rows.length],
         ...[rows.map((row) => row.type), rows.map((row) => row.v), rows.map((row) => row.body)],
       ]);
-      if (won.length > 0) return added.map((one) => one.fact);
+      if (won.length > 0) {
+        news.tell(household, { dinner, held: expected + rows.length });
+        return added.map((one) => one.fact);
+      }
     }
     const [there] = await database.run<{ held: number; turn: string | null }>(holding, [
       ...[household, dinner, expected],
@@ -89,7 +96,7 @@ export function postgresJournal(household: string, database: Database, news: New
       expectGapless(dinner, expected, there?.held ?? 0);
       // It held less a moment ago, so somebody else begins it just now.
       if (added.length > 0) throw new PositionTaken(expected);
-    }
+    } else news.tell(household, { dinner, held: there.held });
     return added.map((one) => one.fact);
   };
 

@@ -30,7 +30,7 @@ export interface PostgresStore {
 export async function openPostgres(options: DatabaseOptions): Promise<PostgresStore> {
   const database = new Database(options);
   const news = new News(database);
-  const agenda = new PostgresAgenda(database);
+  const agenda = new PostgresAgenda(database, news);
   try {
     await migrate(database);
     await news.open();
@@ -49,7 +49,7 @@ export async function openPostgres(options: DatabaseOptions): Promise<PostgresSt
     records: (shelf) => postgresRecords(database, shelf),
     now: () => agenda.now(),
     work: (work) => agenda.start(work),
-    erase: (household) => eraseDinners(household, database),
+    erase: (household) => eraseDinners(household, database, news),
     async close() {
       await agenda.close();
       await news.close();
