@@ -1,19 +1,26 @@
 /** PostgreSQL against what every journal promises, and what it promises besides. */
-import { expect, it } from 'vitest';
+import { afterAll, beforeAll, expect, it } from 'vitest';
 import { openPostgres } from '../../src/journal/postgres/open.ts';
 import { schemaVersion } from '../../src/journal/postgres/schema.ts';
 import { JournalTrouble } from '../../src/journal/trouble.ts';
 import { journalContract } from '../journal/contract.ts';
-import { freshDatabase, openStore } from './fresh.ts';
+import { droppedDatabase, freshDatabase, madeDatabase, openStore } from './fresh.ts';
 import { asked } from './server.ts';
 
+// One database for all of these: a household each is as far apart.
 let url = '';
+let households = 0;
+const household = (): string => `household-${households}`;
+beforeAll(async () => {
+  url = await madeDatabase('contract');
+});
+afterAll(() => droppedDatabase(url));
 journalContract('postgres', {
   open: async () => {
-    url = await freshDatabase();
-    return (await openStore(url)).journal('home');
+    households += 1;
+    return (await openStore(url)).journal(household());
   },
-  again: async () => (await openStore(url)).journal('home'),
+  again: async () => (await openStore(url)).journal(household()),
 });
 
 it('makes its tables once, however many begin at the same time', async () => {

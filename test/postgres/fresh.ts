@@ -13,15 +13,23 @@ export const atTheEnd = (end: () => unknown): void => void ending.push(end);
 
 let made = 0;
 
-export async function freshDatabase(): Promise<string> {
-  const server = inject('server');
-  made += 1;
-  const name = `test_${process.pid}_${made}_${Date.now()}`;
-  await asked(server, `CREATE DATABASE ${name}`);
-  atTheEnd(() => asked(server, `DROP DATABASE ${name} WITH (FORCE)`));
-  const url = new URL(server);
+export async function madeDatabase(name: string): Promise<string> {
+  const url = new URL(inject('server'));
+  await asked(url.href, `CREATE DATABASE ${name}`);
   url.pathname = name;
   return url.href;
+}
+
+export async function droppedDatabase(url: string): Promise<void> {
+  await asked(inject('server'), `DROP DATABASE ${new URL(url).pathname.slice(1)} WITH (FORCE)`);
+}
+
+/** A database for one test. */
+export async function freshDatabase(): Promise<string> {
+  made += 1;
+  const url = await madeDatabase(`test_${process.pid}_${made}`);
+  atTheEnd(() => droppedDatabase(url));
+  return url;
 }
 
 export async function openStore(url: string): Promise<PostgresStore> {
