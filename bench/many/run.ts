@@ -117,6 +117,8 @@ try {
   }
   await sqlite.close();
   await store.close();
+  for (const kill of [false, true])
+    line(await callsInOneMinute(await server.database(), { calls, kill, folder }));
   const ways = [
     await onSqlite(),
     await onPostgres(server, { name: 'PostgreSQL, one process', count: 1, route: 'any' }),
@@ -143,8 +145,6 @@ try {
     `${dinners} open dinners; calibration loop between the rounds p50 ${quantile(loops, 0.5).toFixed(1)} ms, p90 ${quantile(loops, 0.9).toFixed(1)} ms`,
   );
   for (const way of ways) await report(way);
-  for (const kill of [false, true])
-    line(await callsInOneMinute(await server.database(), { calls, kill, folder }));
 } finally {
   for (const store of stores) await store.close();
   await server.close();
