@@ -96,6 +96,21 @@ test('a follower whose connection was lost reads on from where it was', async ()
   await expect.poll(() => told, { timeout: 2_000 }).toContainEqual({ dinner: 'a', held: 3 });
 });
 
+test('a connection gone dead without a word is found out, and the follower reads on', async () => {
+  const { line, near, far } = await behindALine();
+  await near.append('a', 0, 1, [guests(1)]);
+  const told: unknown[] = [];
+  far.follow((change) => told.push(change));
+  line.withhold('asked');
+  line.withhold('answered');
+  await near.append('a', 1, 2, [guests(2)]);
+  await pause(7_000);
+  expect(told).toEqual([]);
+  line.mend();
+  await expect.poll(() => told, { timeout: 15_000 }).toContain(undefined);
+  expect(await far.read('a', 1)).toMatchObject([{ count: 2 }]);
+});
+
 /** A journal behind a line that can be cut, and one that is not behind it. */
 async function behindALine() {
   const url = await server.database();
@@ -110,6 +125,8 @@ async function behindALine() {
 test('an append whose answer was lost with the connection is found to have been made', async () => {
   const { line, near, far } = await behindALine();
   await far.append('a', 0, 1, [guests(1)]);
+  // Connections enough are open: a new one could not even be made while answers are withheld.
+  await Promise.all(Array.from({ length: 4 }, () => far.read('a')));
   line.withhold('answered');
   const append = far.append('a', 1, 2, [guests(2), guests(3)]);
   await expect.poll(async () => (await near.read('a')).length, { timeout: 5_000 }).toBe(3);
