@@ -5,6 +5,7 @@
  * meant for the helper. Pure and language-free: a language brings its kinds of words and its weights.
  */
 import type { ReadContext } from '../kitchen/heard.ts';
+import type { Opinion } from './opinion.ts';
 import type { Placed } from './placed.ts';
 import type { Quantity } from './quantity.ts';
 
@@ -15,6 +16,8 @@ export interface Said {
   quantities: readonly Quantity[];
   placed: readonly Placed[];
   context: ReadContext;
+  /** What the text as a whole is taken for by a second opinion. */
+  opinions: readonly Opinion[];
 }
 
 /** A short word stands for itself in a pattern; of others only the kind counts. */
@@ -55,12 +58,28 @@ export function cuesOf(said: Said, kindOf: KindOfWord, isFamiliar: IsFamiliar): 
   for (const kind of ['K', 'O', 'P', 'S', 'U'])
     cues.add(`#${kind}${Math.min(3, kinds.filter((one) => one === kind).length)}`);
   addHeard(cues, said, plain.length, kinds);
+  addOpinion(cues, said);
   return [...cues];
 }
 
 /** The words of a dish that is put on the menu or taken off it. */
 export const dishWordsOf = (meaning: Placed['meaning']): string[] =>
   meaning.intent === 'add-dish' || meaning.intent === 'drop-dish' ? meaning.dish.split(/[ -]/) : [];
+
+/** How likely a second opinion holds the text for talk, and whether it bears out what was heard. */
+function addOpinion(cues: Set<string>, { opinions, placed }: Said): void {
+  if (opinions.length === 0) return;
+  const likelihood = (intent: string): number =>
+    opinions.find((one) => one.intent === intent)?.likelihood ?? 0;
+  cues.add(`?talk${stepOf(likelihood('unrelated'))}`);
+  const best = Math.max(0, ...placed.map(({ meaning }) => likelihood(meaning.intent)));
+  cues.add(`?heard${stepOf(best)}`);
+  cues.add(`?heard${stepOf(best)}:${placed.some((one) => one.framed) ? 'frame' : 'phrase'}`);
+}
+
+const likelihoodSteps = [0.01, 0.03, 0.1, 0.25, 0.5, 0.75, 0.9, 0.97];
+const stepOf = (likelihood: number): number =>
+  likelihoodSteps.filter((step) => likelihood >= step).length;
 
 function addHeard(cues: Set<string>, said: Said, count: number, kinds: readonly string[]): void {
   const taken = new Set(said.placed.flatMap((one) => one.tokens.map((token) => token.from)));

@@ -2,9 +2,10 @@
 import type { ReadContext } from '../kitchen/heard.ts';
 import type { Said } from './addressed.ts';
 import type { Clause } from './clause.ts';
+import type { Opinion } from './opinion.ts';
 import type { Placed } from './placed.ts';
 import type { Quantity } from './quantity.ts';
-import type { Frame, Meaning, Recogniser } from './recogniser.ts';
+import type { Frame, Match, Meaning, Recogniser } from './recogniser.ts';
 import type { Token } from './token.ts';
 
 export interface Language {
@@ -27,6 +28,16 @@ export interface Language {
   frames: readonly Frame[];
   /** Whether what was heard in a clause can be meant for the helper, and not for others near by. */
   isForHelper(placed: Placed, whole: string, context: ReadContext): boolean;
+  /** Which intents the words of a clause speak for, the likeliest first; none where nothing was learnt. */
+  opinionsOf(match: Match): readonly Opinion[];
+  /** What a clause means after all, by that; undefined leaves what was found in it as it is. */
+  overruled(
+    match: Match,
+    found: readonly Placed[],
+    opinions: readonly Opinion[],
+    /** Of how many clauses the text is made. */
+    clauses: number,
+  ): readonly Meaning[] | undefined;
   /** What of a text may be acted on, by how likely the text as a whole is meant for the helper. */
   addressed(said: Said): readonly Placed[];
   /** A clause that asks for something, without "can you" or "could we". */
@@ -37,4 +48,5 @@ export interface Language {
   leftOver(line: string, quantities: readonly Quantity[], context: ReadContext): Meaning;
 }
 
-export type Refiner = (heard: readonly Placed[], context: ReadContext) => Placed[];
+/** `whole` is the whole text as phrases see it. */
+export type Refiner = (heard: readonly Placed[], context: ReadContext, whole: string) => Placed[];

@@ -140,17 +140,26 @@ const lengthCeiling = 26;
 /** How much better the best must be than the next of another name. */
 const margin = 0.06;
 
+/** Whether a key can be a misspelling of an entry: by a letter or two, or more where it sounds the same. */
+function isNear(entry: Entry, key: string, sound: string): boolean {
+  const length = Math.max(entry.key.length, key.length);
+  const alike = entry.sound === sound;
+  if (!alike && entry.key[0] !== key[0]) return false;
+  const limit = alike ? Math.max(2, length / 3) : length < 8 ? 1 : 2;
+  if (Math.abs(entry.key.length - key.length) > limit) return false;
+  const distance = distanceOf(entry.key, key);
+  return distance <= limit || (entry.key[0] === key[0] && distance <= (length < 8 ? 1 : 2));
+}
+
 function nearly(index: Index, key: string, preferred: readonly string[]): string | undefined {
   if (key.length < lengthFloor || key.length > lengthCeiling) return undefined;
   const sound = soundOf(key);
+  // The search is slow and most words are near nothing: it is asked only where it can find something.
+  if (!index.entries.some((entry) => isNear(entry, key, sound))) return undefined;
   const judged = index.fuse
     .search(key, { limit: 6 })
-    .map(({ item, score = 1 }) => ({ item, score, distance: distanceOf(item.key, key) }))
-    .filter(({ item, distance }) => {
-      const length = Math.max(item.key.length, key.length);
-      if (item.sound === sound && distance <= Math.max(2, length / 3)) return true;
-      return distance <= (length < 8 ? 1 : 2) && item.key[0] === key[0];
-    });
+    .map(({ item, score = 1 }) => ({ item, score }))
+    .filter(({ item }) => isNear(item, key, sound));
   const [best, next] = [
     ...judged.filter(({ item }) => preferred.includes(item.id)),
     ...judged.filter(({ item }) => !preferred.includes(item.id)),

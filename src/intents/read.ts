@@ -14,6 +14,7 @@ import { type Clause, lineOf, type Utterance } from './clause.ts';
 import { german } from './de/german.ts';
 import { english } from './en/english.ts';
 import type { Language } from './language.ts';
+import type { Opinion } from './opinion.ts';
 import { mayMatch, wordsOfLine } from './phrase.ts';
 import type { Placed } from './placed.ts';
 import { Match, type Meaning, type Recogniser } from './recogniser.ts';
@@ -80,11 +81,18 @@ export function saidIn(language: Language, text: string, context: ReadContext): 
   const { tokens, quantities } = language.prepare(spoken, context);
   const utterance: Utterance = { text, quantities };
   const reader = new Reader(language, utterance, context);
+  const { placed: found, opinions } = reader.heardIn(tokens);
   const placed = language.refiners.reduce<Placed[]>(
-    (heard, refine) => refine(heard, context),
-    reader.heardIn(tokens),
+    (heard, refine) => refine(heard, context, lineOf(tokens)),
+    found,
   );
-  return { line: lineOf(tokens), quantities, placed: placed.slice(0, heardHigh), context };
+  return {
+    line: lineOf(tokens),
+    quantities,
+    placed: placed.slice(0, heardHigh),
+    context,
+    opinions,
+  };
 }
 
 /** A value no slot may hold (a head count of 2.5) makes what was heard worth nothing, not an error. */
@@ -101,6 +109,7 @@ class Reader {
   private readonly utterance: Utterance;
   private readonly context: ReadContext;
   private whole = '';
+  private readonly opinions = new Map<string, readonly Opinion[]>();
 
   constructor(language: Language, utterance: Utterance, context: ReadContext) {
     this.language = language;
@@ -108,26 +117,57 @@ class Reader {
     this.context = context;
   }
 
-  heardIn(tokens: readonly Token[]): Placed[] {
+  heardIn(tokens: readonly Token[]): { placed: Placed[]; opinions: readonly Opinion[] } {
     this.whole = lineOf(tokens);
     const whole: Clause = { tokens: [...tokens], mood: 'statement' };
     const first = this.pass(this.language.across, whole, []);
     const heard = first.placed.filter((one) =>
       this.language.isForHelper(one, this.whole, this.context),
     );
-    for (const clause of this.language.clausesOf(
-      first.rest,
-      this.utterance.quantities,
-      this.context,
-    ))
-      heard.push(...this.inClause(clause, inOrder(heard)));
-    return inOrder(heard);
+    const clauses = this.clausesOf(first.rest);
+    for (const clause of clauses)
+      heard.push(...this.inClause(clause, inOrder(heard), clauses.length));
+    const all = first.placed.length > 0 ? this.clausesOf(tokens) : clauses;
+    if (all.length === 0) return { placed: inOrder(heard), opinions: [] };
+    const together = joined(all);
+    const opinions = this.opinionsOf(this.match(lineOf(together.tokens), {}, together, []));
+    // What no clause says by itself may be said by all of them.
+    if (heard.length === 0 && all.length > 1) heard.push(...this.judged(together, [], [], 1));
+    return { placed: inOrder(heard), opinions };
   }
 
-  private inClause(clause: Clause, before: readonly Placed[]): Placed[] {
-    return oneQuestion(clause, this.phrasesIn(clause, before))
+  private clausesOf(tokens: readonly Token[]): Clause[] {
+    return this.language.clausesOf(tokens, this.utterance.quantities, this.context);
+  }
+
+  private inClause(clause: Clause, before: readonly Placed[], clauses: number): Placed[] {
+    const found = oneQuestion(clause, this.phrasesIn(clause, before))
       .map((one) => ({ ...one, clause }))
       .filter((one) => this.language.isForHelper(one, this.whole, this.context));
+    return this.judged(clause, found, before, clauses);
+  }
+
+  /** What was found in a clause, or what a second opinion puts in its place. */
+  private judged(
+    clause: Clause,
+    found: readonly Placed[],
+    before: readonly Placed[],
+    clauses: number,
+  ): Placed[] {
+    const match = this.match(lineOf(clause.tokens), {}, clause, before);
+    const instead = this.language.overruled(match, found, this.opinionsOf(match), clauses);
+    return instead === undefined
+      ? [...found]
+      : instead.map((meaning) => ({ meaning, tokens: clause.tokens, clause, framed: true }));
+  }
+
+  /** The same words are judged as a clause and as a whole text. */
+  private opinionsOf(match: Match): readonly Opinion[] {
+    const known = this.opinions.get(match.line);
+    if (known) return known;
+    const opinions = this.language.opinionsOf(match);
+    this.opinions.set(match.line, opinions);
+    return opinions;
   }
 
   private phrasesIn(clause: Clause, before: readonly Placed[]): Placed[] {
@@ -223,6 +263,16 @@ class Reader {
     return { placed, rest };
   }
 }
+
+/** All clauses of a text as one. */
+export const joined = (clauses: readonly Clause[]): Clause => ({
+  ...clauses[0]!,
+  tokens: clauses.flatMap((clause, at) =>
+    at === 0 ? clause.tokens : [{ ...clause.tokens[0]!, word: ',' }, ...clause.tokens],
+  ),
+  minutesAgo: clauses.find((clause) => clause.minutesAgo !== undefined)?.minutesAgo,
+  at: clauses.find((clause) => clause.at !== undefined)?.at,
+});
 
 /** A clause asks one thing: what was found first is it, the rest is made of its leavings. */
 function oneQuestion(clause: Clause, placed: readonly Placed[]): Placed[] {

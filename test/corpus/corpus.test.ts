@@ -13,8 +13,8 @@ import {
 
 /** In percent, just under what stands; the numbered are lines about a reading, a time or a duration. */
 const floors = {
-  rules: { spoken: 90, numbered: 92, falseActions: 12 },
-  scored: { spoken: 79, numbered: 78, falseActions: 15.5 },
+  rules: { spoken: 91, numbered: 93, falseActions: 4 },
+  scored: { spoken: 85.5, numbered: 87, falseActions: 12 },
 };
 
 const halves = [

@@ -125,6 +125,8 @@ export const german: Language = {
   ],
   // No weights have been learnt for German: its guard alone decides.
   addressed: (said) => said.placed,
+  opinionsOf: () => [],
+  overruled: () => undefined,
   isForHelper: (placed, whole) =>
     placed.meaning.intent === 'emergency' ||
     !/ (gestern|letztes jahr|letzte woche|damals|neulich|im film|als kind|fieber) /.test(

@@ -160,7 +160,7 @@ function kitchenWords(line: string, lexicon: Lexicon): number {
   return count;
 }
 
-const persons =
+export const persons =
   /^(dad|daddy|mum|mummy|mom|mother|father|gran|granny|grandma|grandad|grandpa|nan|nana|sister|brother|wife|husband|aunt|auntie|aunty|uncle|cousin|niece|nephew|son|daughter|kids|children|boys|girls|girlfriend|boyfriend|partner|friend|friends|neighbour|neighbours|neighbor|neighbors|baby|kid|child|mate|love|darling|sweetheart|honey|dear|everyone|everybody|somebody|someone|anyone)$/;
 /** Words whose place in a sentence says who speaks to whom. */
 const closed =

@@ -62,7 +62,12 @@ export function clausesOf(
       // "they are also coming" goes on.
     } else if (token.word === 'so' && part.length > 0 && degree.test(tokens[at + 1]?.word ?? '')) {
       part.push(token);
-    } else if (conjunctions.test(token.word) && !joinsNames(part, tokens, at, context)) close(',');
+    } else if (
+      conjunctions.test(token.word) &&
+      !whileItRests(tokens, at) &&
+      !joinsNames(part, tokens, at, context)
+    )
+      close(',');
     else if (beginsAnew(part, tokens, at)) {
       close(',');
       part.push(token);
@@ -75,6 +80,11 @@ export function clausesOf(
 /** "so long", "so low": how much, not what follows. */
 const degree =
   /^(long|much|many|far|soon|early|late|low|hot|slow|good|bad|hard|cold|high|little|few|often|big|dry|tough|quickly|slowly|salty|pink|rare|well|close|thick|thin|important|smoky|brown)$/;
+
+/** "crept up to 131 while resting": when it was, and no second report. */
+const whileItRests = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]!.word === 'while' &&
+  tokens.slice(at + 1, at + 4).some((token) => /^(rest|rests|resting)$/.test(token.word));
 
 const greeting =
   /^(hello|hi|hey|yo|morning|evening|afternoon|good (morning|evening|afternoon|day|night)|well done|nice one|good job|great job)( (there|again|chef|helper|all|everyone|friend|to you))? $/;
@@ -115,6 +125,11 @@ function withoutMoment(part: readonly Token[], quantities: readonly Quantity[]):
       return { tokens: [...part.slice(0, start), ...part.slice(at + 2)], minutesAgo: minutes };
     }
     // "since ten minutes", "before ten minutes": as other languages say it.
+    if (quantity.kind === 'duration' && after === 'before' && part[at + 2]?.word === 'it')
+      return {
+        tokens: [...part.slice(0, approximately.test(before) ? at - 1 : at), ...part.slice(at + 2)],
+        minutesAgo: quantity.minutes,
+      };
     if (quantity.kind === 'duration' && /^(since|before)$/.test(before) && part.length > 3)
       return {
         tokens: [...part.slice(0, at - 1), ...part.slice(at + 1)],
@@ -124,6 +139,7 @@ function withoutMoment(part: readonly Token[], quantities: readonly Quantity[]):
       quantity.kind === 'clock' ||
       (quantity.kind === 'number' &&
         quantity.face?.hour !== undefined &&
+        !(quantity.value % 25 === 0 && / (top|bottom|oven|fan|shelf) /.test(` ${lineOf(part)}`)) &&
         (quantity.value >= 500 || (begun.test(lineOf(part)) && quantity.value > 212)) &&
         part.length > 2) ||
       (quantity.kind === 'number' &&
@@ -143,7 +159,7 @@ const begun =
 
 /** Words of something that has happened, where no meal or errand is spoken of. */
 const report =
-  /^(?!.* (dinner|supper|lunch|tea|eat|eating|meal|food|sit|sitting|serve|kids|children|guests|they will|will|back|away|timer|alarm|remind|tomorrow|till) ).* (went|put|came|took|taken|pulled|was|were|read|reads|reading|lit|turned|set|dropped|started|been|gone|in|out|popped|switched|got|said|placed|bunged|down|power) /;
+  /^(?!.* (dinner|supper|lunch|tea|eat|eating|meal|food|sit|sitting|serve|kids|children|guests|they will|will|back|away|timer|alarm|remind|tomorrow|till) ).* (went|put|came|took|taken|pulled|was|were|read|reads|reading|lit|turned|set|dropped|started|been|gone|in|out|popped|switched|got|said|placed|bunged|down|power|checked|looked|measured|kept|lowered|made|begun|probed|giving|gave) /;
 
 /** What is late and the minutes of it belong together. */
 function runsOn(part: readonly Token[], tokens: readonly Token[], at: number): boolean {
@@ -198,7 +214,7 @@ function beginsAnew(part: readonly Token[], tokens: readonly Token[], at: number
   const asks = `${tokens[at]!.word} ${tokens[at + 1]?.word ?? ''} `;
   if (
     part.length > 0 &&
-    /^(what (is|do|should|now|next|are)|how (long|much|do|many)|now what|when (do|is|will)) $/.test(
+    /^(what (is|do|should|now|next|are)|how (long|much|do|many)|now what|when (do|is|will)|is (that|it|this)|(are|am|should|can|do|will) (we|i|it)) $/.test(
       asks,
     ) &&
     /^(done|ok|out|in|on|ready|finished|thanks|right|up|now|off|down|made|<.*|ago|degrees|yes|no|resting|carved|chef)$/.test(
@@ -209,6 +225,18 @@ function beginsAnew(part: readonly Token[], tokens: readonly Token[], at: number
     return true;
   if (part.length < 3) return false;
   const before = part.at(-1)!.word;
+  // "thick end says 91 thin end says 103": after a number, whatever reads another.
+  if (
+    /^<[nt]/.test(before) &&
+    tokens
+      .slice(at + 1, at + 5)
+      .some(
+        (token, offset) =>
+          /^(says|reads|is|shows|at)$/.test(token.word) &&
+          /^<[nt]/.test(tokens[at + 2 + offset]?.word ?? ''),
+      )
+  )
+    return true;
   if (
     /^(that|when|if|once|till|after|before|think|say|said|says|because|what|how|where|than|as|is|are|the|to|of|know|me|like|time|who|which|not|long|much|whether|do|does|did|can|should|could|hope|sure|since|unless|why|per|for|with|on|in|it|a|an|was|have|has|by|and|i|we|they|you|had)$/.test(
       before,
@@ -252,6 +280,9 @@ export function trimmed(tokens: readonly Token[]): Token[] {
         /^(there|all|now|like|right|look)$/.test(tokens[start]!.word)
       )
         continue;
+      // "plus one" is a guest, "now what" asks.
+      if (length === 1 && tokens[start]!.word === 'plus' && /^<n/.test(next)) continue;
+      if (length === 1 && tokens[start]!.word === 'now' && next === 'what') continue;
       start += length;
       moved = true;
       break;

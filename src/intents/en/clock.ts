@@ -118,6 +118,17 @@ function figures(words: readonly string[], at: number): ClockFound | undefined {
   if (!face) return undefined;
   if (next === 'oclock' && whole) return { face, next: number.next + 1 };
   if (/^(am|pm)$/.test(next)) return { face, next: number.next };
+  if (
+    next === 'hours' &&
+    whole &&
+    number.value > 12 &&
+    /^(at|by|for|till)$/.test(words[at - 1] ?? '')
+  ) {
+    const minute = numberAt(words, number.next + 1);
+    return minute && minute.value < 60 && Number.isInteger(minute.value) && minute.value > 0
+      ? { face: { ...face, minute: minute.value }, next: minute.next }
+      : { face, next: number.next + 1 };
+  }
   if (next === 'hours' && number.face && number.value >= 100)
     return { face, next: number.next + 1 };
   if (/^\d{1,2}:\d\d$/.test(words[at]!) && number.face && !/^(hours|hour)$/.test(next))

@@ -3,6 +3,7 @@ import type { ReadContext } from '../../kitchen/heard.ts';
 import { lineOf } from '../clause.ts';
 import type { Language } from '../language.ts';
 import { nameIn } from '../names.ts';
+import { opinionsOf } from '../opinion.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Meaning, Recogniser } from '../recogniser.ts';
 import { guardOf, kindOfWordWith } from './addressed.ts';
@@ -28,7 +29,10 @@ import { awayFrame, openHourFrame, servingFrame, shiftFrame, timerFrame } from '
 import { troubleFrame } from './frames/trouble.ts';
 import { gateOf } from './gate.ts';
 import { homophones } from './homophones.ts';
+import { overruled } from './judge.ts';
 import { withoutAsking } from './mood.ts';
+import { opinionCues } from './opinion-cues.ts';
+import { knownStems, opinionWeights } from './opinion-weights.ts';
 import { quantified } from './quantities.ts';
 import { askHow } from './recognisers/ask-how.ts';
 import { askNow } from './recognisers/ask-now.ts';
@@ -195,6 +199,12 @@ export const english: Language = {
     dayFrame,
   ],
   isForHelper: guardOf(phraseWords),
+  opinionsOf: (match) =>
+    opinionsOf(
+      opinionCues(match, (stem) => knownStems.has(stem)),
+      opinionWeights,
+    ),
+  overruled,
   addressed: gateOf(englishKinds),
   withoutAsking,
   refiners,

@@ -25,14 +25,17 @@ const wordsIn = (placed: readonly Placed[]): number =>
 const isFamiliar = (word: string): boolean => familiar.has(word);
 
 /** Under this likelihood a text is taken to be overheard; docs/understanding.md has the curve. */
-const sure = 0.25;
+const sure = 0.3;
 
 export const gateOf =
   (kindOf: KindOfWord, learnt: Weights = weights) =>
   (said: Said): readonly Placed[] => {
     if (said.placed.every(({ meaning }) => ungated.test(meaning.intent))) return said.placed;
     if (isAwaited(said)) return said.placed;
-    if (likelihoodOf(cuesOf(said, kindOf, isFamiliar), learnt) >= sure) return said.placed;
+    // What is said while a question is open may be its answer, or have nothing to do with it.
+    const aside = { ...said, context: { ...said.context, expecting: undefined } };
+    const likelihood = (one: Said): number => likelihoodOf(cuesOf(one, kindOf, isFamiliar), learnt);
+    if (likelihood(said) >= sure || likelihood(aside) >= sure) return said.placed;
     const passed = said.placed.filter(({ meaning }) => ungated.test(meaning.intent));
     return passed.length > 0 ? passed : [{ meaning: { intent: 'unrelated' }, tokens: [] }];
   };

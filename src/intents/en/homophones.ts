@@ -33,6 +33,16 @@ const rules: Record<string, readonly Rule[]> = {
       ),
       instead: 'we are',
     },
+    // "whats it were doing": no subject before it.
+    {
+      before: /(^|[,.?!] |\b(and|so|but|because|now|seven|it|says|after|if|when|tonight) )$/,
+      after: /^(going|gonna|doing|having|eating|making|serving|about to|nearly|not) /,
+      instead: 'we are',
+    },
+  ],
+  weave: [{ after: /^(no|got|run|just|only|have|put|not) /, instead: 'we have' }],
+  pool: [
+    { before: /\b(i|we|to) $/, after: /^(it|the (roast|meat|joint|beef)|her) /, instead: 'pull' },
   ],
   there: [{ before: start, after: state, instead: 'they are' }],
   their: [
@@ -141,6 +151,8 @@ const rules: Record<string, readonly Rule[]> = {
   ],
   won: [{ before: new RegExp(`\\b(${tens}|option|number) $`), instead: 'one' }],
   wun: [{ instead: 'one' }],
+  mr: [{ after: /^($|[,.?!])/, instead: 'medium rare' }],
+  pots: [{ after: /^(in|are in|out|are out|on) /, instead: 'potatoes' }],
 };
 
 /** Alone in answer to a question, these can only be the number. */

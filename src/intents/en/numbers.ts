@@ -240,6 +240,10 @@ const isEnd = (word: string | undefined): boolean =>
 /** "seven and a half", "7 1/2", "three point two", "three and three quarters". */
 function withFraction(words: readonly string[], whole: NumberFound): NumberFound {
   const next = whole.next;
+  if (words[next] === ',' && words[next + 1] === 'point') {
+    const decimals = decimalsAfter(words, next + 1, whole.value);
+    if (decimals) return decimals;
+  }
   if (/^(point|dot|decimal)$/.test(words[next] ?? '')) {
     const decimals = decimalsAfter(words, next, whole.value);
     if (decimals) return decimals;

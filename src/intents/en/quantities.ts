@@ -112,7 +112,7 @@ function durationAt(words: readonly string[], at: number): Found | undefined {
   let next = moreOf(words, unit + 1);
   if (number.face && number.face.hour !== undefined && /[:]/.test(words[at]!))
     minutes = number.face.hour * 60 + number.face.minute;
-  const tail = hourTail(words, next);
+  const tail = hourTail(words, next) ?? (word === 'h' ? figureTail(words, next) : undefined);
   if (tail) {
     minutes += tail.minutes;
     next = tail.next;
@@ -124,6 +124,16 @@ function durationAt(words: readonly string[], at: number): Found | undefined {
 function moreOf(words: readonly string[], at: number): number {
   if (words[at] === 'or' && words[at + 1] === 'so') return at + 2;
   return at;
+}
+
+/** "1h10". */
+function figureTail(
+  words: readonly string[],
+  at: number,
+): { minutes: number; next: number } | undefined {
+  return /^[0-5]?\d$/.test(words[at] ?? '')
+    ? { minutes: Number(words[at]), next: at + 1 }
+    : undefined;
 }
 
 /** What may follow hours: "and a half", "twenty", "and ten minutes", "and a quarter". */

@@ -1,8 +1,10 @@
 /** What is done with all that was heard in one text: merged, completed, and freed of what adds nothing. */
 import type { ReadContext } from '../../kitchen/heard.ts';
+import { lineOf } from '../clause.ts';
 import type { Refiner } from '../language.ts';
 import type { Placed } from '../placed.ts';
 import type { Meaning } from '../recogniser.ts';
+import { cutInText, forTheDish, whatIsNotDone } from './named-after.ts';
 
 /** "it's on a rack, fan oven", "seven pounds, bone in", "celsius and kilos": one report in parts. */
 const mergedIntents = ['report-setup', 'describe-roast', 'set-units'] as const;
@@ -53,6 +55,118 @@ function mergeOven(heard: readonly Placed[]): Placed[] {
     } else out.push(one);
   }
   return out;
+}
+
+const lineIn = (one: Placed): string => ` ${lineOf(one.clause?.tokens ?? one.tokens)}`;
+
+/** "checked ten minutes ago, it was 88": the look and what was seen are one. */
+function lookAndReading(heard: readonly Placed[]): Placed[] {
+  const out: Placed[] = [];
+  for (const one of heard) {
+    const last = out.at(-1);
+    if (
+      one.meaning.intent === 'report-reading' &&
+      last?.meaning.intent === 'report-done' &&
+      last.meaning.step === 'check'
+    ) {
+      const { minutesAgo, time } = last.meaning;
+      const then = {
+        ...(minutesAgo === undefined ? {} : { minutesAgo }),
+        ...(time === undefined ? {} : { time }),
+      };
+      out[out.length - 1] = { ...one, meaning: { ...then, ...one.meaning } };
+    } else out.push(one);
+  }
+  return out;
+}
+
+/** "230 on the dial, fan": how it is heated is part of what it was set to. */
+function fanOfOven(heard: readonly Placed[]): Placed[] {
+  const out: Placed[] = [];
+  for (const one of heard) {
+    const last = out.at(-1);
+    if (
+      one.meaning.intent === 'report-setup' &&
+      one.meaning.fan === true &&
+      one.clause !== undefined &&
+      one.clause.tokens.length <= 2 &&
+      last?.meaning.intent === 'report-oven' &&
+      last.meaning.temperature !== undefined
+    )
+      out[out.length - 1] = { ...last, meaning: { ...last.meaning, mode: 'fan' } };
+    else out.push(one);
+  }
+  return out;
+}
+
+/** "no creme fraiche, would yogurt work": what is asked is the matter, the lack its reason. */
+function askedForLack(heard: readonly Placed[]): Placed[] {
+  return heard.filter(
+    (one, at) =>
+      one.meaning.intent !== 'lack' || heard[at + 1]?.meaning.intent !== 'ask-substitute',
+  );
+}
+
+/** What stands beside another report and only says it again, or only colours it. */
+function withoutEchoes(heard: readonly Placed[], context: ReadContext): Placed[] {
+  return heard.filter((one, at) => {
+    const { meaning } = one;
+    const last = heard[at - 1]?.meaning;
+    const any = (intent: Meaning['intent']): boolean =>
+      heard.some((other) => other.meaning.intent === intent);
+    switch (meaning.intent) {
+      // "potatoes still pale, they need longer"
+      case 'report-not-done':
+        return !(last?.intent === 'report-not-done' && meaning.step === undefined);
+      // "Priya doesn't eat meat, she's vegetarian"
+      case 'note-guest':
+        return !(
+          last?.intent === 'note-guest' &&
+          last.need === meaning.need &&
+          /^(he|she|they|him|her)$/.test(meaning.who ?? 'he')
+        );
+      // "scratch that, 97 not 79"
+      case 'undo':
+        return heard[at + 1]?.meaning.intent !== 'correct';
+      // "I picked up the roast, it's a standing rib"
+      case 'have':
+        return !(/^(roast|joint|meat|beef)$/.test(meaning.thing) && any('describe-roast'));
+      // "that's it carved, lovely and pink"; "pink but not bloody"
+      case 'set-doneness':
+        return (
+          !(any('report-done') && /^(rest|hold|carve|served)$/.test(context.stage ?? '')) &&
+          !(last?.intent === 'set-doneness' && / not /.test(lineIn(one)))
+        );
+      default:
+        return true;
+    }
+  });
+}
+
+/** How done it shall be was asked: "somewhere around 135 in the middle" is no reading. */
+function asWished(heard: readonly Placed[], { expecting }: ReadContext): Placed[] {
+  if (expecting !== 'doneness') return [...heard];
+  return heard.map((one) =>
+    one.meaning.intent === 'report-reading'
+      ? {
+          ...one,
+          meaning: {
+            intent: 'set-doneness',
+            temperature: one.meaning.temperature,
+            ...(one.meaning.unit ? { unit: one.meaning.unit } : {}),
+          },
+        }
+      : one,
+  );
+}
+
+/** "me and my husband and his parents so four": the sum that is said is the number. */
+function headsOnce(heard: readonly Placed[]): Placed[] {
+  const counted = heard.filter(
+    ({ meaning }) => meaning.intent === 'set-guests' && meaning.count !== undefined,
+  );
+  const last = counted.at(-1);
+  return heard.filter((one) => !counted.includes(one) || one === last);
 }
 
 /** "it reads 125, fahrenheit I think": the unit is the reading's, not a wish. */
@@ -108,6 +222,7 @@ function withoutManners(heard: readonly Placed[], context: ReadContext): Placed[
       return false;
     if (!manners.test(intent) || heard.length === 1) return true;
     // A no before the right value is part of setting it right; asked for, it is an answer.
+    if (intent === 'deny' && heard.some((one) => one.meaning.intent === 'choose')) return false;
     if (intent === 'deny' || intent === 'affirm') {
       if (asked) return !heard.slice(0, at).some((one) => one.meaning.intent === intent);
       return !substance && heard[at + 1] === undefined;
@@ -182,6 +297,9 @@ function oncePerMeaning(heard: readonly Placed[]): Placed[] {
     )
       continue;
     if (one.meaning.intent === 'set-serving-time' && last?.meaning.intent === 'set-serving-time') {
+      // "half eight, nine at the outside", "8pm, the babysitter leaves at 10": the first is the table's.
+      if (/ (outside|latest|most|leaves?|leaving|bus|train|kids|film|bed) /.test(lineIn(one)))
+        continue;
       out[out.length - 1] = { ...one, meaning: { ...last.meaning, ...one.meaning } };
       continue;
     }
@@ -224,6 +342,15 @@ export const refiners: readonly Refiner[] = [
   mergeParts,
   mergeOven,
   unitOfReading,
+  lookAndReading,
+  fanOfOven,
+  askedForLack,
+  headsOnce,
+  withoutEchoes,
+  asWished,
+  forTheDish,
+  whatIsNotDone,
+  cutInText,
   outAndResting,
   handsNotDishes,
   fears,

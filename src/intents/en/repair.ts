@@ -84,7 +84,14 @@ function joined(tokens: readonly Token[]): Token[] {
       if (next && /^\d/.test(next.word)) out.push({ ...token, word: 'plus' });
     } else if (token.word === ':' && next && numeric.test(next.word)) {
       // "thickest part: 112" is one breath.
+    } else if (
+      token.word === ':' &&
+      /^(sorted|done|ready|finished|made|in|out|on|peeled|resting)$/.test(next?.word ?? '')
+    ) {
+      // "herb butter: sorted" likewise.
     } else if (/^[;:]$/.test(token.word)) out.push({ ...token, word: ',' });
+    else if (token.word === '/' && !adjoins(before, token) && !adjoins(token, next))
+      out.push({ ...token, word: ',' });
     else if (token.word === '.' && next && adjoins(before, token) && adjoins(token, next)) {
       // An abbreviation such as "e.g." or "3.bones": no end of a sentence.
     } else out.push(token);

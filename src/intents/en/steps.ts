@@ -31,7 +31,7 @@ export const meansRoast = (words: string): boolean => isRoast.test(words.trim())
 
 /** "dinner" alone names no rolls, nor "top" a rump. */
 const unnamed =
-  /^(|(the )?(dinner|supper|lunch|tea|table|oven|pan|hot|warm|top|side|main|fat|water))$/;
+  /^(|(the )?(dinner|supper|lunch|tea|table|oven|pan|hot|warm|top|side|main|fat|water|french)( it)?)$/;
 
 /** The dish that words name, those of this dinner first. */
 export function dishIn(words: string, context: ReadContext): string | undefined {
@@ -101,6 +101,20 @@ export function stepOfNamed(words: string, verb: string, context: ReadContext): 
 const prepVerb =
   /^(peeled|scrubbed|washed|chopped|cut|sliced|trimmed|topped|tailed|strung|prepped|prepared|halved|diced|shredded|picked|podded|peeling|scrubbing|washing|chopping|cutting|slicing|trimming)$/;
 
+/** The step by which a dish goes into the oven or on to the stove, if its card has one. */
+export function inStepAmong(dish: string, context: ReadContext): string | undefined {
+  const own = context.lexicon.steps
+    .filter((step) => step.id.startsWith(`${dish}.`))
+    .map((step) => step.id);
+  return (
+    own.find((id) => /\.(in|roast|bake|in-oven)$/.test(id)) ??
+    own.find((id) => /\.(cook|on|boil|steam|warm)$/.test(id))
+  );
+}
+
+export const inStepOf = (dish: string, context: ReadContext): string =>
+  inStepAmong(dish, context) ?? `${dish}.in`;
+
 /** The step by which a dish is finished or put in: "made" names whatever makes it. */
 export function makingStep(dish: string, context: ReadContext): string {
   const own = context.lexicon.steps.filter((step) => step.id.startsWith(`${dish}.`));
@@ -115,6 +129,11 @@ export function stepIn(words: string, context: ReadContext): string | undefined 
   if (bare === '') return undefined;
   const chore = choreIn(bare);
   if (chore) return chore;
+  const listed = nameExactlyIn(
+    context.lexicon.dishes.filter((dish) => context.dishes.includes(dish.id)),
+    bare,
+  );
+  if (listed && !/ing\b/.test(bare)) return makingStep(listed, context);
   const [verb = '', ...object] = bare.split(' ');
   const noun = object
     .join(' ')

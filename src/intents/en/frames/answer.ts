@@ -31,7 +31,7 @@ export const answerFrame: Frame = {
         return confirmationAnswer(match);
       case 'step':
       case undefined:
-        return undefined;
+        return roastGoesOn(match);
     }
   },
 };
@@ -145,6 +145,19 @@ function choiceAnswer(match: Match): Meaning | undefined {
     : undefined;
 }
 
+/** "rib, 3 bone, 6.8": a number left over while the roast is described is its weight. */
+function roastGoesOn(match: Match): Meaning | undefined {
+  const last = match.before.at(-1);
+  if (
+    match.context.stage !== 'planning' ||
+    last?.intent !== 'describe-roast' ||
+    last.weight !== undefined ||
+    !/^<n\d+> $/.test(match.line)
+  )
+    return undefined;
+  return roastAnswer(match);
+}
+
 function roastAnswer(match: Match): Meaning | undefined {
   const mark = onlyMark(match, 'n');
   const quantity = mark ? match.quantityOfMark(mark) : undefined;
@@ -152,6 +165,11 @@ function roastAnswer(match: Match): Meaning | undefined {
     return { intent: 'describe-roast', boneless: true };
   if (quantity?.kind !== 'number' || match.line.split(' ').length > 5) return undefined;
   const { weight } = match.context.units;
+  // "11.2 lb, five of them": the weight is known, so these are bones.
+  if (match.before.some((one) => one.intent === 'describe-roast' && one.weight !== undefined))
+    return Number.isInteger(quantity.value) && quantity.value <= 8
+      ? { intent: 'describe-roast', bones: quantity.value }
+      : undefined;
   // "six twelve" of pounds is six pounds twelve ounces.
   if (
     weight === 'lb' &&

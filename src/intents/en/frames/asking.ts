@@ -7,7 +7,7 @@ import { dishNamed } from './dinner.ts';
 import { callWords, holds } from './words.ts';
 
 /** What a question is about: the roast, a dish, a moment of the day, or nothing that was named. */
-function subject(match: Match): string | undefined {
+export function subject(match: Match): string | undefined {
   const dish = dishNamed(match.line, match);
   if (dish) return dish;
   if (holds(match, / (pull|come out|take it out|comes out|coming out) /)) return 'pull';
@@ -18,7 +18,7 @@ function subject(match: Match): string | undefined {
   return holds(match, / (roast|joint|meat|beef|rib|lamb|pork) /) ? 'roast' : undefined;
 }
 
-const topicOf = (match: Match): string | undefined => {
+export const topicOf = (match: Match): string | undefined => {
   const words =
     /(?:how|why|what)(?: [a-z]+)? (?:do|does|should|can|could|would|must|is|are|to|did) (?:not )?(?:i|we|you|one|it|the|it is)? ?([a-z ]+) $/.exec(
       match.line,
@@ -154,13 +154,13 @@ function amountIn(match: Match): string | undefined {
   return named === undefined ? undefined : words.split(' ')[0];
 }
 
-const spoken = (match: Match): string =>
+export const spoken = (match: Match): string =>
   match.line
     .replaceAll(/<\w+> ?|[|?,.!]/g, '')
     .replaceAll(/ +/g, ' ')
     .trim();
 
-function ingredientIn(match: Match): string | undefined {
+export function ingredientIn(match: Match): string | undefined {
   const words = match.line
     .trim()
     .split(' ')

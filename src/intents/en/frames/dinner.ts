@@ -12,9 +12,9 @@ export const unitsFrame: Frame = {
   build(match) {
     if (match.marks('tncdwg').length > 0 || match.line.split(' ').length > 9) return undefined;
     const said = ` ${match.line.replace(/ (not|instead of|rather than) .*/, ' ')}`;
-    const temperature = / (celsius|metric) /.test(said)
+    const temperature = / (celsius|metric|degrees c) /.test(said)
       ? 'C'
-      : / (fahrenheit|imperial) /.test(said)
+      : / (fahrenheit|imperial|degrees f) /.test(said)
         ? 'F'
         : undefined;
     const weight = / (kilos|metric) /.test(said)
@@ -110,17 +110,25 @@ function swapped(match: Match): Meaning[] | undefined {
   ];
 }
 
-/** The dish in a run of words: the longest stretch of up to three of them that names one. */
-export function dishNamed(words: string, match: Match): string | undefined {
-  const all = words
+const plainWords = (words: string): string[] =>
+  words
     .trim()
     .split(' ')
     .filter((word) => /^[a-z-]+$/.test(word));
+
+function dishAt(words: readonly string[], at: number, length: number, match: Match) {
+  const part = words.slice(at, at + length);
+  if (part.length < length) return undefined;
+  if (functionWords.test(part[0]!) || functionWords.test(part.at(-1)!)) return undefined;
+  return dishExactlyIn(part.join(' '), match.context);
+}
+
+/** The dish in a run of words: the longest stretch of up to three of them that names one. */
+export function dishNamed(words: string, match: Match): string | undefined {
+  const all = plainWords(words);
   for (const length of [3, 2, 1])
     for (let at = 0; at + length <= all.length; at++) {
-      const part = all.slice(at, at + length);
-      if (functionWords.test(part[0]!) || functionWords.test(part.at(-1)!)) continue;
-      const dish = dishExactlyIn(part.join(' '), match.context);
+      const dish = dishAt(all, at, length, match);
       if (dish) return dish;
     }
   return undefined;

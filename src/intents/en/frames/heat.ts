@@ -2,6 +2,7 @@
 import type { Frame, Match } from '../../recogniser.ts';
 import { momentOf } from '../recognisers/moment-of.ts';
 import { oven, reading } from '../recognisers/temperatures.ts';
+import { dishNamed } from './dinner.ts';
 import {
   after,
   before,
@@ -106,7 +107,12 @@ export const ovenFrame: Frame = {
     if (quantity?.kind === 'gas-mark')
       return { intent: 'report-oven', gasMark: quantity.value, ...momentOf(match) };
     if (!holds(match, / (oven|cooker|stove|range|aga) /)) return undefined;
-    if (holds(match, / (off) /)) return { intent: 'report-oven', state: 'off', ...momentOf(match) };
+    // The thermostat's lamp goes off when it is hot.
+    if (holds(match, / light /) && holds(match, / (off|out|gone) /))
+      return { intent: 'report-oven', state: 'preheated' };
+    if (holds(match, / (off|killed|kill) /) && !holds(match, / off by /))
+      return { intent: 'report-oven', state: 'off', ...momentOf(match) };
+    if (dishNamed(match.line, match)) return undefined;
     if (
       holds(
         match,
@@ -172,6 +178,8 @@ export const readingFrame: Frame = {
       return reading(one);
     // While the roast is in, a lone number in a few words of no other matter is what it reads.
     const lone = match.marks('nt').length === 1 && match.marks('cdwgy').length === 0;
+    const goesOn = match.before.at(-1)?.intent === 'report-reading';
+    if (goesOn && lone && likely && words <= 6 && !holds(match, otherMatters)) return reading(one);
     return roastIn && likely && lone && words <= 9 && !holds(match, otherMatters)
       ? reading(one)
       : undefined;

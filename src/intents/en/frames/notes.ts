@@ -6,7 +6,7 @@ import { holds } from './words.ts';
 
 const people =
   /(?:my |our |the |a |one |old |little |wee |young |her |his )*((?:mother|father|sister|brother|daughter|son) in law|in laws|dad|daddy|da|mum|mummy|mammy|ma|mother|father|gran|granny|grandma|grandmother|grandad|grandfather|grandpa|grandparents|gramps|nan|nana|nanna|sister|brother|wife|husband|hubby|missus|fiance|fiancee|partner|aunt|auntie|aunty|uncle|cousins?|niece|nephew|son|daughter|stepson|stepdaughter|stepdad|stepmum|grandson|granddaughter|grandkids|kid|kids|kiddies|child|children|girls?|boys?|lad|lads|lass|lasses|wean|weans|bairn|bairns|toddlers?|baby|twins|teenagers?|neighbours?|friends?|mates?|guest|guests|girlfriend|boyfriend|boss|roommate|housemate|flatmate|colleague|little ones|littlies|wee ones|little one|parents)(?: is)?/;
-const peopleOnly = new RegExp(`(?<=^| )${people.source}(?= |$)`);
+export const peopleOnly = new RegExp(`(?<=^| )${people.source}(?= |$)`);
 const diets =
   /(?<= )(vegetarians?|vegans?|veggie|veggies|pescatarians?|pescetarians?|halal|kosher|plant based|vegetables only|only vegetables|gluten free|keto|off meat|meat free|does not eat animals)(?= )/;
 const allergens =

@@ -117,7 +117,7 @@ export const timerFrame: Frame = {
       return {
         intent: 'cancel-timer',
         ...(minutes === undefined ? {} : { minutes }),
-        ...labelOf(match, / (?:for|on) (?:the )?([a-z]+) |(?:the|my) ([a-z]+) (?:timer|alarm) /),
+        ...labelOf(match, / (?:for|on) (?:the )?([a-z]+) |(?:the|my|^) ?([a-z]+) (?:timer|alarm) /),
       };
     if (match.marks('tw').length > 0 || holds(match, / (later|late|behind|ago|went|been) /))
       return undefined;
@@ -152,7 +152,7 @@ function bareMinutes(match: Match): number | undefined {
     : undefined;
 }
 
-function labelOf(match: Match, shape: RegExp): { label?: string } {
+export function labelOf(match: Match, shape: RegExp): { label?: string } {
   const found = shape.exec(` ${match.line.replaceAll(/<\w+>/g, ',')}`);
   const label = (found?.[1] ?? found?.[2])?.replace(/ (in|for|at|to|is|are|from)$/, '');
   return label && !/^(the|a|me|it|that|in|clock|for)$/.test(label) ? { label } : {};
@@ -169,7 +169,7 @@ export const awayFrame: Frame = {
     if (holds(match, / not /) && !absent) return undefined;
     if (!holds(match, leaving) && !absent) return undefined;
     const others =
-      / (they|guests|he|she|roast|joint|potatoes|beans|oven|beef|meat|dinner|power|you|fridge|it is|it has|took|pull|everyone|push|move) /;
+      / (they|guests|he|she|roast|joint|potatoes|beans|oven|beef|meat|dinner|power|you|fridge|it is|it has|took|pull|everyone|push|move|behind|late) /;
     if (holds(match, others)) return undefined;
     if (
       !/^(\w+ing|just|i|i am|i will|we|back|be|away|off|out|going|need|have|got|must|popping|nipping|running|heading|stepping|leaving|gone|ducking|will be|quick|away) /.test(

@@ -56,9 +56,10 @@ export const troubleFrame: Frame = {
       / (dropped|fell|fallen|spilled|spilt|knocked over|tipped|slid|slipped|on the floor|all over the floor) /.test(
         line,
       ) &&
-      !/ (temperature|heat|off|by|probe|thermometer|asleep|in love|out with|behind|for it|gran|mum|dad|child|power) /.test(
-        line,
-      )
+      (/ floor /.test(line) ||
+        !/ (temperature|heat|off|by|probe|thermometer|asleep|in love|out with|behind|for it|gran|mum|dad|child|power) /.test(
+          line,
+        ))
     ) {
       if (
         / (roast|joint|meat|beef|lamb|pork|it|thing|everything|lot|floor|tray|pan|dish) /.test(

@@ -15,6 +15,9 @@ export const behind: Recogniser = {
       ],
       (match) => {
         const minutes = match.minutes('minutes');
+        // "we're one down" is of guests.
+        if (/ (down|short) $/.test(match.line) && match.quantity('minutes')?.kind === 'number')
+          return undefined;
         return Number.isFinite(minutes) ? { intent: 'running-behind', minutes } : undefined;
       },
     ),

@@ -34,6 +34,10 @@ const relabel = (match: Match): Meaning | undefined => {
     case 'date':
       return { intent: 'correct', date: quantity.date };
     default: {
+      // "I wrote 7 lb, should've been 7.7": of the kind of the old.
+      const old = match.quantity('y');
+      if (old?.kind === 'weight')
+        return { intent: 'correct', weight: match.number('x'), weightUnit: old.unit };
       const line = ` ${match.line}`;
       if (/ (people|of us|guests|heads|adults|we are|there are|coming) /.test(line))
         return { intent: 'correct', count: match.number('x') };
@@ -105,7 +109,9 @@ export const correction: Recogniser = {
     ...phrases(
       [
         '^ i said {y:any} [guests|people|of us|bones|pounds] [,] [but] [honestly|really|in fact] [it is|it was|there are|we are] {x:any} ',
-        '^ {x:any} i (meant|mean) $',
+        '^ {x:any} i (meant|mean) [, not|not] [{y:any}] $',
+        '^ [no ,] i (wrote|said|typed|put|told you) {y:any} [,] [but] (should have been|it should be|it should have been|it was|it is|meant|i meant|should be) [really] {x:any} ',
+        '^ [wait ,] {y:any} i said wrong [,|.] [it is|i meant] {x:any} ',
         '^ [no ,|no|sorry ,] [we are|there are] {x:any} not {y:any} $',
       ],
       (match) => relabel(match),

@@ -10,7 +10,11 @@ export function donenessOf(words: string): Doneness | undefined {
   )
     return 'medium-rare';
   if (/medium( |-)?well/.test(words)) return 'medium-well';
-  if (/well( |-)?done|well cooked|cooked through|no pink|all the way through|no blood/.test(words))
+  if (
+    /cremated|incinerated|burnt to a crisp|well( |-)?done|well cooked|cooked through|no pink|all the way through|no blood/.test(
+      words,
+    )
+  )
     return 'well-done';
   if (/medium/.test(words)) return 'medium';
   if (/rare|bloody|mooing|blue/.test(words)) return 'rare';

@@ -3,6 +3,8 @@ import type { Match, Meaning } from '../../recogniser.ts';
 import {
   dishIn,
   dishStep,
+  inStepAmong,
+  inStepOf,
   makingStep,
   meansRoast,
   roastStep,
@@ -54,22 +56,21 @@ export function startedIn(match: Match): Meaning[] | undefined {
 const stepNamed = (words: string, match: Match): string | undefined =>
   match.context.lexicon.steps.find((step) => step.names.includes(words.replace(/^the /, '')))?.id;
 
-export const inStep = (dish: string, match: Match): string =>
-  inStepKnown(dish, match) ?? `${dish}.in`;
+export const inStep = (dish: string, match: Match): string => inStepOf(dish, match.context);
 
-function inStepKnown(dish: string, match: Match): string | undefined {
-  const own = match.context.lexicon.steps
-    .filter((step) => step.id.startsWith(`${dish}.`))
-    .map((step) => step.id);
-  return (
-    own.find((id) => /\.(in|roast|bake|in-oven)$/.test(id)) ??
-    own.find((id) => /\.(cook|on|boil|steam|warm)$/.test(id))
-  );
-}
+const inStepKnown = (dish: string, match: Match): string | undefined =>
+  inStepAmong(dish, match.context);
 
 export function outOf(match: Match): Meaning[] | undefined {
   const words = match.words('who');
   const moment = momentOf(match);
+  // "smoke pouring | out of the oven": the leavings of another report.
+  if (words === '' && match.line.includes('|')) return undefined;
+  // "yorkshires are up and out".
+  if (words === '' && /^out (now )?$/.test(match.line)) {
+    const named = dishIn(/^(?:the )?(\S+)/.exec(match.whole)?.[1] ?? '', match.context);
+    if (named) return [{ intent: 'report-out', what: named, ...moment }];
+  }
   if (words === '' || meansRoast(words))
     return /^(she|he)$/.test(words) ? undefined : [{ intent: 'report-out', ...moment }];
   if (/^(they|them|both|these|those)$/.test(words)) {

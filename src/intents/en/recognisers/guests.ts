@@ -46,6 +46,7 @@ export const guests: Recogniser = {
     ...phrases(
       [
         '(half|some|most|a few|a couple|several) [of] [them|the guests|our guests|the family|us|people] (is|are|have|has) [just|now|already] (here|arrived|turned up|come|got here)',
+        '{n:number} of [the] {m:number} (is|are|have|has) [just|now|already] (here|arrived|turned up|come|got here|shown up|showed up|at the door)',
         '{n:number} [of] [them|the guests|guests|people|of them] (is|are|have|has) [just|now|already] (here|arrived|turned up|come|got here|at the door)',
         '(dad|mum|gran|{who:word}) (is|has) [just|already] (here|arrived|turned up) [,|but] (the others|the rest) (are not|have not)',
       ],
@@ -104,6 +105,9 @@ export const guests: Recogniser = {
         '(take|knock|cross|strike|cut|scratch|subtract|remove) [off] {n:number} (off|from) (the|our|my) (numbers|number|list|table|count|headcount|guest list|places)',
         '{n:number} [of them|of the guests|people|guests|of us] (can not|could not|are not|is not|will not|have) (make it|coming|come|be coming|be able to make it|be here|cancelled|dropped out|pulled out|joining [us])',
         '(minus|lose|take off|drop) {n:number} [people|guests]',
+        '(take|knock|scratch|strike) {n:number} (off|out)',
+        '(we are|now|that is|we have) (down|short|lost) {n:number} $',
+        '(we are) {n:number} (down|short|light) [now|$]',
         '{n:number} [people|guests|of them|of us|friends] (dropped out|have dropped out|cancelled|canceled|have cancelled|pulled out|have pulled out)',
       ],
       (match) => {
@@ -129,7 +133,7 @@ export const guests: Recogniser = {
         if (/^(i|it|we|you|they|that|he|she)$/.test(who) || dishIn(who, match.context))
           return undefined;
         if (
-          /(timer|alarm|order|flight|train|match|game|party|plan|show|trip|sub|membership)/.test(
+          /(timer|alarm|order|flight|train|bus|plane|taxi|match|game|party|plan|show|trip|sub|membership)/.test(
             who,
           )
         )
@@ -206,6 +210,24 @@ export const guests: Recogniser = {
           !(hourHeard || match.context.expecting === 'guests')
           ? undefined
           : { intent: 'set-guests', count };
+      },
+    ),
+    // "my parents, us and aunt Jo so seven": the sum.
+    ...phrases(
+      [
+        '(so|makes|altogether|total|headcount|head count|that is) {n:number} [altogether|in all|all told|in total|then] $',
+      ],
+      (match) => {
+        const count = match.count('n');
+        const people =
+          / (parents|mum|dad|aunt|auntie|uncle|wife|husband|kids|us|me|guests|people|headcount|head|final|total|altogether|sister|brother|gran|grandma|grandad) /;
+        return count !== undefined &&
+          count > 0 &&
+          count < 80 &&
+          (match.context.expecting === 'guests' || people.test(` ${match.whole}`)) &&
+          !/ (minutes|degrees|reads|oven) /.test(` ${match.whole}`)
+          ? { intent: 'set-guests', count }
+          : undefined;
       },
     ),
     ...phrases(['(just the two of us|the two of us|both of us)'], {

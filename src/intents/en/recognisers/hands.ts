@@ -21,7 +21,7 @@ export const hands: Recogniser = {
         const who = match.words('who');
         const line = match.line;
         if (
-          /^(it|that|this|what|he|she|they|i|we|you|dinner|roast|oven|food|meal|supper|lunch|foil|lid|plates|table|water|everyone|everybody|there|potatoes|beans|everything|beef|meat|who|which|guests|fan)$/.test(
+          /^(god|lord|after|it|that|this|what|he|she|they|i|we|you|dinner|roast|oven|food|meal|supper|lunch|foil|lid|plates|table|water|everyone|everybody|there|potatoes|beans|everything|beef|meat|who|which|guests|fan)$/.test(
             who,
           )
         )
@@ -74,7 +74,8 @@ export const hands: Recogniser = {
       [
         '(i am|i have to be|i will be|i need to be|going to be|we are|i have) [going|popping|heading|off|stepping|nipping|out|away|gone|just|running|ducking|got to go|busy|leaving] [out|away|off|upstairs|outside|to the (shop|shops|store|garden)|from the kitchen|next door|of the kitchen|of the house|shopping] (for|about|,|back in|gone) [about|be back in|another] {d:minutes}',
         '(popping|nipping|heading|stepping|going|off|leaving|running|ducking|out|away|gone|i will leave the kitchen|need to go|got to go|have to go|must go|need to step|need to pop|have to step|have to pop) [out|away|off|down|upstairs|next door|to the (shop|shops|store)|the kitchen] * [for|,|back in|be back in] {d:duration}',
-        '[i will|i am|will] [be] back in [about] {d:minutes}',
+        '[i will|i am|will] [be] back (in|after|within) [about] {d:minutes} $',
+        '^ (away|afk|out|gone|brb) [for] {d:duration} $',
         '(be|gone|away|out) for {d:duration} $',
       ],
       (match) => {
@@ -83,7 +84,7 @@ export const hands: Recogniser = {
           /(it|potatoes|roast|they|oven|guests|power|that) (is|are|has|have|was)/.test(
             match.line,
           ) ||
-          /(went|put|came|resting)/.test(match.line)
+          /(went|put|came|resting|behind|late|timer)/.test(match.line)
         )
           return undefined;
         return Number.isFinite(minutes) ? { intent: 'cook-away', minutes } : undefined;

@@ -106,6 +106,7 @@ export const inHouse: Recogniser = {
         '(do not|no|not) need to (buy|get) [any|more|the] {thing:thing} $',
         'no need (to buy|to get|for buying|of buying) [any|more|the] {thing:thing} $',
         'there (is|are) (plenty of|enough|some) {thing:thing} (at home|in the house|in the cupboard|in the pantry|in the fridge|in the freezer|already) $',
+        '(found|i found|have found) [the|some|a] {thing:thing} (in the end|at last|at the back of * $) $',
       ],
       inTheHouse(true),
     ),

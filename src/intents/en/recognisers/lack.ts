@@ -34,11 +34,19 @@ export const lack: Recogniser = {
       [
         '(there is|there are|we have|i have|have|we have got|i have got|got|we are|i am|has got|we do|i do) (no|not any|run out of|not got any|not got a|not got an|not have a|not have any|not have an|not own a|not have the|not got|out of|all out of|not have|completely out of|clean out of|without|not own any|lost the|broken the|lost my|broken my|fresh out of|not a|not own|not got the|missing a|short of|short on|not have enough|not enough) {thing:thing} [in this kitchen|in the house|here|left|at all|to hand|for this|in the kitchen|anywhere|either|at home|$] $',
         '(ran out of|run out of|no|can not find the|can not find my|can not find any|can not find a|could not find any|could not get any|could not get|forgot to buy|forgot to get|forgot the|forgot to buy any|missing|could not find) [any|a|the|my|some] {thing:thing} [in this kitchen|in the house|here|left|at all|to hand|in the kitchen|at the shop|at the shops|$] $',
+        '(neither|no) [a|an] {a:word} (nor|or) [a|an|any] {b:word} [in * $|left|$]',
         'the {thing:thing} is (broken|bust|missing|knackered|in the wash|lost|kaput) $',
         '(my|our) {thing:thing} (is|has) (broken|bust|missing|died|packed up|kaput) $',
       ],
       (match) => {
         if (/leave it|bother/.test(match.line)) return undefined;
+        if (match.has('a') && match.has('b')) {
+          const things = [match.words('a'), match.words('b')];
+          const { ingredients, tools } = match.context.lexicon;
+          return things.every((one) => nameIn([...ingredients, ...tools], one) !== undefined)
+            ? things.map((one) => ({ intent: 'lack' as const, thing: one }))
+            : undefined;
+        }
         const thing = match.words('thing').replace(/^(a|an|any|the|some|much|more) /, '');
         if (
           thing === '' ||
@@ -50,7 +58,7 @@ export const lack: Recogniser = {
               ![...match.context.lexicon.ingredients, ...match.context.lexicon.tools].some(
                 (one) => nameIn([one], thing) !== undefined,
               ))) ||
-          /^(time|idea|need|way|problem|one|rush|hurry|worries|doubt|reason|clue|more|thanks|chance|change|power|electricity|current|mains|juice|go|go for|no|sear|fan|pink|good|it|that|hope|words|question|bones?|guests|luck|fun|space|room|energy|patience|here|fridge|the oven|oven|here|town|bed|luck|control|oven on|stress|breath|point|money|friends|fuss)\b/.test(
+          /^(time|idea|need|way|problem|one|rush|hurry|worries|doubt|reason|clue|more|thanks|chance|change|power|electricity|current|mains|juice|go|go for|no|sear|fan|pink|good|it|that|hope|words|question|bones?|guests|luck|fun|space|room|energy|patience|here|fridge|the oven|oven|here|town|bed|luck|control|kitchen|house|other|oven on|stress|breath|point|money|friends|fuss)\b/.test(
             thing,
           ) ||
           /^(of|for|to|at|in|on) /.test(thing) ||

@@ -1,5 +1,6 @@
 /** Dishes that join the dinner or leave it. */
 
+import type { Named } from '../../../kitchen/heard.ts';
 import { stemsOf } from '../../names.ts';
 import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
 import { dishesNamed } from '../frames/dinner.ts';
@@ -83,11 +84,21 @@ const ordered =
   / (add|with it|as well|on the side|alongside|menu|plan|list|to go with|as a side|we will have|we are having|there will be|would like|also|too|instead|sides are) /;
 const wished = /^ ?((i|we|they) (want|would like)|can|could|shall|may|do) /;
 
+/** Whether words are the whole name of an ingredient and of no dish. */
+function isIngredientOnly(words: string, match: Match): boolean {
+  const named = (things: readonly Named[]): boolean =>
+    things.some((thing) => thing.names.some((name) => name.toLowerCase() === words));
+  const { ingredients, dishes: all } = match.context.lexicon;
+  return named(ingredients) && !named(all);
+}
+
 const addDish = (match: Match): Meaning[] | undefined => {
   if (/ (have|has|had) /.test(` ${match.line}`) && participle.test(match.words('thing')))
     return undefined;
   // "Have some more potatoes" is said at the table.
   if (/^have (some |another |a few )?(more|seconds) /.test(match.line)) return undefined;
+  // "I've the cabbage on" has begun it.
+  if (/ (on|in) $/.test(` ${match.line}`)) return undefined;
   // Beside something already heard in its clause a dish is only what that was about.
   const leavings = match.line.includes('|') && match.before.at(-1)?.intent !== 'add-dish';
   const names = dishes(match, 'thing').filter(
@@ -137,6 +148,8 @@ export const menu: Recogniser = {
       (match) => {
         const words = match.words('thing');
         if (/^(leave|bother|it|that)\b/.test(words)) return undefined;
+        // "no parsley" is what is not in the house, unless a dish goes by that very name.
+        if (/^no /.test(match.line) && isIngredientOnly(words, match)) return undefined;
         const dish =
           match.context.stage === 'planning'
             ? menuDishIn(words, match)

@@ -2,12 +2,21 @@
 import type { Recogniser } from '../../recogniser.ts';
 import { dishIn, dishStep, makingStep, meansRoast, roastStep, stepIn } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
-import { inStep } from './events.ts';
+import { inStep, startedIn } from './events.ts';
 
 export const notDone: Recogniser = {
   name: 'not-done',
   moods: ['negative'],
   phrases: [
+    // "the roast didn't go in until 4:40": it did, then.
+    ...phrases(
+      ['{who:thing} (did not|has not|have not|not) (go|went|gone|get) in (till|before) {c:clock}'],
+      (match) => {
+        const time = match.pastTime('c');
+        const started = startedIn(match);
+        return time ? started?.map((one) => ({ ...one, time })) : undefined;
+      },
+    ),
     ...phrases(
       [
         '(did not|have not|has not|do not|not|never) [yet|even|got round to|managed to] (turn|turned|lower|lowered|drop|dropped|knock|knocked) [it|@oven|the heat|the oven] (down|back|lower) ',

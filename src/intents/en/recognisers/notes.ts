@@ -13,6 +13,7 @@ export const notes: Recogniser = {
   phrases: [
     ...phrases(
       [
+        '{who:thing} (slice|slices|bit|portion|piece|beef|meat) [be|is|done|to be] (well done|rare|medium rare|medium well|medium) [please|$]',
         `{who:thing} (wants|want|likes|like|would like|prefers|prefer|has|have|takes|needs|eats|will have|will want|will only eat|is having) (his|hers|her|their|theirs|it|his slice|her slice|meat|his meat|hers cooked|his cooked|their meat|her beef|his beef|their beef|one|his bit|her bit|theirs done|his done) [done|cooked|to be] (well done|rare|medium rare|medium well|medium|cooked through|pink|well cooked|blue|no pink)`,
         '[a|the] (well done|rare|medium rare|medium well|medium) [slice|one|bit|piece|portion] for {who:thing} $',
         '(make|do|cook) {who:thing} [is] (well done|rare|medium rare|medium well|medium) $',
@@ -52,7 +53,8 @@ export const notes: Recogniser = {
           notAGuest.test(who) ||
           /^(i|we|us|they|everyone|everybody|you|all|all of us|let us|dinner|are|is|am|be|will|will be|want to|(i|we|you) (am|are|will|will be|want to))$/.test(
             who,
-          )
+          ) ||
+          / (us|were|are)$|^(mean|forget)/.test(who)
         )
           return undefined;
         return value ? { intent: 'note-guest', who, need: 'eats-at', value } : undefined;
@@ -71,8 +73,9 @@ export const notes: Recogniser = {
       (match) => {
         const who = person(match.words('who'));
         if (
-          /^(i|we|it|they|you|the .*oven)$/.test(who) &&
-          !/allerg|coeliac|celiac|intoleran|gluten|dairy|nuts/.test(match.line)
+          /^(meat|beef|red meat|pork|lamb)$/.test(match.words('value')) ||
+          (/^(i|we|it|they|you|the .*oven)$/.test(who) &&
+            !/allerg|coeliac|celiac|intoleran|gluten|dairy|nuts/.test(match.line))
         )
           return undefined;
         if (
@@ -125,7 +128,7 @@ export const notes: Recogniser = {
           (match.number('n') < 70
             ? !/(toddler|baby|son|daughter|niece|nephew|grandson|granddaughter|kid)/.test(who) ||
               match.number('n') > 6
-            : !isPerson(who))
+            : !isPerson(who) && !(who === '' && / old /.test(match.line)))
         )
           return undefined;
         return { intent: 'note-guest', ...(who ? { who } : {}), need: 'vulnerable' };
@@ -135,7 +138,7 @@ export const notes: Recogniser = {
 };
 
 const people =
-  /\b(dad|mum|mother|father|gran|granny|grandma|grandad|grandpa|nan|nana|sister|brother|wife|husband|aunt|auntie|uncle|cousin|niece|nephew|son|daughter|kids|children|toddler|baby|neighbour|guest|friend|she|he)\b/;
+  /\b(small ones|little ones|wee ones|young ones|kiddies|bairns|dad|mum|mother|father|gran|granny|grandma|grandad|grandpa|nan|nana|sister|brother|wife|husband|aunt|auntie|uncle|cousin|niece|nephew|son|daughter|kids|children|toddler|baby|neighbour|guest|friend|she|he)\b/;
 const isPerson = (who: string): boolean => people.test(who);
 const person = (words: string): string =>
   words

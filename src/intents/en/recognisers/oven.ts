@@ -11,6 +11,7 @@ export const ovenTalk: Recogniser = {
     ...phrases(
       [
         '[@oven|it|mine] [always|tends to] (runs|run|is running|running) [about|a bit] {n:any} [degrees] (hot|hotter|over|high|too hot|warm|above|cold|cool|cooler|under|low|slow|below)',
+        '[@oven] (is|it is) (off by|out by) [plus] {n:any} [degrees]',
         '@oven is [off by|out by|about] {n:any} [degrees] (hot|hotter|over|too hot|cold|cool|cooler|under|too cold|hotter than it says|above|below|out|high|low)',
         '[@oven] (runs|run|running) (hot|cold|cool|high|low|over|under) by [about] {n:any}',
         '[@oven|it] (reads|is out by|is off by|out by|off by) {n:any} [degrees] [,] (low|high|hot|cold|over|under)',
@@ -48,6 +49,7 @@ export const ovenTalk: Recogniser = {
     ...phrases(
       [
         '(switched|gone|turned) [@oven|the|it] (fan off|off the fan|to conventional|to still|to static|over to conventional)',
+        '(switched|changed|gone|moved) from (convection|fan) to {thing:thing} $',
       ],
       { intent: 'report-oven', mode: 'still' },
     ),
@@ -57,7 +59,7 @@ export const ovenTalk: Recogniser = {
         '(turned|turn|turning|knocked|knock|dropped|drop|lowered|lower|brought|cranked|raised|set|put|bumped|upped|reduced|dialled|dialed|took|taken|eased|backed|nudged|whacked|stuck|switched|got|moved|pulled) [@oven|it|that|her|him|heat|the heat|the temperature|temperature|the dial] [back|down|up|on|over|right|way] [now|$] (to|at|on) {temperature}',
         '(turned|turn|knocked|dropped|lowered|lower|raised|reduced|dropped) [@oven|it|the heat] [down|up|back] {temperature} $',
         '(down|up|back down|back up) (to|at) {temperature} [now|$]',
-        '(preheated|preheating|heating|heated|heat|warmed|warming) [@oven|it] [up] [to|at] {temperature}',
+        '(preheated|preheating|heating|heated|heat|warmed|warming) [@oven|it] [up] [to|at] {temperature} [as we speak]',
         '(it is|we are|i am) (at|on) {temperature} fan',
         '(it is|we are|i am|it) (on|set to|set at) {temperature} [fan]',
         '^ @oven {temperature} $',
@@ -98,7 +100,7 @@ export const ovenTalk: Recogniser = {
     ),
     ...phrases(
       [
-        '(@oven is off|turned off @oven|turned @oven off|switched off @oven|switched @oven off|oven off|the oven is off|turned the oven off|turned off the oven|switched the oven off|oven is switched off)',
+        '(@oven is off|turned off @oven|turned @oven off|switched off @oven|switched @oven off|oven off|the oven is off|turned the oven off|turned off the oven|switched the oven off|oven is switched off|killed @oven|killed the oven|killed the heat|switched it off|turned it off)',
       ],
       (match) => ({ intent: 'report-oven', state: 'off', ...momentOf(match) }),
     ),

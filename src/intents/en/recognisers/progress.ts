@@ -16,10 +16,19 @@ function startsCold(match: Match): boolean {
 
 const subject = '{who:thing}';
 
+/** "the potatoes I have removed from the oven": what it is of comes first. */
+const afterward = phrases(
+  [
+    '^ {who:thing} (i|we) [have] [just|already] (removed|taken out|took out|pulled|pulled out|lifted out|brought out) [from|of] [the] [oven] $',
+  ],
+  (match) => outOf(match),
+);
+
 export const progress: Recogniser = {
   name: 'progress',
   moods: ['statement'],
   phrases: [
+    ...afterward,
     ...phrases(
       [
         '(leftovers|everything|the rest|the leftovers|the remains|it|all|what is left) (is|are|has been|have been) [all|now] (in the fridge|put away|away|wrapped and in the fridge|refrigerated|chilled|in the freezer)',
@@ -27,7 +36,8 @@ export const progress: Recogniser = {
         '(cleared away|all cleared away|all put away)',
       ],
       (match) =>
-        /keys|beer|wine|milk/.test(match.line)
+        /keys|beer|wine|milk|butter/.test(match.line) ||
+        /^(planning|prep|preheat)$/.test(match.context.stage ?? '')
           ? undefined
           : { intent: 'report-done', step: 'put-away', ...momentOf(match) },
     ),

@@ -15,6 +15,7 @@ export const readings: Recogniser = {
         '{temperature} [degrees] (in the (middle|centre|center|roast|meat|core|beef|joint|thickest part|thick end)|internal|by the bone|at the (core|centre|center|middle|bone)|on the (probe|thermometer|dial|display|gauge)|near the bone|is what it reads|is what it says|is what i have got|is the reading|core)',
         '{temperature:degrees} [now|$] [{d:duration} ago] $',
         '(it red|it read|red) {temperature}',
+        '(went|gone|climbed|jumped|crept|moved|risen|rose|come up|up) from {was:temperature} to {temperature}',
         '(took|just took|i took|taken) (a|the|its|another) (reading|temperature) [,|and|of|it is] [it is|got|at|was] {temperature}',
       ],
       (match) => {
@@ -24,6 +25,16 @@ export const readings: Recogniser = {
         )
           return undefined;
         if (/fridge/.test(match.line)) return undefined;
+        // "ten degrees colder than it shows" is of the oven, "notify at 52" a wish.
+        if (
+          /<t\d+> (too )?(hot|hotter|cold|colder|cool|cooler|warmer|higher|lower|off|out|over|under) /.test(
+            match.line,
+          ) ||
+          /^(kindly )?(notify|tell|ping|alert|call|shout|warn|ring|beep|holler|yell) /.test(
+            match.line,
+          )
+        )
+          return undefined;
         if (
           / (when|once|if|as soon as) /.test(` ${match.line}`) &&
           callWords.test(` ${match.line}`)

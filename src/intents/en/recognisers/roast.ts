@@ -1,6 +1,7 @@
 /** The roast itself: cut, weight, bones, how it was prepared, how cold it starts. */
+import type { ReadContext } from '../../../kitchen/heard.ts';
 import { nameIn } from '../../names.ts';
-import type { Match, Recogniser } from '../../recogniser.ts';
+import type { Recogniser } from '../../recogniser.ts';
 import { phrases } from '../vocabulary.ts';
 
 const cutWords: readonly [RegExp, string][] = [
@@ -10,16 +11,16 @@ const cutWords: readonly [RegExp, string][] = [
   [/top ?(round|side)/, 'top-round'],
   [/lamb/, 'leg-of-lamb'],
   [/pork/, 'pork-loin'],
-  [/rib|prime/, 'rib-roast'],
+  [/\brib|prime rib/, 'rib-roast'],
   [/sirloin/, 'strip-loin'],
 ];
 
-function cutOf(line: string, match: Match): string | undefined {
+export function cutOf(line: string, context: ReadContext): string | undefined {
   const found = cutWords.find(([shape]) => shape.test(line));
   if (!found) return undefined;
-  const known = match.context.lexicon.cuts.some((cut) => cut.id === found[1]);
+  const known = context.lexicon.cuts.some((cut) => cut.id === found[1]);
   if (known) return found[1];
-  const named = nameIn(match.context.lexicon.cuts, found[0].exec(line)![0]);
+  const named = nameIn(context.lexicon.cuts, found[0].exec(line)![0]);
   return named ?? (found[1] === 'eye-of-round' ? 'eye-round' : found[1]);
 }
 
@@ -59,7 +60,7 @@ export const roast: Recogniser = {
             : match.line;
         const weight = match.quantity('w') ?? match.quantity('v');
         const bones = match.has('n') ? match.count('n') : match.count('m');
-        const kind = cutOf(line, match);
+        const kind = cutOf(line, match.context);
         const start = match.has('s') ? match.temperature('s') : undefined;
         // "took it out of the fridge at one" tells a time.
         if (match.quantity('s')?.kind === 'number' && (start?.temperature ?? 0) <= 12)

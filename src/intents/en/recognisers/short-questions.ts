@@ -51,7 +51,11 @@ const plain: readonly (readonly [readonly string[], Meaning])[] = [
     { intent: 'ask-shopping' },
   ],
   [
-    ['^ (time left|how long|how long now|how much longer|time check) $'],
+    [
+      '^ [what is the] (eta|e t a) [on|for|of * $|$]',
+      '^ [how many] minutes (till|left|to go|until) ',
+      '^ (time left|how long|how long now|how much longer|time check) $',
+    ],
     { intent: 'ask-time-left' },
   ],
   [['^ (why|how come) $'], { intent: 'ask-why' }],

@@ -116,6 +116,7 @@ export const early: Recogniser = {
     ),
     ...phrases(
       [
+        '^ (brb|be right back|back in a (sec|second|tick|mo|moment|minutes)) [,] ',
         '^ [no] (hang on|hold on|wait|wait a (minutes|second|sec|moment)|one (sec|second|moment|minutes)|just a (sec|second|moment|minutes)|a moment|half a tick|bear with me|give me a (sec|second|minutes|moment|mo)|hold up|two ticks|hang about|not now|pause|pause that|pause for a (bit|minutes|moment)|make a pause|do a pause|pause everything|pause the plan|put it on hold|freeze the plan|freeze|put everything on hold|hold it|hold everything|time out|half a second|gimme a sec|hold that thought|wait up|give me a tick|a sec|stop|stop there|half a mo|just a mo|wait there|wait for me|a tick|tick|one tick|two secs|two seconds|stop a second|not just now|not right now|hold your horses|hold the line|stall|let me catch up|let me catch my breath|i need a (minutes|moment|break|breather)|give me (some|a little) time|in a (minutes|sec|second)) [for a (bit|minutes|moment|sec|second)|a (sec|second|minutes|moment|mo|tick|bit)|$] $',
       ],
       (match) =>

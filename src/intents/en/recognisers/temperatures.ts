@@ -34,7 +34,7 @@ export function reading(match: Match): Meaning | undefined {
   )
     return undefined;
   if (
-    /(oven|dial)/.test(line) &&
+    (/oven/.test(line) || (/ dial /.test(line) && looksLikeOven(match, said))) &&
     !/(oven thermometer says the|in the oven|roast|meat|joint|beef|middle|core|internal)/.test(line)
   )
     return oven(match);
@@ -55,7 +55,7 @@ export function reading(match: Match): Meaning | undefined {
   )
     return { intent: 'report-oven', ...said };
   const where =
-    /(by the bone|near the bone|middle|centre|center|core|thickest part|thick end|thin end|edge|top)/.exec(
+    /(by the bone|near the bone|middle|centre|center|core|thickest (?:part|bit)|thick (?:end|bit|part)|thin (?:end|bit|part)|edge|top)/.exec(
       line,
     )?.[1];
   const quick = /(instant|quick)/.test(line)
@@ -78,7 +78,8 @@ export function oven(match: Match): Meaning | undefined {
   const line = ` ${match.line}`;
   const which = /(top|bottom|upper|lower|left|right|second|small|other|main) oven/.exec(line)?.[1];
   const mode =
-    /fan/.test(line) && !/(no fan|not fan)/.test(line)
+    / (fan|convection|air circulation|circulating air|hot air) /.test(line) &&
+    !/(no fan|not fan)/.test(line)
       ? ('fan' as const)
       : /(conventional|still|static)/.test(line)
         ? ('still' as const)

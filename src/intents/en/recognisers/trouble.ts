@@ -93,7 +93,8 @@ export const trouble: Recogniser = {
           return undefined;
         if (
           /(off|kids|by|a line|in|out|heat|temperature|oven|it to)/.test(who) ||
-          /<[tn]\d+>/.test(match.line)
+          /<[tn]\d+>/.test(match.line) ||
+          (/^(it is|is) dropping $/.test(match.line) && /<[tn]\d+>/.test(match.whole))
         )
           return undefined;
         return { intent: 'report-trouble', trouble: 'dropped' };

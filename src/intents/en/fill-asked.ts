@@ -1,0 +1,59 @@
+/** Slots of what is asked, once it is settled which question it is; and what has no slots at all. */
+import { nameExactlyIn } from '../names.ts';
+import type { Match } from '../recogniser.ts';
+import type { Fill } from './fill-told.ts';
+import { ingredientIn, spoken, subject, topicOf } from './frames/asking.ts';
+import { degrees } from './recognisers/subjects.ts';
+
+const aboutOf = (match: Match): { about?: string } => {
+  const about = subject(match);
+  return about ? { about } : {};
+};
+
+const topicSlot = (match: Match): { topic?: string } => {
+  const topic = topicOf(match);
+  return topic ? { topic } : {};
+};
+
+/** What an amount or a substitute is asked for: a thing the cards name, the first in the clause. */
+function thingIn(match: Match): { ingredient?: string } {
+  const known = ingredientIn(match);
+  if (known) return { ingredient: known };
+  const words = match.line.trim().split(' ');
+  const said = words.find((word) => nameExactlyIn(match.context.lexicon.ingredients, word));
+  return said ? { ingredient: said } : {};
+}
+
+export const fillAsked: Fill = {
+  'ask-next': () => ({ intent: 'ask-next' }),
+  'ask-status': () => ({ intent: 'ask-status' }),
+  'ask-plan': () => ({ intent: 'ask-plan' }),
+  'ask-options': () => ({ intent: 'ask-options' }),
+  'ask-shopping': (match) => ({
+    intent: 'ask-shopping',
+    ...(/butcher/.test(match.line) ? { about: 'butcher' as const } : {}),
+  }),
+  'ask-time-left': (match) => ({ intent: 'ask-time-left', ...aboutOf(match) }),
+  'ask-how': (match) => ({ intent: 'ask-how', ...topicSlot(match) }),
+  'ask-why': (match) => ({ intent: 'ask-why', ...topicSlot(match) }),
+  'ask-amount': (match) => ({ intent: 'ask-amount', ...thingIn(match) }),
+  'ask-substitute': (match) => ({ intent: 'ask-substitute', ...thingIn(match) }),
+  'ask-temperature': (match) => ({
+    intent: 'ask-temperature',
+    ...degrees(match),
+    ...aboutOf(match),
+  }),
+  'ask-safety': (match) => ({ intent: 'ask-safety', about: spoken(match), ...degrees(match) }),
+  'ask-guests': () => ({ intent: 'ask-guests' }),
+  acknowledge: () => ({ intent: 'acknowledge' }),
+  affirm: () => ({ intent: 'affirm' }),
+  deny: () => ({ intent: 'deny' }),
+  undo: () => ({ intent: 'undo' }),
+  repeat: () => ({ intent: 'repeat' }),
+  pause: () => ({ intent: 'pause' }),
+  resume: () => ({ intent: 'resume' }),
+  'start-over': () => ({ intent: 'start-over' }),
+  help: () => ({ intent: 'help' }),
+  quiet: () => ({ intent: 'quiet' }),
+  courtesy: () => ({ intent: 'courtesy' }),
+};

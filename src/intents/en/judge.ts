@@ -1,0 +1,63 @@
+/**
+ * The second opinion at work: where nothing was heard in a clause it names an intent, if it is sure
+ * enough and the clause has what that intent needs; where what was heard is most unlikely and
+ * something else is most likely, it overrules.
+ */
+import type { Opinion } from '../opinion.ts';
+import type { Placed } from '../placed.ts';
+import type { Match, Meaning } from '../recogniser.ts';
+import { fillAsked } from './fill-asked.ts';
+import { fillTold } from './fill-told.ts';
+
+const fill = { ...fillTold, ...fillAsked };
+
+/** How likely an intent must be to be taken where nothing was heard, and to overrule what was. */
+export const sureness = {
+  alone: 0.4,
+  /** In one clause of several: most of what is added to a report is colour. */
+  beside: 0.7,
+  against: 0.6,
+  doubted: 0.05,
+  /** What is found in one clause of several is let go when it is this unlikely and talk this likely. */
+  colour: 0.3,
+  stray: 0.02,
+};
+
+/** What an intent makes of a clause; undefined where a slot it needs is not there. */
+function filled(intent: Opinion['intent'], match: Match): readonly Meaning[] | undefined {
+  const made = fill[intent]?.(match);
+  const list = made === undefined ? [] : [made].flat();
+  return list.length > 0 ? list : undefined;
+}
+
+export function overruled(
+  match: Match,
+  found: readonly Placed[],
+  opinions: readonly Opinion[],
+  clauses: number,
+): readonly Meaning[] | undefined {
+  const [first] = opinions;
+  if (!first) return undefined;
+  const likelihood = (intent: string): number =>
+    opinions.find((one) => one.intent === intent)?.likelihood ?? 0;
+  if (
+    clauses > 1 &&
+    found.length > 0 &&
+    likelihood('unrelated') >= sureness.colour &&
+    found.every(({ meaning }) => likelihood(meaning.intent) <= sureness.stray)
+  )
+    return [];
+  if (/^(unrelated|unclear)$/.test(first.intent)) return undefined;
+  if (found.length === 0)
+    return first.likelihood >= (clauses > 1 ? sureness.beside : sureness.alone)
+      ? filled(first.intent, match)
+      : undefined;
+  if (found.length > 1 || first.likelihood < sureness.against) return undefined;
+  // A phrase that accounts for every word of the clause needs no second opinion.
+  if (!found[0]!.framed && found[0]!.tokens.length >= match.line.trim().split(' ').length)
+    return undefined;
+  const said = found[0]!.meaning.intent;
+  return said !== first.intent && likelihood(said) <= sureness.doubted
+    ? filled(first.intent, match)
+    : undefined;
+}
