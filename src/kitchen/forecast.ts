@@ -194,6 +194,31 @@ export const coreAfterRest = (forecast: Forecast, restMinutes: number): Band =>
     restMinutes,
   ) ?? forecast.peak.celsius;
 
+/** Later than this past its temperature, a roast that is still in will be hotter for it. */
+const lateMinutes = 2;
+
+/**
+ * The core after a rest that begins at a minute. A roast that stays in past its pull climbs on: by as
+ * much as its slice would be hotter if it came out then.
+ */
+export function coreRestedFrom(
+  forecast: Forecast,
+  { outMinute, restMinutes }: { outMinute: number; restMinutes: number },
+): Band {
+  const rested = coreAfterRest(forecast, restMinutes);
+  const last = forecast.ifOut.at(-1);
+  if (!last || outMinute <= forecast.pullMinute.p50 + lateMinutes) return rested;
+  const known = Math.min(outMinute, last.minute);
+  const slice = sliceIfOutAt(forecast, known);
+  const core = slice?.profile[0]?.celsius.p50;
+  if (slice === undefined || core === undefined) return rested;
+  const beyond =
+    (coreAtMinute(forecast, outMinute)?.p50 ?? 0) - (coreAtMinute(forecast, known)?.p50 ?? 0);
+  const hotter = core - coreAfterRest(forecast, slice.minutesAfterPull).p50 + Math.max(0, beyond);
+  const by = Math.max(0, hotter);
+  return { p10: rested.p10 + by, p50: rested.p50 + by, p90: rested.p90 + by };
+}
+
 /** Linear between rows that ascend; the first and the last row hold beyond them. */
 function between(rows: readonly (readonly [number, Band])[], at: number): Band | undefined {
   const place = placeAmong(

@@ -6,7 +6,7 @@
 
 import { addMinutes, type Instant, minutesBetween } from '../base/time.ts';
 import type { Dinner } from '../kitchen/dinner.ts';
-import { coreAfterRest, type Forecast } from '../kitchen/forecast.ts';
+import { coreRestedFrom, type Forecast } from '../kitchen/forecast.ts';
 import type { OvenMove, Plan } from '../kitchen/plan.ts';
 import { compile } from './compile/compile.ts';
 import { type Day, dayOf, minuteIn, pullBandOf } from './compile/day.ts';
@@ -59,7 +59,10 @@ export function plan({ dinner, forecast, pullCelsius, now }: PlanQuestion): Plan
     oven,
     ovenNowCelsius: ovenAt(oven, now),
     checkAt: checkAtOf(day, forecast, roastInAt),
-    coreAtServingCelsius: coreAfterRest(forecast, restMinutes),
+    coreAtServingCelsius: coreRestedFrom(forecast, {
+      outMinute: minutesBetween(roastInAt, pullAt.p50),
+      restMinutes,
+    }),
     firstToBreak,
     shortfalls: [
       ...shortfallsOf(day, problem, solution),

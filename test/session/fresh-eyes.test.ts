@@ -58,6 +58,14 @@ describe('a cook with the roast in', () => {
     expect(early.text).toMatch(/^No: .* short of the pull\. Nothing is lost\.$/);
   });
 
+  it('is told of a hotter table the longer the roast stays in past its pull', async () => {
+    const past = [...dinner, ['17:00', 'it reads 88'], ['17:25', 'it reads 121']] as const;
+    const tableAt = async (time: string): Promise<number> =>
+      (await told([...past, [time, 'have I wrecked it?']])).turn.view.forecast
+        ?.coreAtServingFahrenheit?.p50 ?? 0;
+    expect(await tableAt('17:45')).toBeGreaterThan((await tableAt('17:26')) + 2);
+  });
+
   it('is asked about a number that no core can have climbed to', async () => {
     const { turn } = await told([
       ...dinner,
