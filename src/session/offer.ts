@@ -53,7 +53,7 @@ export async function offer(asking: Asking): Promise<Offered> {
     simulated.push(await simulate(choosing, draft, compute));
   // Only the best of each kind is aimed anew, with the pull that its own rest asks for.
   const figures: OptionFigures[] = [];
-  const ranking = { dinner, sooner };
+  const ranking = { dinner, sooner, behind };
   for (const one of rankOptions(simulated, ranking)) {
     const aimed = await aim(choosing, one, compute);
     // Aimed or not, the better of the two is ranked: a truer core may cost the hour.

@@ -41,7 +41,12 @@ const overKelvin = (dinner: Dinner, figures: OptionFigures): number =>
 const missesTarget = (off: number): boolean => off > overcookedKelvin || off < -underKelvin;
 
 /** Minutes late, kelvin off target, rest beyond what the cut likes, and trouble: one figure to rank by. */
-function cost(dinner: Dinner, figures: OptionFigures, restHighMinutes: number): number {
+function cost(
+  { dinner, behind }: Ranking,
+  figures: OptionFigures,
+  restHighMinutes: number,
+): number {
+  const inTime = behind && figures.kind === 'raise-oven';
   const off = overKelvin(dinner, figures);
   const tooLong = Math.max(0, figures.restMinutes - restHighMinutes);
   return (
@@ -49,7 +54,7 @@ function cost(dinner: Dinner, figures: OptionFigures, restHighMinutes: number): 
     6 * Math.max(0, off) +
     4 * Math.max(0, -off) +
     (figures.kind === 'pull-and-hold' ? 0.25 : 1) * tooLong +
-    trouble[figures.kind] +
+    (inTime ? raisedInTime : trouble[figures.kind]) +
     10 * figures.without.length
   );
 }
@@ -65,7 +70,12 @@ export interface Ranking {
   dinner: Dinner;
   /** The table was moved forward: then there is nothing to hold. */
   sooner: boolean;
+  /** A reading made the table late, and there is time yet: then a hotter oven is no last resort. */
+  behind: boolean;
 }
+
+/** What a hotter oven costs while there is time to look at what it does. */
+const raisedInTime = 4;
 
 /**
  * The best of each kind, best first, three at most. What comes with the figures goes with them. None
@@ -73,10 +83,11 @@ export interface Ranking {
  */
 export function rankOptions<T extends { figures: OptionFigures }>(
   simulated: readonly T[],
-  { dinner, sooner }: Ranking,
+  ranking: Ranking,
 ): T[] {
+  const { dinner, sooner } = ranking;
   const restHigh = roastOf(dinner)?.rest.p90 ?? 40;
-  const costOf = (one: T): number => cost(dinner, one.figures, restHigh);
+  const costOf = (one: T): number => cost(ranking, one.figures, restHigh);
   const misses = (one: T): number => Number(missesTarget(overKelvin(dinner, one.figures)));
   const order = (a: T, b: T): number => misses(a) - misses(b) || costOf(a) - costOf(b);
   const carryOn = simulated.find(({ figures: { kind } }) =>
