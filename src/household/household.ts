@@ -37,8 +37,8 @@ export interface HouseholdOptions {
   open(dinner: string, opening: Opening): Promise<Session>;
   /** Where several processes share the dinners: tells this one what is due, by `due`. */
   agenda?: Agenda | undefined;
-  /** What a past dinner taught of this kitchen, for the next one to begin with. */
-  learnt?(dinner: string, facts: readonly Fact[]): Promise<Opening['kitchen']>;
+  /** What past dinners taught of this kitchen, for the next one to begin with. */
+  learnt?(): Promise<Opening['kitchen']>;
 }
 
 export interface Said {
@@ -85,9 +85,6 @@ const overAfterMilliseconds = 24 * 3_600_000;
 
 /** Past dinners listed at most, newest first. */
 const listedAtMost = 200;
-
-/** So many of the newest dinners are asked what they taught. */
-const learntFromAtMost = 3;
 
 /** Dinners held open where others hold them too; the one used least lately is put away for more. */
 const heldAtMost = 2_000;
@@ -218,23 +215,12 @@ export class Household {
         weightUnit: units.weight,
         seed: usual.seed,
         language: usual.language,
-        kitchen: usual.kitchen ?? (await this.learnt()),
+        kitchen: usual.kitchen ?? (await this.options.learnt?.()),
       },
     ]);
     if (await isTaken(opened)) return undefined;
     this.latest = id;
     return this.dinner(id);
-  }
-
-  /** From the newest past dinner that taught anything; a fact of the new one, so it shows and can be told otherwise. */
-  private async learnt(): Promise<Opening['kitchen']> {
-    const { journal, learnt } = this.options;
-    if (!learnt) return undefined;
-    for (const { id } of (await journal.dinners()).slice(0, learntFromAtMost)) {
-      const belief = await learnt(id, await journal.read(id)).catch(() => undefined);
-      if (belief) return belief;
-    }
-    return undefined;
   }
 
   /** A dinner the journal knows; throws HouseholdTrouble `unknown-dinner` for any other. */

@@ -8,7 +8,7 @@ import { type Instant, minutesBetween } from '../base/time.ts';
 import type { TemperatureUnit, WeightUnit } from '../base/units.ts';
 import { type Card, comesWith, type DishCard, type RoastCard, stepIdOf } from './card.ts';
 import type { Course, Fact, FactOf, Method, Option, Question } from './facts.ts';
-import type { KitchenBelief } from './forecast.ts';
+import { type KitchenBelief, usualKitchen } from './forecast.ts';
 import type { Doneness, GuestNeed } from './heard.ts';
 
 /** What is known of one step. Instants in milliseconds. */
@@ -65,6 +65,8 @@ export interface Dinner {
   units: { temperature: TemperatureUnit; weight: WeightUnit };
   seed: number;
   kitchen?: KitchenBelief | undefined;
+  /** Something of the oven or the thermometer was told, or told to be forgotten. */
+  kitchenTold?: true;
   cards: readonly Card[];
   roast: {
     cut?: string;
@@ -254,6 +256,25 @@ function notedWith(notes: readonly GuestNote[], fact: FactOf<'guest-noted'>): Gu
 const defined = <T extends object>(value: T): Partial<T> =>
   Object.fromEntries(Object.entries(value).filter(([, v]) => v !== undefined)) as Partial<T>;
 
+/** The dinner without what was believed, or told, of its oven or its thermometer. */
+function forgetful(dinner: Dinner, about: 'oven' | 'thermometer'): Dinner {
+  const { ovenBiasKelvin, thermometerOffsetKelvin, ...rest } = dinner;
+  const believed = dinner.kitchen ?? usualKitchen;
+  return about === 'oven'
+    ? {
+        ...rest,
+        ...(thermometerOffsetKelvin === undefined ? {} : { thermometerOffsetKelvin }),
+        kitchen: { ...believed, ovenBiasKelvin: usualKitchen.ovenBiasKelvin },
+        kitchenTold: true,
+      }
+    : {
+        ...rest,
+        ...(ovenBiasKelvin === undefined ? {} : { ovenBiasKelvin }),
+        kitchen: { ...believed, thermometerOffsetKelvin: usualKitchen.thermometerOffsetKelvin },
+        kitchenTold: true,
+      };
+}
+
 function evolve(state: Mutable, fact: Fact): Dinner {
   const dinner = state.dinner;
   const set = (change: Partial<Dinner>): Dinner => ({ ...dinner, ...change });
@@ -365,9 +386,11 @@ function evolve(state: Mutable, fact: Fact): Dinner {
     case 'oven-preheated':
       return set({ ovenHotAt: fact.happenedAt });
     case 'thermometer-checked':
-      return set({ thermometerOffsetKelvin: fact.offsetKelvin });
+      return set({ thermometerOffsetKelvin: fact.offsetKelvin, kitchenTold: true });
     case 'oven-bias-told':
-      return set({ ovenBiasKelvin: fact.kelvin });
+      return set({ ovenBiasKelvin: fact.kelvin, kitchenTold: true });
+    case 'kitchen-forgotten':
+      return forgetful(dinner, fact.about);
     case 'step-started': {
       const record = state.steps.get(fact.step);
       const { presumed: _, doneAt: __, ...rest } = record ?? {};

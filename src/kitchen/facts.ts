@@ -183,7 +183,7 @@ const bodies = {
     where: z.string().optional(),
     thermometer: z.enum(['leave-in', 'quick']).optional(),
   },
-  /** The thermometer in ice water: how much it reads over the ice point. */
+  /** How much the thermometer reads over the truth: by ice water, or as the cook knows it. */
   'thermometer-checked': { offsetKelvin: z.number() },
   'oven-stood': {
     /** 0: off. */
@@ -196,6 +196,8 @@ const bodies = {
   },
   'oven-preheated': { happenedAt: instant },
   'oven-bias-told': { kelvin: z.number() },
+  /** What was believed of the oven or the thermometer counts no more. */
+  'kitchen-forgotten': { about: z.enum(['oven', 'thermometer']) },
   'step-started': { step: z.string(), happenedAt: instant, presumed: z.boolean().optional() },
   'step-done': { step: z.string(), happenedAt: instant, presumed: z.boolean().optional() },
   /** Not done yet, and by how much it runs behind where that was said. */

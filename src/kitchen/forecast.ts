@@ -44,6 +44,12 @@ export interface KitchenBelief {
   thermometerOffsetKelvin: { mean: number; deviation: number };
 }
 
+/** Without a word about this kitchen: a household oven is some 10 K off, a thermometer half a kelvin. */
+export const usualKitchen: KitchenBelief = {
+  ovenBiasKelvin: { mean: 0, deviation: 9 },
+  thermometerOffsetKelvin: { mean: 0, deviation: 0.7 },
+};
+
 export interface ForecastQuestion {
   roast: {
     shape: CutShape;

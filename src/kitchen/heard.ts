@@ -132,6 +132,10 @@ const slots = {
     bias: z.number().optional(),
     ...moment,
   },
+  /** Degrees the thermometer reads above the truth. */
+  'report-thermometer': { bias: z.number(), unit: temperatureUnit.optional() },
+  /** What earlier dinners taught of the oven or the thermometer is to count no more. */
+  'forget-kitchen': { about: z.enum(['oven', 'thermometer']) },
   acknowledge: {},
   'report-started': { step: z.string(), ...moment },
   'report-out': { what: z.string().optional(), ...moment },

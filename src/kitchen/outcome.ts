@@ -42,6 +42,8 @@ export type Outcome =
   | { key: 'oven-noted'; celsius: number; down: boolean }
   | { key: 'oven-mode'; fan: boolean }
   | { key: 'oven-bias'; kelvin: number }
+  | { key: 'thermometer-bias'; kelvin: number }
+  | { key: 'kitchen-forgotten'; about: 'oven' | 'thermometer' }
   | { key: 'oven-hot' }
   | { key: 'acknowledged'; kind?: string | undefined }
   | { key: 'step-done'; step: string; presumed: readonly string[]; again: boolean }

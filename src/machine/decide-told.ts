@@ -242,6 +242,18 @@ export function reportSetup(heard: HeardOf<'report-setup'>): Decision {
   });
 }
 
+export function reportThermometer(
+  heard: HeardOf<'report-thermometer'>,
+  { dinner }: Context,
+): Decision {
+  const unit = heard.unit ?? dinner.units.temperature;
+  const kelvin = unit === 'F' ? kelvinOfFahrenheitDegrees(heard.bias) : heard.bias;
+  return decided([{ type: 'thermometer-checked', offsetKelvin: kelvin }], {
+    key: 'thermometer-bias',
+    kelvin,
+  });
+}
+
 export function reportOven(heard: HeardOf<'report-oven'>, context: Context): Decision {
   const { dinner, now } = context;
   const unit = heard.unit ?? dinner.units.temperature;

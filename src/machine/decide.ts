@@ -127,6 +127,13 @@ function decideOne(heard: Heard, context: Context): Decision {
       return told.addDish(heard, context);
     case 'drop-dish':
       return told.dropDish(heard, context);
+    case 'report-thermometer':
+      return told.reportThermometer(heard, context);
+    case 'forget-kitchen':
+      return decided([{ type: 'kitchen-forgotten', about: heard.about }], {
+        key: 'kitchen-forgotten',
+        about: heard.about,
+      });
     case 'set-units':
       return decided(
         [{ type: 'units-set', temperatureUnit: heard.temperature, weightUnit: heard.weight }],

@@ -2,7 +2,7 @@
 import { randomInt } from 'node:crypto';
 import { Household } from '../household/household.ts';
 import type { Card } from '../kitchen/card.ts';
-import { learntOf } from '../session/learnt.ts';
+import { learntBefore } from '../session/learnt.ts';
 import type { Compute, Opening } from '../session/ports.ts';
 import { openSession } from '../session/session.ts';
 import { cardsOf, openingOf } from './household.ts';
@@ -75,7 +75,7 @@ export class Houses {
         store.hold({ household: name, dinner });
         return openSession({ dinner, journal, compute, cards, opening });
       },
-      learnt: (dinner, facts) => learntOf(dinner, facts, compute),
+      learnt: () => learntBefore(journal, compute),
     });
   }
 

@@ -8,12 +8,13 @@ import { celsiusOfFahrenheit, clamp, kelvinOfFahrenheitDegrees } from '../base/u
 import type { RoastCard } from '../kitchen/card.ts';
 import { type Dinner, roastCardOf } from '../kitchen/dinner.ts';
 import type { Method } from '../kitchen/facts.ts';
-import type {
-  Band,
-  ForecastQuestion,
-  KitchenBelief,
-  OvenSetting,
-  RestCover,
+import {
+  type Band,
+  type ForecastQuestion,
+  type KitchenBelief,
+  type OvenSetting,
+  type RestCover,
+  usualKitchen,
 } from '../kitchen/forecast.ts';
 import type { OvenMove } from '../kitchen/plan.ts';
 
@@ -243,17 +244,15 @@ function longRestMinutes(dinner: Dinner, from: Instant): number | undefined {
 }
 
 /** What is believed of the oven and the thermometer: as told today, else as earlier dinners taught. */
-function kitchenOf(dinner: Dinner): KitchenBelief | undefined {
+export function kitchenOf(dinner: Dinner): KitchenBelief | undefined {
   const { kitchen: belief, ovenBiasKelvin: bias, thermometerOffsetKelvin: offset } = dinner;
   if (bias === undefined && offset === undefined) return belief;
   return {
     ovenBiasKelvin:
-      bias === undefined
-        ? (belief?.ovenBiasKelvin ?? { mean: 0, deviation: 6 })
-        : { mean: bias, deviation: 6 },
+      bias === undefined ? (belief ?? usualKitchen).ovenBiasKelvin : { mean: bias, deviation: 6 },
     thermometerOffsetKelvin:
       offset === undefined
-        ? (belief?.thermometerOffsetKelvin ?? { mean: 0, deviation: 0.6 })
+        ? (belief ?? usualKitchen).thermometerOffsetKelvin
         : { mean: offset, deviation: 0.4 },
   };
 }

@@ -42,6 +42,8 @@ export const intentLines: Readonly<Record<Intent, string>> = {
   'ask-amount': 'how much salt',
   'ask-substitute': 'what can I use instead of thyme',
   'ask-temperature': 'what temperature do I pull it at',
+  'report-thermometer': 'my thermometer reads two degrees high',
+  'forget-kitchen': 'forget what you know of the oven',
   'ask-slice': 'what if I pull it now',
   'ask-safety': 'is it safe for my pregnant sister',
   'ask-guests': 'who did I forget to ask',

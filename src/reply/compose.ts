@@ -11,6 +11,7 @@ import { emergencyReply } from './en/emergency.ts';
 import { walkKey } from './en/how.ts';
 import { tableWords } from './en/progress.ts';
 import { answerableLater, questionWords } from './en/questions.ts';
+import { rememberedWords } from './en/remembered.ts';
 import { rulesSaidAt, type SafetyRuleId, safetyRules } from './en/safety.ts';
 import { safetyMomentsOf } from './en/safety-moments.ts';
 import { nextStepOf } from './en/standing.ts';
@@ -60,6 +61,11 @@ function composeEnglish({ outcomes, scene, question, microphone }: Composing): C
   if (scene.firstPlan) {
     parts.push(openingWords(scene));
     keys.push('the-day');
+    const remembered = rememberedWords(scene.dinner);
+    if (remembered !== silent) {
+      parts.push(remembered);
+      keys.push('kitchen-remembered');
+    }
   }
   parts.push(...wordsTogether(told, scene));
   parts.push(tableTail(outcomes, parts, scene));

@@ -1,7 +1,7 @@
 /** What is known of a kitchen: checks of its thermometer, and what a dinner taught. */
 import { describe, expect, it } from 'vitest';
 import { fahrenheitOfCelsius } from '../../src/base/units.ts';
-import { usualKitchen } from '../../src/planner/heat/prior.ts';
+import { usualKitchen } from '../../src/kitchen/forecast.ts';
 import { rememberedKitchen } from '../../src/planner/heat/remember.ts';
 import { boilingCelsiusAt, offsetFromCheck } from '../../src/planner/heat/thermometer-check.ts';
 

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { Household } from '../../src/household/household.ts';
 import { openMemoryJournal } from '../../src/journal/memory.ts';
 import { inThisThread } from '../../src/session/compute.ts';
-import { learntOf } from '../../src/session/learnt.ts';
+import { learntBefore, learntOf } from '../../src/session/learnt.ts';
 import { openSession } from '../../src/session/session.ts';
 import { cards, opening } from '../harness/day.ts';
 
@@ -19,7 +19,7 @@ test('a slow roast in a kitchen opens the next dinner with a cooler oven', async
     opening: () => opening,
     open: (dinner, first) =>
       openSession({ dinner, journal, compute: inThisThread, cards, opening: first }),
-    learnt: (dinner, facts) => learntOf(dinner, facts, inThisThread),
+    learnt: () => learntBefore(journal, inThisThread),
   });
   const say = (text: string, minutes: number): Promise<unknown> =>
     household.say({ text, at: noon + minutes * minute });
@@ -46,6 +46,18 @@ test('a slow roast in a kitchen opens the next dinner with a cooler oven', async
     { text: 'dinner at seven for six, medium rare', at: noon + 8 * 24 * 60 * minute },
     next.id,
   );
-  const view = await household.view(next);
-  expect(view.forecast?.assumptions.join(' ')).toMatch(/oven is taken to run .* cool/);
+  const said = (await household.facts(next)).filter((fact) => fact.type === 'replied');
+  expect(
+    said.filter((one) => one.text.includes('From earlier dinners, your oven runs')),
+  ).toHaveLength(1);
+  const assumed = async (): Promise<string> =>
+    (await household.view(next)).forecast?.assumptions.join(' ') ?? '';
+  expect(await assumed()).toMatch(/oven is taken to run .* cool/);
+  const later = noon + 8 * 24 * 60 * minute;
+  await household.say({ text: 'forget what you know of the oven', at: later }, next.id);
+  expect(await assumed()).toMatch(/oven is taken to have stood as set/);
+  const after = await learntOf(next.id, await household.facts(next), inThisThread);
+  expect(after?.ovenBiasKelvin.mean).toBe(0);
+  await household.say({ text: 'my oven runs 20 hot', at: later }, next.id);
+  expect(await assumed()).toMatch(/oven is taken to run 20 °F hot/);
 });

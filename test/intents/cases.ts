@@ -160,6 +160,16 @@ export const cases: Case[] = [
   ...same('ask-next', ["what's next", 'what do I do now', 'what should I do next']),
   ...same('ask-status', ['where are we', 'how are we doing', "how's it going"]),
   ...same('ask-plan', ["what's the plan", 'read me the plan', 'tell me the whole plan']),
+  ...same('forget-kitchen', [
+    ['forget what you know of the oven', { about: 'oven' }],
+    ['forget everything you learnt about my oven', { about: 'oven' }],
+    ["don't trust what you learned about my thermometer", { about: 'thermometer' }],
+  ]),
+  ...same('report-thermometer', [
+    ['my thermometer reads two degrees high', { bias: 2 }],
+    ['the probe reads 3 low', { bias: -3 }],
+    ['my thermometer always runs 4 degrees hot', { bias: 4 }],
+  ]),
   ...same('ask-slice', [
     'how pink will it be',
     'what will the slice look like',

@@ -10,7 +10,7 @@ import {
   kelvinOfFahrenheitDegrees,
   kilogramsOfPounds,
 } from '../../base/units.ts';
-import type { ForecastQuestion, KitchenBelief } from '../../kitchen/forecast.ts';
+import { type ForecastQuestion, type KitchenBelief, usualKitchen } from '../../kitchen/forecast.ts';
 import { offsetFromCheck } from '../../planner/heat/thermometer-check.ts';
 import { cutNames, cutOf } from './cuts.ts';
 
@@ -182,14 +182,15 @@ function kitchenOf(kitchen: Wire['kitchen']): KitchenBelief | undefined {
     }) ??
     otherwise;
   return {
-    ovenBiasKelvin: kelvin(kitchen.ovenBiasKelvin, kitchen.ovenBiasFahrenheit, {
-      mean: 0,
-      deviation: 9,
-    }),
+    ovenBiasKelvin: kelvin(
+      kitchen.ovenBiasKelvin,
+      kitchen.ovenBiasFahrenheit,
+      usualKitchen.ovenBiasKelvin,
+    ),
     thermometerOffsetKelvin: kelvin(
       kitchen.thermometerOffsetKelvin ?? checked(kitchen.thermometerCheck),
       kitchen.thermometerOffsetFahrenheit,
-      { mean: 0, deviation: 0.7 },
+      usualKitchen.thermometerOffsetKelvin,
     ),
   };
 }

@@ -53,6 +53,7 @@ import { forgotten } from './recognisers/forgotten.ts';
 import { guests } from './recognisers/guests.ts';
 import { hands } from './recognisers/hands.ts';
 import { haveList, inHouse } from './recognisers/house.ts';
+import { kitchenBelief } from './recognisers/kitchen-belief.ts';
 import { lack } from './recognisers/lack.ts';
 import { menu } from './recognisers/menu.ts';
 import { method } from './recognisers/method.ts';
@@ -94,6 +95,8 @@ const across: readonly Recogniser[] = [
   haveList,
   // "how pink would it be if we took it out now" is one question, and nothing is out.
   askSlice,
+  // "forget what you know of the oven" skips no step of it.
+  kitchenBelief,
 ];
 
 const within: readonly Recogniser[] = [

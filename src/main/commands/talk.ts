@@ -4,7 +4,9 @@ import picocolors from 'picocolors';
 import { hourMilliseconds, localTime } from '../../base/time.ts';
 import { type Style, talk } from '../../bridges/terminal/talk.ts';
 import type { Card } from '../../kitchen/card.ts';
+import type { KitchenBelief } from '../../kitchen/forecast.ts';
 import { inThisThread } from '../../session/compute.ts';
+import { learntBefore } from '../../session/learnt.ts';
 import type { Journal, Session } from '../../session/ports.ts';
 import { openSession } from '../../session/session.ts';
 import { systemAlarm, systemClock } from '../clock.ts';
@@ -47,11 +49,19 @@ async function dinnerOf(
   cards: readonly Card[],
 ): Promise<Session> {
   const opening = openingOf(randomInt(1, 2 ** 31));
-  const open = (dinner: string): Promise<Session> =>
-    openSession({ dinner, journal, compute: inThisThread, cards, opening });
-  if (named !== undefined) return open(named);
-  const now = systemClock.now();
+  const open = (dinner: string, kitchen?: KitchenBelief): Promise<Session> =>
+    openSession({
+      dinner,
+      journal,
+      compute: inThisThread,
+      cards,
+      opening: { ...opening, kitchen },
+    });
   const dinners = await journal.dinners();
+  const remembered = (): Promise<KitchenBelief | undefined> => learntBefore(journal, inThisThread);
+  if (named !== undefined)
+    return open(named, dinners.some((one) => one.id === named) ? undefined : await remembered());
+  const now = systemClock.now();
   const newest = dinners[0];
   if (newest) {
     const session = await open(newest.id);
@@ -60,7 +70,7 @@ async function dinnerOf(
     const lately = Math.max(newest.lastAt, table) > now - overAfterMilliseconds;
     if (view.stage !== 'put-away' && lately) return session;
   }
-  return open(freshName(localTime(now, opening.timeZone).date, dinners));
+  return open(freshName(localTime(now, opening.timeZone).date, dinners), await remembered());
 }
 
 /** A new dinner is called by its day: "2026-12-19", the second of a day "2026-12-19-2". */

@@ -1,5 +1,10 @@
 /** What is believed of one roast at the last evidence: members, weights, and which readings to doubt. */
-import type { ForecastQuestion, KitchenBelief, OvenSetting } from '../../kitchen/forecast.ts';
+import {
+  type ForecastQuestion,
+  type KitchenBelief,
+  type OvenSetting,
+  usualKitchen,
+} from '../../kitchen/forecast.ts';
 import { type Suspect, suspectsAmong } from './doubt.ts';
 import { type Ensemble, ensembleOf, followed, type Population } from './ensemble.ts';
 import { type Posterior, weigh } from './evidence.ts';
@@ -13,7 +18,7 @@ import {
   standard,
   widened,
 } from './near.ts';
-import { drawNormals, usualKitchen } from './prior.ts';
+import { drawNormals } from './prior.ts';
 import { thinned } from './thin.ts';
 import { meanAndDeviation } from './weighted.ts';
 

@@ -5,7 +5,7 @@
  */
 import { seeded } from '../../base/random.ts';
 import { clamp } from '../../base/units.ts';
-import type { ForecastQuestion, KitchenBelief } from '../../kitchen/forecast.ts';
+import { type ForecastQuestion, usualKitchen } from '../../kitchen/forecast.ts';
 import { type Cylinder, cylinderOf, defaultKilogramsPerBone, usualAxisOf } from './geometry.ts';
 import { meatProperties } from './material.ts';
 import type { OvenHabit } from './oven.ts';
@@ -50,12 +50,6 @@ export interface Member {
   /** Multiplies the time left from the last evidence on: what no parameter of the model can express. */
   pace: number;
 }
-
-/** Without a word about this kitchen: a household oven is some 10 K off, a thermometer half a kelvin. */
-export const usualKitchen: KitchenBelief = {
-  ovenBiasKelvin: { mean: 0, deviation: 9 },
-  thermometerOffsetKelvin: { mean: 0, deviation: 0.7 },
-};
 
 /** Widths are standard deviations, of the logarithm where a factor is meant. */
 const widths = {

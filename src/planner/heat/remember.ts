@@ -1,6 +1,5 @@
 /** What one dinner taught of a kitchen, as the next one may believe it. */
-import type { KitchenBelief } from '../../kitchen/forecast.ts';
-import { usualKitchen } from './prior.ts';
+import { type KitchenBelief, usualKitchen } from '../../kitchen/forecast.ts';
 
 /**
  * An oven is not quite the same next month (another shelf, a seal, a cleaned fan), nor a thermometer

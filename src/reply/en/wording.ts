@@ -139,6 +139,13 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
       say`Your oven runs ${degreesApart(Math.abs(kelvin), scene.dinner.units)} ${kelvin >= 0 ? 'hot' : 'cool'}; I count on that.`,
       scene.stage === 'low-roast' || scene.stage === 'sear' ? pullWords(scene) : silent,
     ]),
+  'thermometer-bias': ({ kelvin }, scene) =>
+    say`Your thermometer reads ${degreesApart(Math.abs(kelvin), scene.dinner.units)} ${kelvin >= 0 ? 'high' : 'low'}; I count on that.`,
+  'kitchen-forgotten': ({ about }, scene) =>
+    sentences([
+      say`Forgotten: I take your ${about} for what it says.`,
+      scene.stage === 'low-roast' || scene.stage === 'sear' ? pullWords(scene) : silent,
+    ]),
   'oven-hot': (_, scene) =>
     scene.plan && scene.stage === 'preheat'
       ? say`Good. The roast goes in at ${clock(scene.plan.roastInAt, scene.dinner)}.`
