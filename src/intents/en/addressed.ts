@@ -99,7 +99,7 @@ function spokenToOthers(line: string, intent: string): boolean {
     return / (kids|boys|girls|children|you lot|you two|listening|dog|darling|yourselves|dave|mum|dad) /.test(
       line,
     );
-  return / (darling|sweetheart|sweetie|honey|babe|boys|girls|kids) ,? ?(can|could|will|would|put|get|take|turn|pass) /.test(
+  return / (darling|sweetheart|sweetie|honey|babe|boys|girls|kids) ,? ?(can|could|will|would|put|get|take|turn|pass) (?!not )/.test(
     line,
   );
 }

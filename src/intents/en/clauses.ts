@@ -276,7 +276,7 @@ export function trimmed(tokens: readonly Token[]): Token[] {
       const next = tokens[start + length]!.word;
       if (
         length === 1 &&
-        /^(is|are|of|back|will|would|we|done|done|set|rare)$/.test(next) &&
+        /^(is|are|of|back|will|would|we|done|done|set|rare|what)$/.test(next) &&
         /^(there|all|now|like|right|look)$/.test(tokens[start]!.word)
       )
         continue;

@@ -128,6 +128,6 @@ export const commonWords: ReadonlySet<string> = new Set(
    wholly whoops wicked wide wider wife wildly will wipe wiped wise wish wishes with within without
    wobble wobbly woke wonder wonderful wondering wonky wont wood word words work worked working
    works worn worried worries worry worrying worse worst worth would wound wow wrap wrapped wrecked
-   bodies crew bum bums gang shown peoples headcount altogether wretched write wrong wrongly yay yeah yell yelling yep yes yesterday yet yikes yonks young
+   final earliest latest outside meantime bodies crew bum bums gang shown peoples headcount altogether wretched write wrong wrongly yay yeah yell yelling yep yes yesterday yet yikes yonks young
    younger your yours yup zap zero zone`.split(/\s+/),
 );

@@ -66,7 +66,7 @@ import { plateTroubles } from './recognisers/plate-troubles.ts';
 import { progress } from './recognisers/progress.ts';
 import { readings } from './recognisers/readings.ts';
 import { roast } from './recognisers/roast.ts';
-import { serving } from './recognisers/serving.ts';
+import { notBefore, serving } from './recognisers/serving.ts';
 import { setup } from './recognisers/setup.ts';
 import { musing, shortQuestions } from './recognisers/short-questions.ts';
 import { early, fragments, yesAndNo } from './recognisers/talk.ts';
@@ -135,6 +135,7 @@ const within: readonly Recogniser[] = [
   notes,
   // "guests are late 30 minutes" and "two more are coming" before counts and times.
   behind,
+  notBefore,
   serving,
   guests,
   hands,

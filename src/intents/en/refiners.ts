@@ -308,6 +308,15 @@ function oncePerMeaning(heard: readonly Placed[]): Placed[] {
   return out;
 }
 
+/** "scratch that, 97 not 79" and "b? no, option two" say what counts; what was taken back is in it. */
+function withoutTakenBack(heard: readonly Placed[]): Placed[] {
+  const has = (intent: string): boolean => heard.some((one) => one.meaning.intent === intent);
+  return heard.filter(
+    ({ meaning }) =>
+      !(meaning.intent === 'undo' && has('correct')) && !(meaning.intent === 'deny' && has('choose')),
+  );
+}
+
 /** "Is it all right for my granny, pink": one question, and safety is what it asks. */
 function safetyFirst(heard: readonly Placed[]): Placed[] {
   const safety = heard.some((one) => one.meaning.intent === 'ask-safety');
@@ -357,6 +366,7 @@ export const refiners: readonly Refiner[] = [
   pausedFirst,
   notesOfPronouns,
   safetyFirst,
+  withoutTakenBack,
   withoutManners,
   oncePerMeaning,
 ];

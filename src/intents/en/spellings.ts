@@ -33,6 +33,7 @@ export const whole: Record<string, string> = {
   youve: 'you have',
   thats: 'that is',
   whats: 'what is',
+  longs: 'long is',
   hows: 'how is',
   wheres: 'where is',
   whens: 'when is',
@@ -286,6 +287,7 @@ export const fillers = new Set([
 ]);
 
 export const fillerPhrases: readonly (readonly string[])[] = [
+  ['you', 'know', 'what'],
   ['you', 'know'],
   ['sort', 'of'],
   ['kind', 'of'],

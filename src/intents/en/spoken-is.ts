@@ -10,10 +10,10 @@ import { otherTopics } from './other-topics.ts';
 import { uncardedStems } from './uncarded-dishes.ts';
 
 const kin =
-  /^(mum|mom|mam|dad|gran|grandma|granny|nan|nana|grandad|grandpa|mother|father|sister|brother|wife|husband|partner|aunt|auntie|uncle|cousin|niece|nephew|son|daughter|kid|boy|girl|lad|baby|toddler|neighbour|friend|mate|boyfriend|girlfriend|babysitter|guest|gang|crew|family|everyone|everybody|nobody|someone|somebody|food|game|phone|dinner|lunch|table|kettle|timer|alarm|tray|pan|fan|rack|foil|thing|tin|fat|crust|kitchen|smoke|doorbell|taxi|train)$/;
+  /^(mum|mom|mam|dad|gran|grandma|granny|nan|nana|grandad|grandpa|mother|father|sister|brother|wife|husband|partner|aunt|auntie|uncle|cousin|niece|nephew|son|daughter|granddaughter|grandson|kid|boy|girl|lad|baby|toddler|neighbour|friend|mate|boyfriend|girlfriend|babysitter|guest|gang|crew|family|everyone|everybody|nobody|someone|somebody|food|game|phone|dinner|lunch|table|kettle|timer|alarm|tray|pan|fan|rack|foil|thing|tin|fat|crust|kitchen|smoke|doorbell|taxi|train)$/;
 /** What leads on from "is" and from "has". */
 const leads =
-  /^(\w+ing|on|in|at|not|a|an|the|my|our|all|here|there|late|ill|sick|out|up|off|vegan|vegetarian|veggie|pregnant|allergic|diabetic|coeliac|celiac|lactose|gluten|intolerant|frail|elderly|coming|very|only|so|too|ready|done|five|seventy|eighty|ninety|sixty|\d+|doing|helping|happy|hot|full|ruined|burnt|black|gone|got|been|bailed|cancelled|dropped|arrived|brought|put|just|also|going|one|two|three|four)$/;
+  /^(\w+ing|on|in|at|not|a|an|the|my|our|all|here|there|late|ill|sick|out|up|off|vegan|vegetarian|veggie|pregnant|allergic|diabetic|coeliac|celiac|lactose|gluten|intolerant|frail|elderly|coming|very|only|so|too|ready|done|five|\w+teen|six|seven|eight|nine|ten|eleven|twelve|seventy|eighty|ninety|sixty|\d+|doing|helping|happy|hot|full|ruined|burnt|black|gone|got|been|bailed|cancelled|dropped|arrived|brought|put|just|also|going|one|two|three|four)$/;
 const verbs =
   /(ches|shes|xes|zes|ies|ings|ows|ays)$|^(does|goes|gets|puts|takes|makes|lets|needs|wants|looks|smells|tastes|seems|thanks|lots|hours|means|minutes|dollars|hers|ours|yours|theirs|always|perhaps|sometimes|besides|towards|whoops|heads|upstairs|downstairs|pots|pops|sits|sets)$/;
 const possession =

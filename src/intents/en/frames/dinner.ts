@@ -202,7 +202,7 @@ export const guestsFrame: Frame = {
       holds(match, arriving) &&
       !holds(
         match,
-        / (he|it|not|train|parcel|pizza|post|late|minutes|when|if|will|going|to help|more|helper|hands|extra|potatoes|oven|bird|roast|mail|package|who|till|before|after|once|unless|has come to|come to|come on|come out) /,
+        / (done|all set|ready|good here|fine|under control|he|it|not|train|parcel|pizza|post|late|minutes|when|if|will|going|to help|more|helper|hands|extra|potatoes|oven|bird|roast|mail|package|who|till|before|after|once|unless|has come to|come to|come on|come out) /,
       )
     ) {
       const coming = holds(match, / (come|came|is in|are in) /) && value !== undefined;

@@ -5,7 +5,7 @@ import { donenessOf } from '../recognisers/doneness.ts';
 import { holds } from './words.ts';
 
 const people =
-  /(?:my |our |the |a |one |old |little |wee |young |her |his )*((?:mother|father|sister|brother|daughter|son) in law|in laws|dad|daddy|da|mum|mummy|mammy|ma|mother|father|gran|granny|grandma|grandmother|grandad|grandfather|grandpa|grandparents|gramps|nan|nana|nanna|sister|brother|wife|husband|hubby|missus|fiance|fiancee|partner|aunt|auntie|aunty|uncle|cousins?|niece|nephew|son|daughter|stepson|stepdaughter|stepdad|stepmum|grandson|granddaughter|grandkids|kid|kids|kiddies|child|children|girls?|boys?|lad|lads|lass|lasses|wean|weans|bairn|bairns|toddlers?|baby|twins|teenagers?|neighbours?|friends?|mates?|guest|guests|girlfriend|boyfriend|boss|roommate|housemate|flatmate|colleague|little ones|littlies|wee ones|little one|parents)(?: is)?/;
+  /(?:my |our |the |a |one |old |little |wee |young |her |his )*((?:mother|father|sister|brother|daughter|son) in law|in laws|dad|daddy|da|mum|mummy|mammy|ma|mother|father|gran|granny|grandma|grandmother|grandad|grandfather|grandpa|grandparents|gramps|nan|nana|nanna|sister|brother|wife|husband|hubby|missus|fiance|fiancee|partner|aunt|auntie|aunty|uncle|cousins?|niece|nephew|son|daughter|stepson|stepdaughter|stepdad|stepmum|grandson|granddaughter|grandkids|kid|kids|kiddies|child|children|girls?|boys?|lad|lads|lass|lasses|wean|weans|bairn|bairns|toddlers?|baby|twins|teenagers?|neighbours?|friends?|mates?|guest|guests|girlfriend|boyfriend|boss|roommate|housemate|flatmate|colleague|little ones|littlies|wee ones|small ones|little one|parents)(?: is)?/;
 export const peopleOnly = new RegExp(`(?<=^| )${people.source}(?= |$)`);
 const diets =
   /(?<= )(vegetarians?|vegans?|veggie|veggies|pescatarians?|pescetarians?|halal|kosher|plant based|vegetables only|only vegetables|gluten free|keto|off meat|meat free|does not eat animals)(?= )/;
@@ -147,7 +147,7 @@ function ageIn(match: Match, line: string, kin: boolean): boolean {
     const quantity = match.quantityOfMark(mark);
     if (quantity?.kind !== 'number' || quantity.value >= 110) return false;
     const around = line.replace(mark, '<#>');
-    const months = /<#> months? old/.test(around) || /<#> weeks? old/.test(around);
+    const months = /<#> months? (old |$)/.test(around) || /<#> weeks? old/.test(around);
     const says =
       / (is|are|is only|is nearly|is almost|turns|turned|aged|turning|just turned) <#> (years? old |years? |$|now |and )|<#> ?(year|years) old|^ ?<#> year old/.test(
         around,
@@ -197,7 +197,7 @@ function earlyMeal(match: Match, line: string, who: string | undefined): Meaning
   )
     return undefined;
   if (
-    !/^(kids|kiddies|child|children|toddlers?|baby|little ones?|littlies|wee ones?|weans?|bairns?|boys?|girls?|twins|grandkids|gran|granny|grandma|grandmother|grandad|grandpa|grandfather|nan|nana|nanna|mum|dad|mother|father|uncle|aunt|auntie|sister|brother|son|daughter|niece|nephew)/.test(
+    !/^(kids|kiddies|child|children|toddlers?|baby|little ones?|littlies|wee ones?|small ones?|weans?|bairns?|boys?|girls?|twins|grandkids|gran|granny|grandma|grandmother|grandad|grandpa|grandfather|nan|nana|nanna|mum|dad|mother|father|uncle|aunt|auntie|sister|brother|son|daughter|niece|nephew)/.test(
       who,
     ) ||
     / (late|arrive|arrives|come|comes|coming|here|bring|in|minutes|oven|bed|train|plane|we|all of us|everyone|guests|reads) /.test(

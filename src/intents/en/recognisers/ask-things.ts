@@ -10,6 +10,7 @@ export const askThings: Recogniser = {
     ...phrases(
       [
         '(safe|unsafe|dangerous|food poisoning|poison|make (us|them|me|him|her|anyone) (ill|sick)|get (sick|ill)|salmonella|bacteria|e coli|go off|gone off|make you ill|ok to leave|spoil|risky|safely)',
+        '(can|could|should|may|is it ok for|ok for|all right for|fine for|suitable for|good for) * {n:number} (year|years|month|months) old',
         '(can|could|should|may|is it ok for|ok for|all right for|fine for|suitable for|good for) * (pregnant|baby|toddler|elderly|chemo|immunocompromised) ',
         '(rare|medium rare|pink|medium|it|this|that|{temperature}) [ok|fine|all right|suitable|safe|good|enough] for [my|our|the|a|someone|a very] [{thing:thing}] (pregnant|gran|grandma|kids|children|toddler|baby|mum|dad|elderly|sister|nan|grandad)',
         '(can|should|may) [my|the] [pregnant|old|elderly] (sister|gran|kids|wife|mum|nan|baby|toddler|children|daughter|grandma|pregnant women|dad|grandmother|grandad) [also] (eat|have) ',
@@ -25,7 +26,7 @@ export const askThings: Recogniser = {
         '(can|could|may|should) (i|we|you) (use|substitute|swap|replace|do it with|make it with|get away with|try|sub|go with) [some|the|a|in] {thing:thing} (instead|for|instead of|rather than|in place of|with it|in it|$)',
         '(what|is there anything|anything|what else) [can|could|should|do] [i|we|you] [use] (instead of|in place of|replace|substitute for|as a substitute for|as a replacement for|instead) [the] [{thing:thing}] $',
         '(substitute|replacement|alternative|swap|stand in) (for|to) [the] {thing:thing} $',
-        '(does|would|will|do) {thing:thing} (work|do|work instead|be ok instead|do instead) $',
+        '(does|would|will|do) {thing:thing} (work|do|work instead|be ok instead|do instead) [in it|in there|for it|for that|in the {z:thing}|for the {z2:thing}|$] $',
         'is {thing:thing} (ok|fine|good|all right) instead',
         '(without|if i have no|if there is no|do not have|no) {thing:thing} $',
         'what (if|can i do if) (i|we) (do not have|have no|have not got) [any|a] {thing:thing}',

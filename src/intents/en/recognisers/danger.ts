@@ -15,6 +15,8 @@ interface Danger {
 
 const limb =
   / (hand|hands|finger|fingers|fingertip|fingertips|thumb|thumbs|palm|palms|wrist|arm|arms|forearm|elbow|knuckle|knuckles|foot|feet|toe|toes|leg|face|cheek|eye|eyes|neck|chest|skin|knee) /;
+const cutLimb =
+  / (hand|hands|finger|fingers|fingertip|fingertips|thumb|thumbs|palm|palms|wrist|arm|forearm|elbow|knuckle|knuckles|foot|toe|leg|knee|skin) /;
 const person =
   / (i|me|my|myself|he|him|his|himself|she|her|herself|mum|mummy|dad|daddy|mother|father|gran|granny|grandma|grandmother|grandad|grandpa|grandfather|nan|nana|nanna|uncle|aunt|auntie|wife|husband|son|daughter|kid|child|toddler|baby|boy|girl|brother|sister|cousin|neighbour|guest|somebody|someone|friend|partner|lad) /;
 const harm =
@@ -70,7 +72,7 @@ const dangers: readonly Danger[] = [
     kind: 'cut',
     words: [
       / (cut|cuts|cutting|sliced|slice|slicing|nick|nicked|gash|gashed|stabbed|stab|slashed|chopped|skinned|grated|punctured|jabbed|spiked|knife|peeler|mandoline|mandolin|grater|blade|took the (top|tip|end) off|lost the tip) /,
-      limb,
+      cutLimb,
       / (my|me|his|her|their|own|in|into|off|through|of) /,
     ],
     not: / (finger food|fingers crossed|fish fingers|ladies fingers|lady fingers|chicken|by hand|hand me|hands on|on hand|in hand|second hand|give|lend|gave|other hand|a hand|hair|lamb is|of lamb|shoulder|watch your|mind your|careful|keep|hand over|fingers thick|finger thick|finger sized|thumb sized|carrots into|potatoes into|foot (high|long)|skin on|skin off|the skin|face down|face up|eye of|eye round) /,
@@ -81,7 +83,7 @@ const dangers: readonly Danger[] = [
       / (bleeding|bleed|bleeds|bled|blood) /,
       / (i|i am|me|my|finger|thumb|hand|palm|everywhere|he is|she is|his|her|will not stop|would not stop|a lot|lots|loads|badly|pouring|dripping down|all over the (board|place|counter|floor|kitchen|worktop)|gushing|towel) /,
     ],
-    not: / (blood (pressure|orange|oranges|type|test|sugar|pudding|sausage|bank|red|moon)|meat|roast|joint|beef|lamb|raw|rare|middle|pink|like (it|mine)|nose|units|half blood|blue blood|in the pan|is (it|that) blood|juices?|no blood|without blood|with blood|heart|gums|eat|eats) /,
+    not: / (blood (pressure|orange|oranges|type|test|sugar|pudding|sausage|bank|red|moon)|meat|roast|joint|beef|lamb|raw|rare|middle|pink|like (it|mine)|drop of blood|medium|well done|pinker|after it|nose|units|half blood|blue blood|in the pan|is (it|that) blood|juices?|no blood|without blood|with blood|heart|gums|eat|eats) /,
   },
   {
     kind: 'fall',

@@ -10,9 +10,10 @@ export const publicTable: Recogniser = {
   phrases: [
     ...phrases(
       [
-        '(cooking|roasting|this is|it is|doing this|doing it|feeding|catering) [this] [for] (the public|a church supper|a church dinner|a charity dinner|a charity supper|a restaurant|a cafe|a pub|paying guests|customers|a school|a fundraiser|a wedding|a village fete|a soup kitchen|a care home)',
+        '(cooking|roasting|this is|it is|doing this|doing it|feeding|catering) [this] [for] (the public|a church supper|a church dinner|a charity dinner|a charity supper|a restaurant|a cafe|a pub|paying guests|customers|a fundraiser|a wedding|a village fete|a soup kitchen|a care home)',
         '(church|charity|fundraising|parish|village|community) (supper|dinner|lunch|meal)',
         '(selling|sell) (it|this|plates|tickets|the slices)',
+        '(cooking|roasting|catering|feeding) [this] [for] a school',
         '(paying|ticketed) (guests|customers|diners)',
       ],
       { intent: 'feed-public' },

@@ -56,6 +56,12 @@ export const doneness: Recogniser = {
         const value = donenessOf(said) ?? donenessOf(match.line);
         const line = ` ${match.line}`;
         if (/^(not|no) (?!pink|blood)/.test(match.line)) return undefined;
+        // "carved, lovely and pink" tells how it came out.
+        if (
+          /^(carve|served|put-away)$/.test(match.context.stage ?? '') &&
+          !/ (want|like|would|prefer|make|wants|likes|take) /.test(` ${match.line}`)
+        )
+          return undefined;
         if (!value) return undefined;
         if (
           /well done (you|everyone|everybody|mate|team|all|that|son|to)/.test(line) ||

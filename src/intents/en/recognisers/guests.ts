@@ -99,6 +99,7 @@ export const guests: Recogniser = {
       [
         '{n:number} (fewer|less|down) [people|guests|of us|for dinner|$]',
         '^ [we are|that is|it is|so|now] [down|short|minus|less] {n:number} (short|down|fewer|less|guests down) $',
+        '^ [so] (take|knock|scratch) {n:number} off $',
         '^ [so] (we are|that is|table is|numbers are) (down|minus|short|short of) {n:number} [people|guests|persons|now] $',
         '(we lost|have lost|lost) {n:number} [of them|people|guests|of us|$]',
         '(take|knock|cross|strike|cut|scratch|subtract|remove) [off] {n:number} (people|guest|guests|person|heads|places|place) [off|from] [the|our|my] [numbers|number|list|table|count|headcount|guest list|places|$]',
@@ -164,7 +165,10 @@ export const guests: Recogniser = {
         '(cooking for|party of|table of|group of) {n:number}',
       ],
       (match) => {
-        const count = match.count('n');
+        // "my parents, the four of us and aunt Jo, so seven": the sum that was said.
+        const total = / (?:so|makes|altogether|total) (<n\d+>) $/.exec(match.whole)?.[1];
+        const sum = total && match.withGroups({ n: `${total} ` }).count('n');
+        const count = sum === undefined || sum === '' ? match.count('n') : sum;
         const said = match.groups.n!;
         const after = match.line.slice(match.line.indexOf(said) + said.length);
         if (

@@ -99,7 +99,7 @@ export const skip: Recogniser = {
         return step &&
           !(
             /^(butter|salt|french|rest|season)$/.test(verb) &&
-            /^(no|leave|give|drop|forget|pass)/.test(match.line)
+            /^(no|leave|give|drop|forget|pass) /.test(match.line)
           ) &&
           !(step === 'sear' && match.line.startsWith('no '))
           ? { intent: 'skip-step', step }

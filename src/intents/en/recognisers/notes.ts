@@ -1,6 +1,7 @@
 /** What is noted of a guest: vulnerable, allergic, on a diet, a slice done otherwise, an earlier meal. */
 import type { Recogniser } from '../../recogniser.ts';
 import { phrases } from '../vocabulary.ts';
+import { commonWords } from '../common-words.ts';
 import { donenessOf } from './doneness.ts';
 
 /** Words of a wish before it: "I'd like it rare" and "aiming to eat at eight" speak of all. */
@@ -48,6 +49,7 @@ export const notes: Recogniser = {
       (match) => {
         const who = person(match.words('who'));
         const value = match.mealTime('clock');
+        if (!isPerson(who) && !/(one|ones|law|little)$/.test(who) && (who.includes(' ') || commonWords.has(who))) return undefined;
         if (
           !who ||
           notAGuest.test(who) ||
@@ -98,6 +100,7 @@ export const notes: Recogniser = {
       [
         '{who:thing} (is|are|has gone|has turned|has become|went|have gone|is a|are both|is now) [now|a|an|both] (vegetarian|vegan|veggie|pescatarian|kosher|halal|gluten free|keto|vegetarians|vegans|teetotal|muslim|jewish|hindu|pescetarian)',
         '{who:thing} (does not|do not|will not) eat (meat|beef|red meat|pork|lamb|dairy|gluten|fish)',
+        '(gluten free|dairy free|vegetarian|vegan|halal|kosher|meat free|veggie) for {who:thing} $',
         '{who:thing} (is|are) [a|an] (vegetarian|vegan)',
         '(one|two|{n:number}) (vegetarian|vegan|vegetarians|vegans|veggie)',
       ],

@@ -35,10 +35,42 @@ const prepared: readonly [RegExp, 'whole' | 'tied-back' | 'rolled' | 'stuffed' |
   [/\bwhole\b/, 'whole'],
 ];
 
+/** "one kilo seven", "one kilo eight hundred": what follows whole kilos are parts of one. */
+function withTenths(weight: { value: number; unit: string }, match: Match): number {
+  if (weight.unit !== 'kg' || !Number.isInteger(weight.value)) return weight.value;
+  const mark = /<w\d+> (?:and )?(<n\d+>) (?!bone|rib|people|of us|guests|adults)/.exec(match.line)?.[1];
+  const part = mark ? match.withGroups({ n: `${mark} ` }).number('n') : Number.NaN;
+  if (part >= 1 && part < 10) return weight.value + part / 10;
+  return part >= 100 && part < 1000 ? weight.value + part / 1000 : weight.value;
+}
+
 export const roast: Recogniser = {
   name: 'roast',
   moods: ['statement', 'intention', 'request', 'negative'],
   phrases: [
+    // "rib, 3 bone, 6.8": a weight without its unit, beside the rest of the roast.
+    ...phrases('^ {x:number} $', (match) => {
+      const value = match.number('x');
+      const roastHeard = match.before.some((one) => one.intent === 'describe-roast');
+      return roastHeard && !Number.isInteger(value) && value > 1 && value < 40
+        ? { intent: 'describe-roast', weight: value, weightUnit: match.context.units.weight }
+        : undefined;
+    }),
+    ...phrases(
+      [
+        '(in|from|out of) the freezer',
+        '(hard as a (rock|brick)|rock hard|solid as a rock|a block of ice|like a brick|frozen through|icy in the middle)',
+      ],
+      (match) =>
+        /^(planning|prep)?$/.test(match.context.stage ?? '') &&
+        !/ (peas|potatoes|puddings|pastry|put|leftovers|ice cream|stock|bread|rolls|space|room) /.test(
+          ` ${match.whole}`,
+        ) &&
+        (match.before.some((one) => one.intent === 'describe-roast') ||
+          / (it|roast|joint|meat|beef|lamb|pork|rib) /.test(` ${match.line}`))
+          ? { intent: 'describe-roast', frozen: true }
+          : undefined,
+    ),
     ...phrases(
       [
         '[it is|we have|we have got|i have got|i have|i got|we got|i have bought|we have bought|i bought|we bought|i am doing|i am roasting|i am cooking|we are doing|we are having|got|bought|cooking|roasting|doing|starting with|the roast is|the joint is|the beef is|this is|with|it weighs|there is] [a|an|the|one|my|our] [about|big|nice|lovely|small|large|whole|beautiful|half|good|massive|boneless|frozen|bone in] [{w:weight}] [of|,|in weight] [a|,] [beef|bone in|boneless|boned and rolled|boned|rolled|whole|standing|tied|stuffed|frozen|grass fed|dry aged] [{n:number} (bone|bones|boned|rib|ribs|-) [in|,]] [bone in|boneless|boned|rolled|standing|beef|whole|stuffed|frozen|prime] @cut [roast|joint|of beef|of lamb|of pork|of meat] [,] [that is|at|weighing|weighs|is|about|of|it is|which is|with|,] [{v:weight}] [and|with|on] [{m:number} (bones|bone|ribs)]',
@@ -60,7 +92,12 @@ export const roast: Recogniser = {
             : match.line;
         const weight = match.quantity('w') ?? match.quantity('v');
         const bones = match.has('n') ? match.count('n') : match.count('m');
-        const kind = cutOf(line, match.context);
+        // "bit of topside, five pound odd": the cut may stand in another clause.
+        const kind =
+          cutOf(line, match.context) ??
+          (weight && /^(planning)?$/.test(match.context.stage ?? '')
+            ? cutOf(match.whole, match.context)
+            : undefined);
         const start = match.has('s') ? match.temperature('s') : undefined;
         // "took it out of the fridge at one" tells a time.
         if (match.quantity('s')?.kind === 'number' && (start?.temperature ?? 0) <= 12)
@@ -113,7 +150,9 @@ export const roast: Recogniser = {
         return {
           intent: 'describe-roast',
           ...(kind ? { cut: kind } : {}),
-          ...(weight?.kind === 'weight' ? { weight: weight.value, weightUnit: weight.unit } : {}),
+          ...(weight?.kind === 'weight'
+            ? { weight: withTenths(weight, match), weightUnit: weight.unit }
+            : {}),
           ...(bones === undefined ? {} : { bones }),
           ...(boneless === undefined ? {} : { boneless }),
           ...(how ? { prepared: how } : {}),

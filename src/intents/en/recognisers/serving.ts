@@ -16,6 +16,19 @@ const shift = (match: Match, sign: number): Meaning | undefined => {
     : undefined;
 };
 
+/** "Don't serve till twenty past seven". */
+export const notBefore: Recogniser = {
+  name: 'not-before',
+  moods: ['negative'],
+  phrases: phrases(
+    '(not|never) (serve|eat|have dinner|sit down|dish up|plate up|serve it|serve dinner|eating|serving|sitting down) (till|before|until) {clock}',
+    (match) => {
+      const time = match.mealTime('clock');
+      return time ? { intent: 'set-serving-time', time } : undefined;
+    },
+  ),
+};
+
 export const serving: Recogniser = {
   name: 'serving',
   moods: tell,
@@ -65,6 +78,7 @@ export const serving: Recogniser = {
       [
         '(@dinner|eat|eating|serve|serving|on the table|sit down|ready|we eat) [on|for|is|will be|now] [{date}] {clock:face} [{day:date}]',
         '^ (make it|make that|let us say|let us make it|say|at|by|for|around|we said|how about|shall we say|change it to|let us do|we would like|ideally|aiming for|aim for|we are aiming for|call it|it is at|it is) [{date} at] {clock:face} [{day:date}] [instead|then|$]',
+        '(aiming|aim|going|shooting) for [a] {clock} (start|kick off|sit down|dinner|finish)',
         '^ [{date}] [at] {clock:face} [for (dinner|lunch|supper|tea)|dinner|lunch|supper] [{day:date}] [instead|then|tonight] $',
         '(at|by|for) {clock:face} [{day:date}]',
         '{date} (at|by|around) {clock} [for dinner|$]',
@@ -151,6 +165,14 @@ function timeMeaning(match: Match): Meaning | undefined {
   )
     return undefined;
   if (/ (in the (middle|core|centre|center)|internal|degrees|timer|alarm|remind) /.test(line))
+    return undefined;
+  // Whoever leaves, or the latest it may be, sets no hour beside one that was said.
+  if (/ (leaves|leave|leaving|goes home|has to go|babysitter|sitter|kick off|kickoff|bedtime) /.test(line) && !mealWords.test(line))
+    return undefined;
+  if (
+    / (at the (very )?(outside|latest)|latest|at most|no later) /.test(line) &&
+    match.before.some((one) => one.intent === 'set-serving-time')
+  )
     return undefined;
   const face = match.face('clock');
   if (!face) return undefined;

@@ -141,6 +141,7 @@ const plain: readonly (readonly [readonly string[], Meaning])[] = [
       '^ how does (the|my|our) (afternoon|day|evening|rest of the day|rest of it|plan|schedule) (look|go|run) $',
       '^ what does (the|my|our) (afternoon|day|evening|rest of the day|rest of it|plan|schedule) look like $',
       '^ what (happens|is happening|do i do|goes in|goes) (and when|when) $',
+      '(run|talk|walk|take) me through the [whole|entire|rest of the|full] (afternoon|day|evening|plan|thing|meal|dinner|morning|schedule) ',
       '^ [what is] the (order|sequence) (of things|of events|of it|of jobs|again) $',
     ],
     { intent: 'ask-plan' },

@@ -1,6 +1,7 @@
 /** Phrases whose parts a comma or an "and" would tear apart. */
 import { comingTime, minutesUntil } from '../../moment.ts';
 import type { Recogniser } from '../../recogniser.ts';
+import { commonWords } from '../common-words.ts';
 import { phrases } from '../vocabulary.ts';
 
 export const together: Recogniser = {
@@ -24,6 +25,38 @@ export const together: Recogniser = {
         )
           ? undefined
           : { intent: 'add-hands', who: match.words('who') },
+    ),
+    ...phrases(
+      [
+        '^ [there is] [{n:number}] (coeliac|celiac|vegan|vegetarian|veggie|diabetic) [guest] , [that is] [my|our] {who:thing} $',
+      ],
+      (match) => {
+        const who = match.words('who');
+        if (/celiac|coeliac/.test(match.line))
+          return { intent: 'note-guest', who, need: 'allergy', value: 'coeliac' };
+        if (/diabetic/.test(match.line)) return { intent: 'note-guest', who, need: 'vulnerable' };
+        return {
+          intent: 'note-guest',
+          who,
+          need: 'diet',
+          value: /vegan/.test(match.line) ? 'vegan' : 'vegetarian',
+        };
+      },
+    ),
+    ...phrases(
+      [
+        '^ {who:word} , no {x:word} [, [and] no {y:word}] [.] $',
+        '^ {who:word} , (allergic to|allergy to|intolerant of) {x:word} [and {y:word}] [.] $',
+      ],
+      (match) => {
+        const who = match.words('who');
+        const values = ['x', 'y'].map((slot) => match.words(slot)).filter((word) => word !== '');
+        const minded =
+          /^(nuts?|peanuts?|dairy|milk|cheese|gluten|wheat|eggs?|shellfish|prawns|mustard|garlic|onions?|celery|soya?|sesame|fish|pork)$/;
+        return commonWords.has(who) || who.length < 3 || !values.every((value) => minded.test(value))
+          ? undefined
+          : values.map((value) => ({ intent: 'note-guest' as const, who, need: 'allergy' as const, value }));
+      },
     ),
     ...phrases(['between medium and (well|well done)', 'medium to well [done]'], {
       intent: 'set-doneness',
