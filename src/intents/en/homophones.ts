@@ -65,8 +65,6 @@ const rules: Record<string, readonly Rule[]> = {
     },
     { before: /\b(rib|the|my) $/, after: /^$/, instead: 'roast' },
   ],
-  pool: [{ before: /\b(i|we|to|should|do) $/, instead: 'pull' }],
-  mr: [{ after: /^($|[,.] )/, instead: 'medium rare' }],
   roost: [{ instead: 'roast' }],
   meet: [{ before: /\b(the|my|our|of) $/, instead: 'meat' }],
   robe: [{ before: /\b(the|my|a|in) $/, instead: 'probe' }],

@@ -313,7 +313,8 @@ function withoutTakenBack(heard: readonly Placed[]): Placed[] {
   const has = (intent: string): boolean => heard.some((one) => one.meaning.intent === intent);
   return heard.filter(
     ({ meaning }) =>
-      !(meaning.intent === 'undo' && has('correct')) && !(meaning.intent === 'deny' && has('choose')),
+      !(meaning.intent === 'undo' && has('correct')) &&
+      !(meaning.intent === 'deny' && has('choose')),
   );
 }
 

@@ -92,7 +92,9 @@ export function headsIn(match: Match): number | undefined {
 function guestsAnswer(match: Match): Meaning | undefined {
   // Counted once, over the whole text.
   if (match.before.some((one) => one.intent === 'set-guests')) return undefined;
-  const total = / (?:so|makes|that is|altogether|total|equals) (<n\d+>) (?:of us )?$/.exec(match.whole)?.[1];
+  const total = / (?:so|makes|that is|altogether|total|equals) (<n\d+>) (?:of us )?$/.exec(
+    match.whole,
+  )?.[1];
   const sum = total && match.withGroups({ n: `${total} ` }).count('n');
   if (typeof sum === 'number' && sum > 0) return { intent: 'set-guests', count: sum };
   const named = holds(match, / (me|myself|wife|husband|parents|mum|dad|girlfriend|boyfriend|us) /)

@@ -1,7 +1,7 @@
 /** What is noted of a guest: vulnerable, allergic, on a diet, a slice done otherwise, an earlier meal. */
 import type { Recogniser } from '../../recogniser.ts';
-import { phrases } from '../vocabulary.ts';
 import { commonWords } from '../common-words.ts';
+import { phrases } from '../vocabulary.ts';
 import { donenessOf } from './doneness.ts';
 
 /** Words of a wish before it: "I'd like it rare" and "aiming to eat at eight" speak of all. */
@@ -49,7 +49,12 @@ export const notes: Recogniser = {
       (match) => {
         const who = person(match.words('who'));
         const value = match.mealTime('clock');
-        if (!isPerson(who) && !/(one|ones|law|little)$/.test(who) && (who.includes(' ') || commonWords.has(who))) return undefined;
+        if (
+          !isPerson(who) &&
+          !/(one|ones|law|little)$/.test(who) &&
+          (who.includes(' ') || commonWords.has(who))
+        )
+          return undefined;
         if (
           !who ||
           notAGuest.test(who) ||

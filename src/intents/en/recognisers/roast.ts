@@ -1,7 +1,7 @@
 /** The roast itself: cut, weight, bones, how it was prepared, how cold it starts. */
 import type { ReadContext } from '../../../kitchen/heard.ts';
 import { nameIn } from '../../names.ts';
-import type { Recogniser } from '../../recogniser.ts';
+import type { Match, Recogniser } from '../../recogniser.ts';
 import { phrases } from '../vocabulary.ts';
 
 const cutWords: readonly [RegExp, string][] = [
@@ -38,7 +38,9 @@ const prepared: readonly [RegExp, 'whole' | 'tied-back' | 'rolled' | 'stuffed' |
 /** "one kilo seven", "one kilo eight hundred": what follows whole kilos are parts of one. */
 function withTenths(weight: { value: number; unit: string }, match: Match): number {
   if (weight.unit !== 'kg' || !Number.isInteger(weight.value)) return weight.value;
-  const mark = /<w\d+> (?:and )?(<n\d+>) (?!bone|rib|people|of us|guests|adults)/.exec(match.line)?.[1];
+  const mark = /<w\d+> (?:and )?(<n\d+>) (?!bone|rib|people|of us|guests|adults)/.exec(
+    match.line,
+  )?.[1];
   const part = mark ? match.withGroups({ n: `${mark} ` }).number('n') : Number.NaN;
   if (part >= 1 && part < 10) return weight.value + part / 10;
   return part >= 100 && part < 1000 ? weight.value + part / 1000 : weight.value;

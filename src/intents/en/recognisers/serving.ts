@@ -167,7 +167,12 @@ function timeMeaning(match: Match): Meaning | undefined {
   if (/ (in the (middle|core|centre|center)|internal|degrees|timer|alarm|remind) /.test(line))
     return undefined;
   // Whoever leaves, or the latest it may be, sets no hour beside one that was said.
-  if (/ (leaves|leave|leaving|goes home|has to go|babysitter|sitter|kick off|kickoff|bedtime) /.test(line) && !mealWords.test(line))
+  if (
+    / (leaves|leave|leaving|goes home|has to go|babysitter|sitter|kick off|kickoff|bedtime) /.test(
+      line,
+    ) &&
+    !mealWords.test(line)
+  )
     return undefined;
   if (
     / (at the (very )?(outside|latest)|latest|at most|no later) /.test(line) &&

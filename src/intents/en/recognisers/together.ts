@@ -53,9 +53,16 @@ export const together: Recogniser = {
         const values = ['x', 'y'].map((slot) => match.words(slot)).filter((word) => word !== '');
         const minded =
           /^(nuts?|peanuts?|dairy|milk|cheese|gluten|wheat|eggs?|shellfish|prawns|mustard|garlic|onions?|celery|soya?|sesame|fish|pork)$/;
-        return commonWords.has(who) || who.length < 3 || !values.every((value) => minded.test(value))
+        return commonWords.has(who) ||
+          who.length < 3 ||
+          !values.every((value) => minded.test(value))
           ? undefined
-          : values.map((value) => ({ intent: 'note-guest' as const, who, need: 'allergy' as const, value }));
+          : values.map((value) => ({
+              intent: 'note-guest' as const,
+              who,
+              need: 'allergy' as const,
+              value,
+            }));
       },
     ),
     ...phrases(['between medium and (well|well done)', 'medium to well [done]'], {
