@@ -7,13 +7,7 @@ import {
   kilogramsOfPounds,
 } from '../../src/base/units.ts';
 import type { Band, ForecastQuestion } from '../../src/kitchen/forecast.ts';
-import {
-  answer,
-  believe,
-  forecast,
-  project,
-  pullForServe,
-} from '../../src/planner/heat/forecast.ts';
+import { answer, believe, forecast, project } from '../../src/planner/heat/forecast.ts';
 
 const rib = {
   form: 'rib' as const,
@@ -122,13 +116,6 @@ describe('one belief, several courses', () => {
     const oven = [...question.oven, { minute: 75, celsius: celsiusOfFahrenheit(225) }];
     const slower = project(belief, { oven, pullCelsius, rest });
     expect(slower.pullMinute.p50).toBeGreaterThan(answer(belief).pullMinute.p50 + 5);
-  });
-
-  it('the pull for a wish meets it at the knife', () => {
-    const wish = { oven: question.oven, serveCelsius: 62, rest: question.rest, restMinutes: 25 };
-    const advice = pullForServe(believe(question), wish);
-    expect(Math.abs(advice.atKnifeCelsius.p50 - wish.serveCelsius)).toBeLessThan(0.5);
-    expect(advice.pullCelsius).toBeLessThan(wish.serveCelsius);
   });
 });
 

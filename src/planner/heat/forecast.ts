@@ -4,19 +4,14 @@
  * only inputs are the question's numbers and its seed.
  */
 import type {
-  Band,
   CourseAsked,
   Forecast,
   ForecastFunction,
   ForecastQuestion,
-  OvenSetting,
-  RestCover,
 } from '../../kitchen/forecast.ts';
 import { type Belief, believe, ovenInOrder } from './belief.ts';
 import { trackOf } from './ensemble.ts';
 import { outlook } from './outlook.ts';
-import { trackAt } from './track.ts';
-import { Weighted } from './weighted.ts';
 
 export { type Belief, believe } from './belief.ts';
 
@@ -91,51 +86,4 @@ function spread({ ensemble, weights }: Belief, count: number): Followed {
     members: picked.map((row) => members[row]!),
     weights: new Float64Array(picked.length).fill(1 / picked.length),
   };
-}
-
-export interface ServeWish {
-  oven: readonly OvenSetting[];
-  /** The core wanted when the knife goes in. */
-  serveCelsius: number;
-  rest: RestCover;
-  /** From the pull to the knife. */
-  restMinutes: number;
-}
-
-export interface PullAdvice {
-  pullCelsius: number;
-  /** The core when the knife goes in, if it is pulled there. */
-  atKnifeCelsius: Band;
-}
-
-/** A member's rise changes slowly with its pull, so three corrections meet the wish to 0.1 K. */
-const corrections = 3;
-const followedForAdvice = 64;
-
-/** The pull that makes the middle of what is believed meet the wish when the knife goes in. */
-export function pullForServe(belief: Belief, wish: ServeWish): PullAdvice {
-  const { members, weights } = heaviest(belief);
-  // A stride through the members, each with its weight, is as good as all of them for a median.
-  const stride = Math.max(1, Math.floor(members.length / followedForAdvice));
-  const rows = members.map((_, row) => row).filter((row) => row % stride === 0);
-  const shares = rows.map((row) => weights[row]!);
-  let pullCelsius = wish.serveCelsius - 5;
-  let atKnifeCelsius: Band = { p10: pullCelsius, p50: pullCelsius, p90: pullCelsius };
-  for (let round = 0; round < corrections; round += 1) {
-    const question = {
-      ...belief.question,
-      oven: ovenInOrder(wish.oven),
-      rest: wish.rest,
-      pullCelsius,
-      outMinute: undefined,
-    };
-    const knives = rows.map((row) =>
-      trackAt(trackOf(members[row]!, belief.ensemble.size, question).rest, wish.restMinutes),
-    );
-    atKnifeCelsius = new Weighted(knives, shares).band;
-    const miss = wish.serveCelsius - atKnifeCelsius.p50;
-    if (Math.abs(miss) < 0.1 || round === corrections - 1) break;
-    pullCelsius += miss;
-  }
-  return { pullCelsius, atKnifeCelsius };
 }
