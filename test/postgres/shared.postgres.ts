@@ -86,6 +86,33 @@ test('what a dead process had in hand, or had only just appended, is taken over 
   expect(performance.now() - from).toBeLessThan(10_000);
 });
 
+test('what a process wrote and did not live to tell is told by whoever looks after it', async () => {
+  const { url, all } = await several(2);
+  const [one, two] = all as [OneOfSeveral, OneOfSeveral];
+  await dinnerWithTimer(one.journal, 'supper', one.now(), 3_600_000);
+  await one.houses.start();
+  const due = async () =>
+    (await asked(url, 'SELECT due_at - now_milliseconds() > 60000 AS later FROM dinners'))[0]
+      ?.later;
+  await expect.poll(due, { timeout: 20_000 }).toBe(true);
+  const kept = await two.home.dinner('supper');
+  let told = 0;
+  two.home.follow(kept, () => {
+    told += 1;
+  });
+  await pause(1_000);
+  told = 0;
+  await asked(
+    url,
+    `WITH fact AS (
+       INSERT INTO facts VALUES
+         ('home', 'supper', 2, now_milliseconds(), 'talk-paused', 1, gen_random_uuid(), '{}'))
+     UPDATE dinners SET held = 3, due_at = now_milliseconds() + 1000`,
+  );
+  await expect.poll(() => told, { timeout: 10_000 }).toBeGreaterThan(0);
+  expect(await two.home.facts(kept)).toHaveLength(3);
+});
+
 test('a dinner that throws is tried a few times and set aside; the rest go on; a word brings it back', async () => {
   const { url, all } = await several(1);
   const [one] = all as [OneOfSeveral];
