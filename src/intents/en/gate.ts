@@ -25,7 +25,7 @@ const wordsIn = (placed: readonly Placed[]): number =>
 const isFamiliar = (word: string): boolean => familiar.has(word);
 
 /** Under this likelihood a text is taken to be overheard; docs/understanding.md has the curve. */
-const sure = 0.3;
+const sure = 0.45;
 
 export const gateOf =
   (kindOf: KindOfWord, learnt: Weights = weights) =>

@@ -15,7 +15,7 @@ export type IsKnown = (stem: string) => boolean;
 const mark = /^<[a-z]\d+>$/;
 const punctuation = /^[,.?!;:|]$/;
 
-export const stemOfWord = (word: string): string => stemOfVerb(stemOf(word));
+export const stemOfWord = (word: string): string => stemOfVerb(stemOf(word)) || word;
 
 interface NameStems {
   dishes: ReadonlySet<string>;
