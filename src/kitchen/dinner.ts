@@ -17,6 +17,8 @@ export interface StepRecord {
   doneAt?: number;
   skipped?: true;
   notDoneAt?: number;
+  /** It was called and never begun: it is to be called anew. */
+  notBegunAt?: number;
   /** How many minutes more it takes from then, as told. */
   moreMinutes?: number;
   /** Taken for granted since later reports imply it, or a call went unanswered. */
@@ -308,6 +310,8 @@ function evolve(state: Mutable, fact: Fact): Dinner {
       return set({
         servingAt: fact.servingAt,
         servingFirstAt: dinner.servingFirstAt ?? fact.servingAt,
+        // Ways to another hour are ways no more.
+        options: undefined,
       });
     case 'guests-counted':
       return set({ guests: fact.count });
@@ -417,6 +421,10 @@ function evolve(state: Mutable, fact: Fact): Dinner {
     }
     case 'step-not-done': {
       const { doneAt: _, presumed: __, ...rest } = state.steps.get(fact.step) ?? {};
+      if (fact.begun === false) {
+        state.steps.set(fact.step, { notBegunAt: fact.at });
+        return dinner;
+      }
       const more = fact.minutes === undefined ? {} : { moreMinutes: fact.minutes };
       state.steps.set(fact.step, { ...rest, notDoneAt: fact.at, ...more });
       // A roast that is not out is neither resting nor being carved.

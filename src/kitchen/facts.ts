@@ -201,7 +201,12 @@ const bodies = {
   'step-started': { step: z.string(), happenedAt: instant, presumed: z.boolean().optional() },
   'step-done': { step: z.string(), happenedAt: instant, presumed: z.boolean().optional() },
   /** Not done yet, and by how much it runs behind where that was said. */
-  'step-not-done': { step: z.string(), minutes: z.number().optional() },
+  'step-not-done': {
+    step: z.string(),
+    minutes: z.number().optional(),
+    /** Not even begun, though it was called. */
+    begun: z.literal(false).optional(),
+  },
   'step-skipped': { step: z.string() },
   'trouble-told': {
     trouble: z.enum(troubleWords),

@@ -323,6 +323,16 @@ export function reportNotDone(heard: HeardOf<'report-not-done'>, context: Contex
   const meant = stepMeant(heard.step, context, 'finish');
   if (!meant) return said({ key: 'nothing-open' });
   const { dinner, expected, now } = context;
+  const itsOven = meant.card.steps.some(
+    (one) => stepIdOf(meant.card, one) === heard.step && one.oven,
+  );
+  const begunAt = context.dinner.steps.get(meant.id)?.startedAt;
+  // Forgotten, not slow: "the potatoes are not in".
+  if (itsOven && heard.step === meant.id && begunAt === undefined)
+    return decided([{ type: 'step-not-done', step: meant.id, begun: false }], {
+      key: 'step-not-done',
+      step: meant.id,
+    });
   const standing = stands(meant.card, context) ? standingStep(meant.card, context) : undefined;
   const step = standing ?? meant.id;
   const record = dinner.steps.get(step);

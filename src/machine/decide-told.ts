@@ -108,7 +108,7 @@ export function setServingTime(heard: HeardOf<'set-serving-time'>, context: Cont
     servingAt: wanted,
     because: before ? 'shifted' : 'said',
   };
-  if (before === undefined || dinner.steps.size === 0)
+  if (before === undefined || before === wanted || dinner.steps.size === 0)
     return decided([fact], { key: 'serving-set', servingAt: wanted });
   return decided([fact], {
     key: 'serving-moved',

@@ -88,8 +88,13 @@ function itemOf(dinner: Dinner, card: Card, step: CardStep, ids: ReadonlySet<str
   };
 }
 
+/** A step that was called and never begun is called again by another name. */
+export const callNameOf = (dinner: Dinner, step: string): string =>
+  dinner.steps.get(step)?.notBegunAt === undefined ? step : `${step}-again`;
+
 /** When the step was first called out, by whatever kind of call. */
-export function calledAt(dinner: Dinner, id: string): Instant | undefined {
+export function calledAt(dinner: Dinner, step: string): Instant | undefined {
+  const id = callNameOf(dinner, step);
   for (const kind of ['step-due', 'side-in', 'oven-change', 'carve', 'serve', 'put-away']) {
     const call = dinner.calls.get(`${kind}:${id}`);
     if (call) return call.firstAt;

@@ -124,11 +124,22 @@ export function makingStep(dish: string, context: ReadContext): string {
 }
 
 /** The step named by a noun phrase: "the frenching", "scrubbing the potatoes", "the herb butter". */
+/** A step of a dish on the menu that goes by exactly these words, articles apart. */
+function stepOfMenu(words: string, { lexicon, dishes }: ReadContext): string | undefined {
+  const plain = (name: string): string => name.replace(/\b(the|my|our) /g, '');
+  return lexicon.steps.find(
+    ({ id, names }) =>
+      dishes.includes(id.split('.')[0] ?? '') && names.some((one) => plain(one) === plain(words)),
+  )?.id;
+}
+
 export function stepIn(words: string, context: ReadContext): string | undefined {
   const bare = words.replace(/^(the|to|doing|on|with) /, '').trim();
   if (bare === '') return undefined;
   const chore = choreIn(bare);
   if (chore) return chore;
+  const onMenu = stepOfMenu(bare, context);
+  if (onMenu) return onMenu;
   const listed = nameExactlyIn(
     context.lexicon.dishes.filter((dish) => context.dishes.includes(dish.id)),
     bare,

@@ -3,6 +3,7 @@ import { addMinutes, type Instant, minutesBetween } from '../../base/time.ts';
 import { choreOf } from '../../kitchen/chores.ts';
 import type { Dinner } from '../../kitchen/dinner.ts';
 import type { Plan, PlannedStep } from '../../kitchen/plan.ts';
+import { callNameOf } from '../items.ts';
 import { roastCameOutAt, roastInName, roastWentInAt } from '../roast-day.ts';
 import { presumed, type Wanted } from './call.ts';
 import { lookedForAt, pullName, reachableAt } from './pull.ts';
@@ -132,7 +133,7 @@ const courseTurns = (dinner: Dinner, ovenDownAt: Instant): boolean =>
 function dishCalls(dinner: Dinner, plan: Plan, step: PlannedStep, ready: Wanted): Wanted[] {
   const card = dinner.cards.find((one) => one.id === step.card);
   const found = card?.steps.find((one) => step.id.endsWith(one.id));
-  const one = { what: step.id, step: step.id, dueAt: step.startAt };
+  const one = { what: callNameOf(dinner, step.id), step: step.id, dueAt: step.startAt };
   if (found?.oven) {
     return [
       ready,

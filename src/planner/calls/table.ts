@@ -36,6 +36,9 @@ export function lateCalls(dinner: Dinner, plan: Plan): Wanted[] {
 const movedWorthSayingMinutes = 10;
 const nearMinutes = 60;
 
+/** A day that goes on sliding is told of no more often. */
+const againMinutes = 15;
+
 /** Steps that others wait for: the roast's way in, and what goes into an oven or comes to the knife. */
 export const isKeyStep = (step: Pick<PlannedStep, 'id' | 'oven'>): boolean =>
   step.oven !== undefined || step.id === 'roast-in' || step.id === 'sear';
@@ -66,11 +69,17 @@ export function changedCalls(dinner: Dinner, plan: Plan): Wanted[] {
   const moves = movedSteps(dinner, plan).slice(0, 2);
   const [first] = moves;
   if (!first) return [];
+  const lastChanged = Math.max(
+    0,
+    ...[...dinner.calls.values()]
+      .filter((one) => one.kind === 'plan-changed')
+      .map((one) => one.lastAt),
+  );
   return [
     {
       kind: 'plan-changed',
       what: moves.map(({ step, at }) => `${step}@${Math.round(at / 60_000)}`).join('+'),
-      dueAt: addMinutes(dinner.lastAt, 1),
+      dueAt: Math.max(addMinutes(dinner.lastAt, 1), addMinutes(lastChanged, againMinutes)),
       expiryMinutes: 15,
       about: { what: 'moved', moves },
     },

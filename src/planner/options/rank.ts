@@ -53,7 +53,7 @@ function cost(
     Math.abs(figures.minutesFromWanted) +
     6 * Math.max(0, off) +
     4 * Math.max(0, -off) +
-    (figures.kind === 'pull-and-hold' ? 0.25 : 1) * tooLong +
+    (figures.kind === 'pull-and-hold' ? 0.25 : 0.5) * tooLong +
     (inTime ? raisedInTime : trouble[figures.kind]) +
     10 * figures.without.length
   );

@@ -53,14 +53,15 @@ export interface Solution {
   work: number;
 }
 
-/** Enough to prove most dinners; a replan stays well under fifty milliseconds. */
-const usualWork = 3_000;
+/** Enough to prove most dinners; a replan of a usual one stays well under fifty milliseconds. */
+const mostWork = 6_000;
 
 /** Of the conflicts of one moment of the search, so many are weighed against each other. */
 const conflictsWeighed = 3;
 
-/** A bigger day has heavier searches: past so many open tasks it gets fewer of them. */
-const wholeWorkTasks = 20;
+/** A bigger day has heavier searches, and gets fewer: so many for all its open tasks, past forty fewer still. */
+const workForAll = 60_000;
+const bigTasks = 40;
 
 /** Of all work, what goes into the proof before mending begins. */
 const proofShare = 0.3;
@@ -73,8 +74,12 @@ const letGoHigh = 5;
 const placementsAtMost = 400;
 /** A placement tried is so much lighter than a path search. */
 const placementsPerSearch = 8;
-/** What was told is left for a plan that costs at most this share of it. */
-const clearlyBetter = 0.97;
+/** What was told is left for a plan that costs at most this share of it, and so much less. */
+const clearlyBetter = 0.9;
+const worthMoving = 300;
+/** A start so near to what was told is left there, at a cost of so much a minute. */
+const snapMinutes = 4;
+const snapWeight = 12;
 /** Of those, how often it merely changes places with the one it presses on. */
 const swapShare = 0.4;
 /** How often one task loses its turn. */
@@ -109,7 +114,8 @@ interface Node {
 
 export function solve(problem: Problem, options: SolveOptions = {}): Solution {
   const size = problem.tasks.filter((task) => task.fixedStart === undefined).length;
-  const work = options.work ?? usualWork * Math.min(1, wholeWorkTasks / Math.max(1, size));
+  const usual = Math.min(mostWork, workForAll / Math.max(1, size));
+  const work = options.work ?? usual * Math.min(1, bigTasks / Math.max(1, size));
   return new Search(problem).run(work);
 }
 
@@ -125,6 +131,8 @@ class Search {
   private readonly root: Node;
   private readonly ordered = new Map<number, readonly number[]>();
   private best: Node | undefined;
+  /** Arcs from here on hold starts where they were told: they press, but explain nothing. */
+  private ownArcs = Number.POSITIVE_INFINITY;
 
   constructor(problem: Problem) {
     this.problem = problem;
@@ -190,22 +198,57 @@ class Search {
     let best = this.best;
     if (!best) throw new Error('a search ends with a plan');
     // What was told stands unless something clearly better is found.
-    if (told && best.bound > told.bound * clearlyBetter - 1) best = told;
+    const worth = told ? Math.min(told.bound * clearlyBetter, told.bound - worthMoving) : 0;
+    if (told && best.bound > worth) best = told;
     bound = Math.min(bound, best.bound);
-    return this.solutionOf(best, bound);
+    return this.solutionOf(this.snapped(best) ?? best, bound);
+  }
+
+  /** When each task was told to start, by node. */
+  private toldStarts(): Map<number, number> {
+    const told = new Map<number, number>();
+    for (const lag of this.problem.lags) {
+      const node = this.nodeOf.get(lag.to.task) ?? 0;
+      if (lag.kind === 'promise' && lag.from.task === origin && this.isMovable[node])
+        told.set(node, lag.minutes - lag.to.plus);
+    }
+    return told;
+  }
+
+  /**
+   * The same turns, with every start that moved by a few minutes only back where it was told: the cook
+   * is not called to and fro for a minute's better taste.
+   */
+  private snapped(best: Node): Node | undefined {
+    const told = this.toldStarts();
+    if (told.size === 0) return undefined;
+    this.best = best;
+    const { start, ovenOf } = this.packed();
+    const near = [...told].filter(
+      ([node, at]) => start[node] !== at && Math.abs((start[node] ?? 0) - at) <= snapMinutes,
+    );
+    if (near.length === 0) return undefined;
+    this.timing.restore(this.root.state);
+    for (const order of ordersOf(this.shared, { start, ovenOf })) this.addWay(order);
+    this.ownArcs = this.timing.count;
+    for (const [node, at] of told) {
+      if (Math.abs((start[node] ?? 0) - at) > snapMinutes) continue;
+      this.timing.add(0, node, at, snapWeight);
+      this.timing.add(node, 0, -at, snapWeight);
+    }
+    const look = { start: this.timing.start, ovenOf, left: best.left };
+    if (conflictsOf(this.shared, look).length > 0) return undefined;
+    const now = this.timing.start.map((one) => one - (this.timing.start[0] ?? 0));
+    const bound = this.costOf(now) + weights.hard * best.left.size;
+    return { ...best, state: this.timing.save(), ovenOf, bound };
   }
 
   /** The turns that the cook was told, timed anew: where the search begins, if they still can be. */
   private keepTold(): Node | undefined {
     const start = this.timing.start.map((one) => one - (this.timing.start[0] ?? 0));
-    let told = 0;
-    for (const lag of this.problem.lags) {
-      const node = this.nodeOf.get(lag.to.task) ?? 0;
-      if (lag.kind !== 'promise' || lag.from.task !== origin || !this.isMovable[node]) continue;
-      start[node] = lag.minutes - lag.to.plus;
-      told += 1;
-    }
-    if (told === 0) return undefined;
+    const told = this.toldStarts();
+    if (told.size === 0) return undefined;
+    for (const [node, at] of told) start[node] = at;
     const ovenOf = Int8Array.from(
       ovensOf(this.shared, { start, ovenOf: this.root.ovenOf, left: this.root.left }),
     );
@@ -549,7 +592,8 @@ class Search {
     this.timing.restore(best.state);
     const { timing, names } = this;
     const arcs: BindingArc[] = [];
-    for (let arc = 0; arc < timing.count; arc += 1) {
+    const end = Math.min(timing.count, best.state.count, this.ownArcs);
+    for (let arc = 0; arc < end; arc += 1) {
       const added = arc >= this.lagOf.length;
       const lag = added ? undefined : this.lagOf[arc];
       if (lag === -1) continue;

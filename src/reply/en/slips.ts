@@ -4,10 +4,10 @@ import { menuOf } from '../../kitchen/dinner.ts';
 import type { OutcomeOf } from '../../kitchen/outcome.ts';
 import type { PlannedStep } from '../../kitchen/plan.ts';
 import type { Scene } from '../scene.ts';
-import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
+import { capital, list, lower, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { isOvenStep } from './day.ts';
 import { tableWords } from './progress.ts';
-import { dishTitle, titleOf } from './steps.ts';
+import { callWords, dishTitle, titleOf } from './steps.ts';
 import { clock, duration } from './words.ts';
 
 const takesHands = (step: PlannedStep): boolean =>
@@ -46,11 +46,17 @@ export function awayWords({ until, minutes }: OutcomeOf<'cook-away'>, scene: Sce
   ]);
 }
 
+/** What was forgotten and is due so soon is done at once. */
+const soonMinutes = 8;
+
 /** A dish in the oven stays in; what is not due yet keeps its time; the rest gets what it needs. */
 export function notDoneWords({ step }: OutcomeOf<'step-not-done'>, scene: Scene): Spoken {
   const { dinner, now } = scene;
   const planned = scene.plan?.steps.find((one) => one.id === step);
-  if (planned?.state === 'planned' && planned.startAt > now + 60_000)
+  const forgotten = dinner.steps.get(step)?.notBegunAt === now;
+  if (forgotten && planned && planned.startAt <= now + soonMinutes * 60_000)
+    return say`Now, then: ${lower(callWords(step, scene))}`;
+  if (planned?.state === 'planned' && planned.startAt > now + 3 * 60_000)
     return say`No hurry: ${planned.title}, at ${clock(planned.startAt, dinner)}.`;
   if (planned?.state === 'active' && isOvenStep(scene, planned) && planned.endAt > now)
     return sentences([

@@ -48,6 +48,11 @@ export const lack: Recogniser = {
             : undefined;
         }
         const thing = match.words('thing').replace(/^(a|an|any|the|some|much|more) /, '');
+        // With the roast in, who forgot a dish forgot to cook it, not to buy it.
+        const dish = /forgot the/.test(match.line) ? dishIn(thing, match.context) : undefined;
+        const cooking = /^(sear|low-roast|rest|hold)$/.test(match.context.stage ?? '');
+        if (dish !== undefined && cooking && match.context.dishes.includes(dish))
+          return { intent: 'report-not-done', step: dish };
         if (
           thing === '' ||
           (/^no /.test(match.line) &&
