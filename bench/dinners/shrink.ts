@@ -13,6 +13,8 @@ import { drawEvening, targetFahrenheit } from './evening.ts';
 import { clockOf, helped, instantOf, openingOf, type Said } from './helped.ts';
 
 const wrongFahrenheit = 4;
+/** A call at another time is another mistake. */
+const sameMinutes = 5;
 
 interface Called {
   minute: number;
@@ -60,7 +62,9 @@ const isWrong = (called: Called | undefined): boolean =>
   called !== undefined && Math.abs(called.offFahrenheit) > wrongFahrenheit;
 
 /** Takes away halves, quarters and at last single turns, as long as the call stays wrong. */
-async function shrunk(turns: readonly Said[]): Promise<Said[]> {
+async function shrunk(turns: readonly Said[], first: Called): Promise<Said[]> {
+  const stillWrong = (one: Called | undefined): boolean =>
+    isWrong(one) && Math.abs((one?.minute ?? 0) - first.minute) <= sameMinutes;
   let kept = [...turns];
   for (
     let size = Math.ceil(kept.length / 2);
@@ -69,7 +73,7 @@ async function shrunk(turns: readonly Said[]): Promise<Said[]> {
   ) {
     for (let from = 1; from < kept.length; ) {
       const fewer = [...kept.slice(0, from), ...kept.slice(from + size)];
-      if (isWrong(await calledWith(fewer))) kept = fewer;
+      if (stillWrong(await calledWith(fewer))) kept = fewer;
       else from += size;
     }
   }
@@ -77,7 +81,7 @@ async function shrunk(turns: readonly Said[]): Promise<Said[]> {
 }
 
 const called = await calledWith(ended.said);
-const turns = isWrong(called) ? await shrunk(ended.said) : ended.said;
+const turns = called && isWrong(called) ? await shrunk(ended.said, called) : ended.said;
 const last = await calledWith(turns);
 const coreOff = ended.coreFahrenheit - targetFahrenheit;
 const tableOff = ended.tableMinute - ended.agreedMinute;
