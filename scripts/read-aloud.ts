@@ -32,7 +32,7 @@ const blanks: Record<string, string> = {
   guests: 'twelve',
   vulnerableGuests: 'your granny and the children',
   consumerMinimum: 'one hundred forty-five degrees',
-  stuffingMinimum: 'one hundred sixty-five degrees',
+  coreTemperature: 'one hundred sixty-five degrees',
 };
 const filled = (text: string): string =>
   text.replace(/\{(\w+)\}/g, (whole, name: string) => blanks[name] ?? whole);

@@ -16,7 +16,7 @@ const placeholders = [
   'guests',
   'vulnerableGuests',
   'consumerMinimum',
-  'stuffingMinimum',
+  'coreTemperature',
 ] as const;
 
 /** Units an amount may be in. */
@@ -181,6 +181,12 @@ function unknownPlaceholders(card: Card): Fault[] {
   };
   walk(card, []);
   card.steps.forEach((step, index) => {
+    const core = card.card === 'roast' ? undefined : card.coreFahrenheit;
+    if (core === undefined && JSON.stringify(step).includes('{coreTemperature}'))
+      faults.push({
+        path: ['steps', index],
+        sentence: '{coreTemperature} stands in a card that has no coreFahrenheit',
+      });
     if (card.card !== 'roast' && !step.oven && JSON.stringify(step).includes('{ovenTemperature}'))
       faults.push({
         path: ['steps', index],

@@ -9,6 +9,7 @@ export const glossary: Readonly<Record<string, string>> = {
   names: 'Every way a cook may say it, the commonest first.',
   serves: 'How far it goes, for people.',
   butcher: 'What to ask the butcher for, one spoken sentence at a time.',
+  coreFahrenheit: 'What the middle of the dish must read before it is served, in Fahrenheit.',
   usual:
     'true: served with every roast unless the cook says otherwise; a list of roast ids: with those.',
   ingredients: 'What goes in, one item each; the shopping list is made from this.',

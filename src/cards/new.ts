@@ -23,7 +23,7 @@ export function newCardText(kind: CardKind, title: string): string {
     '# A card of your own. Lines that begin with # are notes and may go.',
     '# Spoken words: short, one breath each. Write no temperatures into them; in braces the household',
     '# hears its own: {searTemperature} {roastTemperature} {pullTemperature} {ovenTemperature} {guests}',
-    '# {vulnerableGuests} {consumerMinimum} {stuffingMinimum}',
+    '# {vulnerableGuests} {consumerMinimum} {coreTemperature}',
     '',
     ...field('card', kind),
     ...field('id', idOfTitle(title)),

@@ -218,6 +218,8 @@ const dishSchema = z.strictObject({
   card: z.enum(['side', 'sauce', 'butter']),
   ...common,
   hold,
+  /** What its middle must read before it is served, where that is a matter of safety. */
+  coreFahrenheit: z.number().positive().optional(),
   /** Served unless the cook says otherwise: with every roast, or with the roasts of these ids. */
   usual: z.union([z.boolean(), z.array(id).min(1)]).optional(),
 });

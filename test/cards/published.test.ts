@@ -203,6 +203,15 @@ describe('the roasts', () => {
 });
 
 describe('safety in the cards', () => {
+  // USDA FSIS, safe minimum internal temperatures: stuffing 165 F, in a dish of its own too.
+  test('a stuffing is measured, and served at the published temperature', () => {
+    const stuffing = cards.find((card) => card.id === 'herb-stuffing');
+    expect(stuffing?.card === 'side' && stuffing.coreFahrenheit).toBe(165);
+    const out = stuffing?.steps.find((step) => step.id === 'out');
+    expect(out?.call).toContain('{coreTemperature}');
+    expect(out?.caution).toMatch(/Not served under \{coreTemperature\}/);
+  });
+
   // USDA FSIS: cooked food stands out two hours at most, one above 90 F; cooked leftovers keep three
   // to four days in the refrigerator. The time counts from when the roast leaves the heat.
   test('leftovers are cold within two hours of leaving the oven', () => {

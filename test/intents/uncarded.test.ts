@@ -35,6 +35,7 @@ describe('dishes without a card', () => {
     ['trifle, carrots and mint sauce', ['trifle', 'glazed-carrots', 'mint-sauce']],
     ['we want pigs in blankets and roast potatoes', ['pigs in blankets', 'roast-potatoes']],
     ['and a trifle for afters', ['trifle']],
+    ['add a tomahawk slaw', ['tomahawk slaw']],
     ['roasties, pigs in blankets and gravy', ['roast-potatoes', 'pigs in blankets', 'pan-gravy']],
   ])('are ordered: %s', (text, dishes) => {
     expect(heard(text)).toEqual(dishes.map((dish) => `add-dish ${dish}`));
@@ -55,6 +56,10 @@ describe('dishes without a card', () => {
     'shall we have chips tonight',
     'no ice cream till you finish your peas',
     'did you make custard',
+    'add milk to the list',
+    'add a guest',
+    'add a bit more time',
+    'add me to the group',
     'trifle',
   ])('are no order: %s', (text) => {
     expect(heard(text)).toEqual([]);

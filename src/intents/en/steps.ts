@@ -49,7 +49,12 @@ export function dishExactlyIn(words: string, context: ReadContext): string | und
 
 /** A dish as named or, where no card knows it, as said. */
 export const dishOrAsSaid = (words: string, context: ReadContext): string =>
-  dishIn(words, context) ?? words.replace(/^(the|some|a|an|our|my|any) /, '').trim();
+  dishIn(words, context) ??
+  words
+    // "Nan's pickle" comes here as "nan is pickle".
+    .replace(/^\w+ is /, '')
+    .replace(/^(the|some|a|an|our|my|any) /, '')
+    .trim();
 
 /** The step of a roast that a verb names: "trussed" is truss. */
 export const roastStep = (verb: string): string | undefined =>

@@ -79,12 +79,20 @@ export function fill(sentence: string, scene: Scene, step?: CardStep): Spoken {
         return list(cooksOnFor(dinner).map((who) => guestName(who)));
       case '{consumerMinimum}':
         return authorityDegrees(145, dinner.units);
-      case '{stuffingMinimum}':
-        return authorityDegrees(165, dinner.units);
+      case '{coreTemperature}':
+        return of ? coreOf(of, dinner) : undefined;
       default:
         return undefined;
     }
   }
+}
+
+/** What the middle of the step's dish must read. */
+function coreOf(step: CardStep, dinner: Dinner): Spoken | undefined {
+  const card = dinner.cards.find((one) => one.steps.some(({ title }) => title === step.title));
+  return card === undefined || card.card === 'roast' || card.coreFahrenheit === undefined
+    ? undefined
+    : authorityDegrees(card.coreFahrenheit, dinner.units);
 }
 
 const startOf = (plan: Plan, step: CardStep): number | undefined =>

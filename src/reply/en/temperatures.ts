@@ -6,7 +6,7 @@ import { type Spoken, say } from '../spoken.ts';
 import { nextTimes } from './day.ts';
 import { noPlan, stepAbout } from './standing.ts';
 import { dishTitle, findStep, pullShown } from './steps.ts';
-import { clock, degrees, ovenDegrees } from './words.ts';
+import { authorityDegrees, clock, degrees, ovenDegrees } from './words.ts';
 
 export function temperatureAnswer(heard: HeardOf<'ask-temperature'>, scene: Scene): Spoken {
   const { plan, dinner } = scene;
@@ -18,7 +18,12 @@ export function temperatureAnswer(heard: HeardOf<'ask-temperature'>, scene: Scen
     return say`${degrees(celsius, dinner.units)} is at or past the pull, ${degrees(plan.pullCelsius, dinner.units)}. If the core reads that, pull it.`;
   }
   const step = heard.about === undefined ? undefined : stepAbout(heard.about, scene);
-  const oven = step ? findStep(dinner, step.id)?.step.oven : undefined;
+  const dish = dinner.cards.find((card) => card.id === (step?.card ?? heard.about));
+  const own = step ? findStep(dinner, step.id)?.step.oven : undefined;
+  const oven =
+    own ?? (dish?.card === 'roast' ? undefined : dish?.steps.find((one) => one.oven)?.oven);
+  if (dish && dish.card !== 'roast' && dish.coreFahrenheit !== undefined)
+    return say`${authorityDegrees(dish.coreFahrenheit, dinner.units)} in the middle of the ${dish.title} before it is served.`;
   if (oven)
     return say`${ovenDegrees(celsiusOfFahrenheit(oven.likelyFahrenheit), dinner.units)} for the ${dishTitle(dinner, step?.card ?? '')}.`;
   if (heard.about === 'oven' && plan)

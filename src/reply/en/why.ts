@@ -7,7 +7,7 @@ import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts
 import { stepForTopic } from './how.ts';
 import { loreOf } from './lore.ts';
 import { currentStepOf, nextStepOf, noPlan, stepAbout } from './standing.ts';
-import { dishTitle, findStep, titleOf } from './steps.ts';
+import { dishTitle, fill, findStep, titleOf } from './steps.ts';
 import { clock, duration, ovenDegrees } from './words.ts';
 
 export function whyAnswer({ topic, text }: HeardOf<'ask-why'>, scene: Scene): Spoken {
@@ -18,12 +18,13 @@ export function whyAnswer({ topic, text }: HeardOf<'ask-why'>, scene: Scene): Sp
   if (known) return known;
   if (!step && topic !== undefined) {
     const found = stepForTopic(topic, scene);
-    if (found?.step.why) return say`${found.step.why}`;
+    if (found?.step.why) return fill(found.step.why, scene, found.step);
   }
   const meant = step ?? currentStepOf(scene) ?? nextStepOf(scene);
   if (!meant) return say`Nothing stands in the plan that wants a reason.`;
-  const why = findStep(scene.dinner, meant.id)?.step.why;
-  return sentences([reasonWords(meant, scene), why ? say`${why}` : silent]);
+  const of = findStep(scene.dinner, meant.id)?.step;
+  const why = of?.why ? fill(of.why, scene, of) : silent;
+  return sentences([reasonWords(meant, scene), why]);
 }
 
 /** Why a step stands where it stands. */

@@ -1,5 +1,6 @@
 /** Questions that ask for a temperature or hold one. */
 import type { Recogniser } from '../../recogniser.ts';
+import { dishNamed } from '../frames/dinner.ts';
 import { phrases } from '../vocabulary.ts';
 import { about, degrees } from './subjects.ts';
 
@@ -20,7 +21,12 @@ export const askTemperature: Recogniser = {
         '(should|shall|do) (i|we) (turn|set|put|pull|take|drop|have|lower|raise|get|bring) * {temperature}',
         '(does|is) {temperature} (sound|seem|look|mean) *',
       ],
-      (match) => ({ intent: 'ask-temperature', ...about(match), ...degrees(match) }),
+      (match) => ({
+        intent: 'ask-temperature',
+        about: dishNamed(match.line, match),
+        ...about(match),
+        ...degrees(match),
+      }),
     ),
   ],
 };

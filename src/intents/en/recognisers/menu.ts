@@ -1,9 +1,11 @@
 /** Dishes that join the dinner or leave it. */
 
 import type { Named } from '../../../kitchen/heard.ts';
-import { stemsOf } from '../../names.ts';
+import { stemOf, stemsOf } from '../../names.ts';
 import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
+import { commonWords } from '../common-words.ts';
 import { dishesNamed } from '../frames/dinner.ts';
+import { otherTopics } from '../other-topics.ts';
 import { dishExactlyIn, dishIn, dishOrAsSaid, meansRoast, stepIn } from '../steps.ts';
 import { uncardedDishIn, uncardedDishOf } from '../uncarded-dishes.ts';
 import { phrases } from '../vocabulary.ts';
@@ -92,6 +94,16 @@ function isIngredientOnly(words: string, match: Match): boolean {
   return named(ingredients) && !named(all);
 }
 
+/** "Add beetroot", while the menu is made: what is of no other matter is a dish. */
+const isAdded = (name: string, { context, line }: Match): boolean =>
+  context.stage === 'planning' &&
+  /^ ?(please |and |also )?add (some|a|an|the|our|my) /.test(line) &&
+  name.split(' ').length <= 4 &&
+  !/<|\d/.test(line) &&
+  !/\b(bit|touch|pinch|drop|splash|more|time|timer|minutes?|hours?|note|step|fun)\b/.test(name) &&
+  !name.split(' ').some((word) => otherTopics.has(word)) &&
+  !name.split(' ').every((word) => commonWords.has(word) || commonWords.has(stemOf(word)));
+
 const addDish = (match: Match): Meaning[] | undefined => {
   if (/ (have|has|had) /.test(` ${match.line}`) && participle.test(match.words('thing')))
     return undefined;
@@ -122,7 +134,9 @@ const addDish = (match: Match): Meaning[] | undefined => {
   const known = names.map((name) => menuDishIn(name, match));
   if (
     names.length === 0 ||
+    names.some((name, at) => known[at] === undefined && isIngredientOnly(name, match)) ||
     (known.every((id) => id === undefined) &&
+      !names.every((name) => isAdded(name, match)) &&
       !/(with it|with that|as a side|on the side|as well|alongside|to go with|side of|for the side|to the (menu|plan|list|dinner|meal))/.test(
         match.line,
       ))
