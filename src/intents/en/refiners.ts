@@ -207,6 +207,13 @@ function withoutManners(heard: readonly Placed[], context: ReadContext): Placed[
     // "scalded my arm on the tin" says nothing of the pan, "help" there wishes for no list.
     if (urgent && besideHarm.test(intent))
       return meaning.intent === 'report-trouble' && /^(power-out|dropped)$/.test(meaning.trouble);
+    // What is made of a leftover word or of the clause as a whole is no report beside a fire.
+    if (
+      urgent &&
+      (one.framed || one.tokens.length <= 2) &&
+      /^report-(started|done|not-done)$/.test(intent)
+    )
+      return false;
     if (urgent && meaning.intent === 'report-oven' && meaning.temperature === undefined)
       return one.tokens.some((token) => /^(turned|switched|turn|shut|switch)$/.test(token.word));
     // "no, that's not right", said to a question, doubts what was heard and no thermometer.
