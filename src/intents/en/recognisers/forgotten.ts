@@ -30,6 +30,18 @@ export const forgotten: Recogniser = {
           : undefined,
     ),
     ...phrases(
+      [
+        `${forgot} (put|get|stick|slide|pop|bung|shove) [the|my|our] {who:thing} (in|on) [the] [oven|@oven] $`,
+        `(never|did not) [actually|even] (put|got|get|stuck|slid) [the|my|our] {who:thing} (in|on) [the] [oven|@oven] $`,
+      ],
+      (match) => {
+        if (/(did not|do not|not) forget/.test(match.line)) return undefined;
+        const who = match.words('who');
+        const step = meansRoast(who) ? 'roast-in' : stepIn(`put ${who} in`, match.context);
+        return step ? { intent: 'report-not-done', step } : undefined;
+      },
+    ),
+    ...phrases(
       [`${forgot} {verb:word} [the|up|my|our] {who:thing} $`, `${forgot} {verb:word} $`],
       (match) => {
         const verb = match.words('verb');
