@@ -23,6 +23,9 @@ export const sureness = {
   stray: 0.02,
 };
 
+/** A denial heard as a deed would start what was not begun, and an emergency is never argued away. */
+const standsWhatever = /^(report-not-done|emergency)$/;
+
 /** What an intent makes of a clause; undefined where a slot it needs is not there. */
 function filled(intent: Opinion['intent'], match: Match): readonly Meaning[] | undefined {
   const made = fill[intent]?.(match);
@@ -57,6 +60,7 @@ export function overruled(
   if (!found[0]!.framed && found[0]!.tokens.length >= match.line.trim().split(' ').length)
     return undefined;
   const said = found[0]!.meaning.intent;
+  if (standsWhatever.test(said)) return undefined;
   return said !== first.intent && likelihood(said) <= sureness.doubted
     ? filled(first.intent, match)
     : undefined;

@@ -70,6 +70,9 @@ export const notDone: Recogniser = {
   ],
 };
 
+/** Who did not forget, or asks not to, leaves nothing out. */
+const kept = / (not|me|never|lest i) forget /;
+
 export const skip: Recogniser = {
   name: 'skip',
   moods: ['statement', 'request', 'intention', 'negative'],
@@ -82,6 +85,7 @@ export const skip: Recogniser = {
         '^ no {verb:word} [for me|this time|today|tonight|please|$] $',
       ],
       (match) => {
+        if (kept.test(match.line)) return undefined;
         const verb = match.words('verb');
         if (
           / (have|has|had|did|was|were|is|are|do|does) not /.test(` ${match.line}`) &&
@@ -111,6 +115,7 @@ export const skip: Recogniser = {
         '(skip|skipping|miss out|leave out|forget|not bothering with|will not bother with|will not bother|not going to bother with|not bother with|never mind|do not bother with|no need for|pass on|do without|omit|not doing|no time for|i am not going to|i will not|skip past|i skipped|skipped|not going to|bypass|not bothering to|do not bother to) {thing} $',
       ],
       (match) => {
+        if (kept.test(match.line)) return undefined;
         const words = match.words('thing');
         if (
           /^(it|that|this|that one|this step|that step|this one|the step|ahead|to the next [\w ]*|that bit|this bit)$/.test(
