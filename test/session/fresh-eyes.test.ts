@@ -85,6 +85,16 @@ describe('a cook with the roast in', () => {
     expect(core.turn.view.asking?.text).toMatch(/other scale/);
   });
 
+  it('is told when the roast goes in long before its time', async () => {
+    const early = await told([
+      ['12:30', dinner[0]?.[1] ?? ''],
+      ['14:20', 'the roast is in'],
+    ]);
+    expect(early.text).toMatch(/early: it would wait .* for the table/);
+    const inTime = await told([...dinner.slice(0, 1), ['16:25', 'the roast is in']]);
+    expect(inTime.text).not.toMatch(/early/);
+  });
+
   it('has the raw work behind once the roast is in', async () => {
     const { text, turn } = await told([
       ['15:50', dinner[0]?.[1] ?? ''],

@@ -82,6 +82,16 @@ export function lookWords(scene: Scene): Spoken {
     : say`Look again in a couple of minutes.`;
 }
 
+/** A tented roast waits so long and is none the worse. Common practice, no source. */
+const waitsWellMinutes = 75;
+
+/** A roast that will stand about for long before its table: said while a slower oven can still help. */
+export function earlyWords({ plan, dinner }: Scene): Spoken {
+  if (!plan || dinner.servingAt === undefined || plan.restMinutes <= waitsWellMinutes)
+    return silent;
+  return say`That is early: it would wait ${duration(plan.restMinutes)} for the table. Ask for my options.`;
+}
+
 /** Whether the table has moved, and by how much, against what was told before. */
 export function tableWords(scene: Scene): Spoken {
   const { plan, before, dinner } = scene;

@@ -12,6 +12,7 @@ import { cutChangedWords, uncardedWords } from './menu.ts';
 import { offer } from './options.ts';
 import {
   doneTold,
+  earlyWords,
   movedWords,
   presumedWords,
   pullWords,
@@ -167,6 +168,7 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
             say`In it is.`,
             assumed,
             scene.plan ? say`Likely out at ${clock(scene.plan.pullAt.p50, scene.dinner)}.` : silent,
+            earlyWords(scene),
           ]);
     if (step === 'carve') {
       const called = scene.dinner.calls.has('carve:carve');
