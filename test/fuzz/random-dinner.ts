@@ -224,7 +224,7 @@ class RandomDinner {
           step.start === later.start &&
             (step.end === later.end ||
               step.end >= before.view.at ||
-              (step.id === 'roast-in' && wentBackIn(before.view, view))),
+              (step.id === 'roast-in' && added.some(isBackIn))),
           () => `${step.id} ${step.start}–${step.end} became ${later.start}–${later.end}`,
         );
     }
@@ -243,8 +243,7 @@ class RandomDinner {
   }
 }
 
-const wentBackIn = (before: View, after: View): boolean =>
-  /^(rest|hold|carve)$/.test(before.stage) && /^(sear|low-roast)$/.test(after.stage);
+const isBackIn = (fact: Fact): boolean => fact.type === 'step-not-done' && fact.step === 'pull';
 
 function differing(one: string, other: string): string {
   let from = 0;
