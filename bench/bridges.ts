@@ -3,6 +3,7 @@
  * house does it, through a whole dinner; and how long for `describe`, alone and while such answers
  * are being worked out. Milliseconds, beside a fixed loop timed in the same run.
  */
+
 import { type AddressInfo, connect } from 'node:net';
 import { frameOf } from '../src/bridges/wyoming/frame.ts';
 import { wyomingServer } from '../src/bridges/wyoming/server.ts';
@@ -11,6 +12,7 @@ import { Household } from '../src/household/household.ts';
 import { openMemoryJournal } from '../src/journal/memory.ts';
 import { computePool } from '../src/main/compute-pool.ts';
 import { openSession } from '../src/session/session.ts';
+import { calibration } from './measure.ts';
 
 const told: [string, string][] = [
   ['13:30', 'seven pound three bone rib roast, dinner at seven for six, medium rare'],
@@ -70,10 +72,7 @@ for (let round = 0; round < rounds; round += 1) {
   const { port } = server.address() as AddressInfo;
   const { id } = await household.create({});
   for (const [time, text] of told) {
-    const from = performance.now();
-    let sum = 0;
-    for (let i = 1; i <= 1_000_000; i += 1) sum += Math.sqrt(i);
-    note('calibration', performance.now() - from + sum * 0);
+    note('calibration', calibration());
     // What fell due on the way was called when it was due; the turn is the words alone.
     await household.advance(id, Date.parse(`2026-12-19T${time}:00-06:00`));
     note('describe', await ask(port, describe));

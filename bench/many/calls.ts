@@ -1,8 +1,9 @@
 /** So many calls due within one minute, shared by three processes, one of them killed half way if so wished. */
 import { openPostgres } from '../../src/journal/postgres/open.ts';
 import type { NewFact } from '../../src/kitchen/facts.ts';
-import { started, stopped } from './process.ts';
-import { calibration, pause, quantile } from './say.ts';
+import { calibration, pause, quantile } from '../measure.ts';
+import { started, stopped } from '../process.ts';
+import { opened } from './opened.ts';
 
 const minute = 60_000;
 const leadMilliseconds = 15_000;
@@ -63,14 +64,4 @@ export async function callsInOneMinute(
   );
 }
 
-const withTimer = (dueAt: number): NewFact[] => [
-  {
-    type: 'dinner-opened',
-    timeZone: 'UTC',
-    temperatureUnit: 'F',
-    weightUnit: 'lb',
-    seed: 3,
-    language: 'en',
-  },
-  { type: 'timer-set', id: 'eggs', dueAt },
-];
+const withTimer = (dueAt: number): NewFact[] => [opened, { type: 'timer-set', id: 'eggs', dueAt }];

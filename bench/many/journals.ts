@@ -3,16 +3,9 @@ import type { NewFact } from '../../src/kitchen/facts.ts';
 import { inThisThread } from '../../src/session/compute.ts';
 import type { Journal } from '../../src/session/ports.ts';
 import { openSession } from '../../src/session/session.ts';
-import { quantile } from './say.ts';
+import { quantile } from '../measure.ts';
+import { opened } from './opened.ts';
 
-const opened: NewFact = {
-  type: 'dinner-opened',
-  timeZone: 'UTC',
-  temperatureUnit: 'F',
-  weightUnit: 'lb',
-  seed: 3,
-  language: 'en',
-};
 const turn: NewFact[] = Array.from({ length: 8 }, (_, n) => ({
   type: 'guests-counted',
   count: n + 1,

@@ -13,11 +13,11 @@ import { openPostgres, type PostgresStore } from '../../src/journal/postgres/ope
 import { openSqliteJournal } from '../../src/journal/sqlite.ts';
 import type { Journal } from '../../src/session/ports.ts';
 import { postgresServer, type Server } from '../../test/postgres/server.ts';
+import { calibration, line, quantile } from '../measure.ts';
+import { type Process, started, stopped } from '../process.ts';
 import { callsInOneMinute } from './calls.ts';
 import { appendsASecond, openingMilliseconds } from './journals.ts';
-import { type Process, started, stopped } from './process.ts';
 import { roasts } from './roasts.ts';
-import { calibration, line, quantile } from './say.ts';
 import { type Route, Talk } from './talked.ts';
 
 const { values } = parseArgs({

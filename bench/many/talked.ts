@@ -1,6 +1,7 @@
 /** Cooks who talk without a pause, so many at once, each next turn at the next dinner. */
-import { cpuSeconds, type Process, residentMegabytes } from './process.ts';
-import { quantile } from './say.ts';
+
+import { quantile } from '../measure.ts';
+import { cpuSeconds, type Process, residentMegabytes } from '../process.ts';
 
 /** As many talk at once as keep the machine busy; more would only wait. */
 const cooks = 8;

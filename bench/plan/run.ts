@@ -3,8 +3,10 @@
  * ovens, from ten steps to eighty, and how little moves when little changes. Times stand beside a
  * fixed loop of arithmetic timed in the same run, since machines drift. `npm run bench:plan [days]`.
  */
+
 import { type Lag, origin, type Problem } from '../../src/planner/problem.ts';
 import { solve } from '../../src/planner/solve/solve.ts';
+import { calibration } from '../measure.ts';
 import { type ProvedDay, provedDays } from './frozen.ts';
 import { instanceOf } from './instances.ts';
 import { prove } from './prove.ts';
@@ -14,14 +16,6 @@ const quantile = (values: readonly number[], share: number): number =>
     Math.min(values.length - 1, Math.floor(share * values.length))
   ] ?? Number.NaN;
 const percent = (part: number, whole: number): string => `${((100 * part) / whole).toFixed(1)} %`;
-
-/** A million square roots and sums: what this machine does today. */
-function calibration(): number {
-  const from = performance.now();
-  let sum = 0;
-  for (let i = 1; i <= 1_000_000; i += 1) sum += Math.sqrt(i);
-  return performance.now() - from + sum * 0;
-}
 
 /** Milliseconds of the quickest of three: what it takes, not what else the machine did meanwhile. */
 function timed(work: () => void): number {

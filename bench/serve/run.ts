@@ -5,12 +5,13 @@
  *
  * npm run build && npm run bench:serve [-- --dinners 50,150,300 --seconds 60]
  */
-import { type ChildProcess, spawn } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { plot } from '../heat/plot.ts';
+import { calibration, pause, quantile } from '../measure.ts';
+import { residentMegabytes, started, stopped } from '../process.ts';
 
 const { values } = parseArgs({
   options: {
@@ -53,43 +54,12 @@ interface Figures {
   calibrationP50: number;
 }
 
-const quantile = (sorted: readonly number[], q: number): number =>
-  sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * q))] ?? Number.NaN;
-
-/** A million square roots: what this machine does today. */
-function calibration(): number {
-  const from = performance.now();
-  let sum = 0;
-  for (let i = 1; i <= 1_000_000; i += 1) sum += Math.sqrt(i);
-  return sum > 0 ? performance.now() - from : 0;
-}
-
-async function started(data: string): Promise<{ child: ChildProcess; base: string }> {
-  const program = join(root, 'dist/main/roastcall.js');
-  const child = spawn(process.execPath, [program, 'serve', '--port', '0', '--data', data], {
-    stdio: ['ignore', 'pipe', 'inherit'],
-  });
-  const base = await new Promise<string>((resolve, reject) => {
-    let out = '';
-    child.stdout?.setEncoding('utf8').on('data', (text: string) => {
-      out += text;
-      const found = /Listening on (\S+)/.exec(out)?.[1];
-      if (found) resolve(found);
-    });
-    child.once('close', () => reject(new Error(`the server ended: ${out}`)));
-  });
-  return { child, base };
-}
-
 const post = (url: string, body: object): Promise<Response> =>
   fetch(url, {
     method: 'POST',
     headers: { 'content-type': 'application/json' },
     body: JSON.stringify(body),
   });
-
-const residentMegabytes = (pid: number): number =>
-  Number(/VmRSS:\s+(\d+)/.exec(readFileSync(`/proc/${pid}/status`, 'utf8'))?.[1]) / 1024;
 
 /** Follows a dinner's stream and notes how late each announcement came. */
 async function follow(
@@ -114,12 +84,10 @@ async function follow(
   }
 }
 
-const pause = (milliseconds: number): Promise<void> =>
-  new Promise((resolve) => setTimeout(resolve, milliseconds));
-
 async function measured(dinners: number): Promise<Figures> {
   const data = mkdtempSync(join(tmpdir(), 'bench-serve-'));
-  const { child, base } = await started(data);
+  const server = await started(['--data', data]);
+  const { base } = server;
   const stop = new AbortController();
   const late: number[] = [];
   const ids: string[] = [];
@@ -152,10 +120,9 @@ async function measured(dinners: number): Promise<Figures> {
   const beat = setInterval(() => loops.push(calibration()), 1_000);
   await Promise.race([Promise.all(ids.map(cook)), pause(seconds * 1000 + 2_000)]);
   clearInterval(beat);
-  const resident = residentMegabytes(child.pid as number);
+  const resident = residentMegabytes(server);
   stop.abort();
-  child.kill('SIGTERM');
-  await new Promise((resolve) => child.once('close', resolve));
+  await stopped(server);
   rmSync(data, { recursive: true, force: true });
   times.sort((a, b) => a - b);
   loops.sort((a, b) => a - b);

@@ -165,9 +165,9 @@ function doubtOf(
   if (last && inOven && celsius < last.celsius - fallKelvin)
     return ask('reading-contradicts', String(last.celsius));
   const band = expected.coreNowCelsius;
-  const other = unit === 'F' ? celsius * 1.8 + 32 : (celsius - 32) / 1.8;
+  const swapped = unit === 'F' ? celsius * 1.8 + 32 : (celsius - 32) / 1.8;
   // "38" in a house of Fahrenheit, where 38 °C is just what it should be by now.
-  if (band && inOven && celsius < band.p10 && other > band.p10 - 8 && other < band.p90 + 8)
+  if (band && inOven && celsius < band.p10 && swapped > band.p10 - 8 && swapped < band.p90 + 8)
     return ask('reading-improbable', 'unit');
   const leapt = last !== undefined && celsius > highestAfter(last, context.now);
   if (
@@ -175,7 +175,6 @@ function doubtOf(
     inOven &&
     (celsius > band.p90 + (leapt ? 0 : improbableKelvin) || celsius < band.p10 - improbableKelvin)
   ) {
-    const swapped = unit === 'F' ? celsius * 1.8 + 32 : (celsius - 32) / 1.8;
     const swapFits = unit === 'F' && swapped > band.p10 - 40 && swapped < band.p90 + 40;
     return ask('reading-improbable', swapFits ? 'unit' : String(band.p50));
   }

@@ -10,7 +10,7 @@ import { faceOf, type Match, type Meaning, numberOf } from '../recogniser.ts';
 import { persons } from './addressed.ts';
 import { dishesNamed, dishNamed } from './frames/dinner.ts';
 import { peopleOnly } from './frames/notes.ts';
-import { hourMark, labelOf, minutesIn } from './frames/time.ts';
+import { hourMark, labelOf, minutesIn, tableAt } from './frames/time.ts';
 import { after, holds } from './frames/words.ts';
 import { donenessOf } from './recognisers/doneness.ts';
 import { inStep } from './recognisers/events.ts';
@@ -320,15 +320,8 @@ const minutes = (
 };
 
 function servingOf(match: Match): Meaning | undefined {
-  const mark = hourMark(match) ?? match.marks('cn')[0];
-  const face = mark ? faceOf(match.quantityOfMark(mark)) : undefined;
-  const date = match.dateNearby();
-  if (face)
-    return {
-      intent: 'set-serving-time',
-      time: mealTime(face, match.context),
-      ...(date ? { date } : {}),
-    };
+  const table = tableAt(match, hourMark(match) ?? match.marks('cn')[0]);
+  if (table) return table;
   const wait = minutesIn(match);
   return wait === undefined
     ? undefined

@@ -1,9 +1,9 @@
 /** The frame of an answer: when something was asked, one fitting value in a short clause is it. */
-import { mealTime, timeAfter } from '../../moment.ts';
-import { type Frame, faceOf, type Match, type Meaning } from '../../recogniser.ts';
+import { timeAfter } from '../../moment.ts';
+import type { Frame, Match, Meaning } from '../../recogniser.ts';
 import { donenessOf } from '../recognisers/doneness.ts';
 import { reading } from '../recognisers/temperatures.ts';
-import { minutesIn } from './time.ts';
+import { minutesIn, tableAt } from './time.ts';
 import { holds } from './words.ts';
 
 /** Words that make a value not an answer: it is unsure, or of something else. */
@@ -51,15 +51,8 @@ function readingAnswer(match: Match): Meaning | undefined {
 }
 
 function timeAnswer(match: Match): Meaning | undefined {
-  const mark = onlyMark(match, 'c') ?? onlyMark(match, 'n');
-  const face = mark ? faceOf(match.quantityOfMark(mark)) : undefined;
-  const date = match.dateNearby();
-  if (face)
-    return {
-      intent: 'set-serving-time',
-      time: mealTime(face, match.context),
-      ...(date ? { date } : {}),
-    };
+  const table = tableAt(match, onlyMark(match, 'c') ?? onlyMark(match, 'n'));
+  if (table) return table;
   const minutes = minutesIn(match);
   return minutes !== undefined && holds(match, / in <d\d+> | from now | (time) /)
     ? { intent: 'set-serving-time', time: timeAfter(minutes, match.context) }

@@ -20,6 +20,19 @@ export function hourMark(match: Match): string | undefined {
   });
 }
 
+/** A table's hour from a mark of the clause, with the date beside it. */
+export function tableAt(match: Match, mark: string | undefined): Meaning | undefined {
+  const face = mark ? faceOf(match.quantityOfMark(mark)) : undefined;
+  const date = match.dateNearby();
+  return face
+    ? {
+        intent: 'set-serving-time',
+        time: mealTime(face, match.context),
+        ...(date ? { date } : {}),
+      }
+    : undefined;
+}
+
 /** Minutes said as a duration, or as a bare number that its neighbours make minutes. */
 export function minutesIn(match: Match): number | undefined {
   const mark = match.marks('d')[0];
@@ -48,15 +61,8 @@ export const servingFrame: Frame = {
   moods: telling,
   build(match) {
     if (!holds(match, mealWords) || holds(match, otherEvents)) return undefined;
-    const date = match.dateNearby();
-    const mark = hourMark(match);
-    const face = mark ? faceOf(match.quantityOfMark(mark)) : undefined;
-    if (face)
-      return {
-        intent: 'set-serving-time',
-        time: mealTime(face, match.context),
-        ...(date ? { date } : {}),
-      };
+    const table = tableAt(match, hourMark(match));
+    if (table) return table;
     const minutes = minutesIn(match);
     if (minutes !== undefined && holds(match, / in <d\d+> | <d\d+> (from now|time) /))
       return { intent: 'set-serving-time', time: timeAfter(minutes, match.context) };

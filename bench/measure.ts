@@ -1,4 +1,4 @@
-/** What the bench prints, and what it measures beside it. */
+/** What benches print, and what they measure beside it. */
 
 export const line = (text: string): void => void process.stdout.write(`${text}\n`);
 

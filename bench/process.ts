@@ -1,4 +1,4 @@
-/** A server of the bench, as a process of its own. */
+/** A server for a bench to load, as a process of its own. */
 import { type ChildProcess, spawn } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -9,7 +9,7 @@ export interface Process {
 }
 
 export async function started(words: readonly string[]): Promise<Process> {
-  const program = join(import.meta.dirname, '../../dist/main/roastcall.js');
+  const program = join(import.meta.dirname, '../dist/main/roastcall.js');
   const child = spawn(process.execPath, [program, 'serve', '--port', '0', ...words], {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
