@@ -48,21 +48,23 @@ export async function offer(asking: Asking): Promise<Offered> {
     return { facts: [], options: before.dinner.options };
   const wantedAt = dinner.servingAt ?? plan.serving.wantedAt;
   const choosing: Choosing = { dinner, plan, question, forecast, wantedAt, now };
-  const simulated: { draft: OptionDraft; figures: OptionFigures }[] = [];
-  for (const draft of draftOptions(choosing))
-    simulated.push(await simulate(choosing, draft, compute));
-  // Only the best of each kind is aimed anew, with the pull that its own rest asks for.
-  const figures: OptionFigures[] = [];
+  // No draft hangs on another: threads that have nothing to do take one each.
+  const simulated = await Promise.all(
+    draftOptions(choosing).map((draft) => simulate(choosing, draft, compute)),
+  );
   const ranking = { dinner, sooner, behind };
-  for (const one of rankOptions(simulated, ranking)) {
-    const aimed = await aim(choosing, one, compute);
-    // Aimed or not, the better of the two is ranked: a truer core may cost the hour.
-    const truer = aimed && missOf(dinner, aimed.figures) < missOf(dinner, one.figures);
-    figures.push(one.figures, ...(truer ? [aimed.figures] : []));
-  }
+  // Only the best of each kind is aimed anew, with the pull that its own rest asks for.
+  const figures = await Promise.all(
+    rankOptions(simulated, ranking).map(async (one) => {
+      const aimed = await aim(choosing, one, compute);
+      // Aimed or not, the better of the two is ranked: a truer core may cost the hour.
+      const truer = aimed && missOf(dinner, aimed.figures) < missOf(dinner, one.figures);
+      return truer ? [one.figures, aimed.figures] : [one.figures];
+    }),
+  );
   const scene = sceneOf(after);
   const options = rankOptions(
-    figures.map((one) => ({ figures: one })),
+    figures.flat().map((one) => ({ figures: one })),
     ranking,
   ).map(
     ({ figures: one }, index): Option => ({
