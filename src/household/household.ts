@@ -37,6 +37,8 @@ export interface HouseholdOptions {
   open(dinner: string, opening: Opening): Promise<Session>;
   /** Where several processes share the dinners: tells this one what is due, by `due`. */
   agenda?: Agenda | undefined;
+  /** How many dinners to hold open where others hold them too; 2,000 unless given. */
+  heldAtMost?: number | undefined;
   /** What past dinners taught of this kitchen, for the next one to begin with. */
   learnt?(): Promise<Opening['kitchen']>;
 }
@@ -86,8 +88,8 @@ const overAfterMilliseconds = 24 * 3_600_000;
 /** Past dinners listed at most, newest first. */
 const listedAtMost = 200;
 
-/** Dinners held open where others hold them too; the one used least lately is put away for more. */
-const heldAtMost = 2_000;
+/** Dinners usually held open where others hold them too; the one used least lately is put away for more. */
+const usuallyHeldAtMost = 2_000;
 
 /** Answers kept by key in memory; older ones are answered again from the log. */
 const answersKept = 500;
@@ -460,6 +462,7 @@ export class Household {
   /** The agenda knows when they are due, so dinners that nobody follows here need not be held. */
   private putAway(): void {
     if (!this.agenda) return;
+    const { heldAtMost = usuallyHeldAtMost } = this.options;
     for (const id of this.kept.keys()) {
       if (this.held.size <= heldAtMost) return;
       if (this.held.get(id)?.followers === 0) this.forget(id);
