@@ -53,21 +53,42 @@ export function isTimeZone(timeZone: string): boolean {
   }
 }
 
-export function localTime(at: Instant, timeZone: string): LocalTime {
+/** The wall clock of a zone at that instant, read as if it were UTC. */
+function wallClock(at: Instant, timeZone: string): Instant {
   const parts: Record<string, string> = {};
   for (const part of formatOf(timeZone).formatToParts(at)) parts[part.type] = part.value;
-  return {
-    date: `${parts.year}-${parts.month}-${parts.day}`,
-    time: `${parts.hour}:${parts.minute}`,
-    second: Number(parts.second),
-  };
+  return Date.parse(
+    `${parts.year}-${parts.month}-${parts.day}T${parts.hour}:${parts.minute}:${parts.second}Z`,
+  );
 }
+
+/** Zones change their clocks at a quarter of an hour, never within one. */
+const quarterMilliseconds = 15 * minuteMilliseconds;
+const offsets = new Map<string, number>();
+/** Some weeks of quarters; then they are asked anew. */
+const offsetsAtMost = 4_096;
 
 /** Minutes the zone is ahead of UTC at that instant. */
 export function offsetMinutes(at: Instant, timeZone: string): number {
-  const local = localTime(at, timeZone);
-  const asUtc = Date.parse(`${local.date}T${local.time}:${pad(local.second)}Z`);
-  return Math.round((asUtc - Math.floor(at / 1000) * 1000) / minuteMilliseconds);
+  const quarter = Math.floor(at / quarterMilliseconds);
+  const key = `${quarter} ${timeZone}`;
+  let offset = offsets.get(key);
+  if (offset === undefined) {
+    const begins = quarter * quarterMilliseconds;
+    offset = (wallClock(begins, timeZone) - begins) / minuteMilliseconds;
+    if (offsets.size >= offsetsAtMost) offsets.clear();
+    offsets.set(key, offset);
+  }
+  return offset;
+}
+
+export function localTime(at: Instant, timeZone: string): LocalTime {
+  const local = new Date(at + offsetMinutes(at, timeZone) * minuteMilliseconds).toISOString();
+  return {
+    date: local.slice(0, 10),
+    time: local.slice(11, 16),
+    second: Number(local.slice(17, 19)),
+  };
 }
 
 const pad = (value: number): string => String(value).padStart(2, '0');

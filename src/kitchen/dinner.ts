@@ -8,6 +8,7 @@ import { type Instant, minutesBetween } from '../base/time.ts';
 import type { TemperatureUnit, WeightUnit } from '../base/units.ts';
 import { type Card, comesWith, type DishCard, type RoastCard, stepIdOf } from './card.ts';
 import type { Course, Fact, FactOf, Method, Option, Question } from './facts.ts';
+import { Fold } from './fold.ts';
 import { type KitchenBelief, usualKitchen } from './forecast.ts';
 import type { Doneness, GuestNeed } from './heard.ts';
 
@@ -130,16 +131,6 @@ export interface Dinner {
   unclearInARow: number;
 }
 
-/** The facts that still count: those no later undo or correction has voided. */
-export function standing(facts: readonly Fact[]): Fact[] {
-  const voided = new Set<number>();
-  for (const fact of facts) {
-    if (fact.type === 'positions-voided')
-      for (const position of fact.positions) voided.add(position);
-  }
-  return facts.filter((fact) => !voided.has(fact.position));
-}
-
 interface Mutable {
   dinner: Dinner;
   steps: Map<string, StepRecord>;
@@ -149,8 +140,8 @@ interface Mutable {
   answered: Map<string, FactOf<'replied'>>;
 }
 
-const unopened = (id: string, at: number): Dinner => ({
-  id,
+const unopened = (at: number): Dinner => ({
+  id: '',
   openedAt: at,
   lastAt: at,
   timeZone: 'UTC',
@@ -186,34 +177,38 @@ const unopened = (id: string, at: number): Dinner => ({
   unclearInARow: 0,
 });
 
-/** Folds facts, voided ones left out, into the dinner they tell of. */
-export function dinnerOf(id: string, facts: readonly Fact[]): Dinner {
-  const state: Mutable = {
-    dinner: unopened(id, facts[0]?.at ?? 0),
+const fold = new Fold<Mutable>({
+  begin: (facts) => ({
+    dinner: unopened(facts[0]?.at ?? 0),
     steps: new Map(),
     calls: new Map(),
     delivered: new Set(),
     cautioned: new Set(),
     answered: new Map(),
-  };
-  for (const fact of standing(facts)) {
+  }),
+  copy: ({ dinner, steps, calls, delivered, cautioned, answered }) => ({
+    dinner,
+    steps: new Map(steps),
+    calls: new Map(calls),
+    delivered: new Set(delivered),
+    cautioned: new Set(cautioned),
+    answered: new Map(answered),
+  }),
+  take: (state, fact) => {
     const { emergency } = state.dinner;
     if (emergency && (isReport(fact) || asksForWork(fact, emergency.at)))
       state.dinner = { ...state.dinner, emergency: undefined };
     state.dinner = evolve(state, fact);
     if (state.dinner.completeAt === undefined && missingOf(state.dinner).length === 0)
       state.dinner = { ...state.dinner, completeAt: fact.at };
-  }
-  const lastAt = facts.reduce((latest, fact) => Math.max(latest, fact.at), state.dinner.lastAt);
-  return {
-    ...state.dinner,
-    lastAt,
-    steps: state.steps,
-    calls: state.calls,
-    delivered: state.delivered,
-    cautioned: state.cautioned,
-    answered: state.answered,
-  };
+  },
+});
+
+/** Folds facts, voided ones left out, into the dinner they tell of. */
+export function dinnerOf(id: string, facts: readonly Fact[]): Dinner {
+  const { dinner, ...told } = fold.over(facts);
+  const lastAt = facts.reduce((latest, fact) => Math.max(latest, fact.at), dinner.lastAt);
+  return { ...dinner, id, lastAt, ...told };
 }
 
 /** Somebody stands at the stove and tells of it; what is only taken for granted is no report. */

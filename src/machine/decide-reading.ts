@@ -2,8 +2,8 @@
 import { limits } from '../base/limits.ts';
 import { type Instant, minutesBetween } from '../base/time.ts';
 import { celsiusOf, celsiusOfFahrenheit } from '../base/units.ts';
-import { standing } from '../kitchen/dinner.ts';
 import type { NewFact, Question } from '../kitchen/facts.ts';
+import { standing } from '../kitchen/fold.ts';
 import type { HeardOf } from '../kitchen/heard.ts';
 import { type Context, type Decision, decided, said } from './context.ts';
 import { happenedAt } from './decide-steps.ts';

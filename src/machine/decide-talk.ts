@@ -1,8 +1,8 @@
 /** The talk itself: answers to what was asked, corrections, undo, pauses, timers, choices. */
 import { addMinutes } from '../base/time.ts';
 import { celsiusOf, kilogramsOf } from '../base/units.ts';
-import { standing } from '../kitchen/dinner.ts';
 import type { Fact, FactType, NewFact, Question } from '../kitchen/facts.ts';
+import { standing } from '../kitchen/fold.ts';
 import type { HeardOf } from '../kitchen/heard.ts';
 import { type Context, type Decision, decided, said } from './context.ts';
 import { happenedAt, reportMoment, stepMeant } from './decide-steps.ts';

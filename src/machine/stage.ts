@@ -4,8 +4,9 @@
  */
 import { initialTransition, type SnapshotFrom, transition } from 'xstate';
 import { type Card, type DishCard, stepIdOf } from '../kitchen/card.ts';
-import { dinnerOf, menuOf, missingOf, standing, wentWithItsCut } from '../kitchen/dinner.ts';
+import { dinnerOf, menuOf, missingOf, wentWithItsCut } from '../kitchen/dinner.ts';
 import type { Fact } from '../kitchen/facts.ts';
+import { Fold, standing } from '../kitchen/fold.ts';
 import type { Stage } from '../kitchen/heard.ts';
 import type { SideState } from '../kitchen/view.ts';
 import { type ChartEvent, dinnerChart, type RoastEvent } from './chart.ts';
@@ -138,11 +139,13 @@ function dishEventsOf(card: DishCard, fact: Fact): DishChartEvent[] {
  * The transitions that a dinner went through, in order: those of what was taken back later too, up to
  * where it was taken back.
  */
-export function passagesOf(id: string, facts: readonly Fact[]): Passage[] {
+export function passagesOf(facts: readonly Fact[]): Passage[] {
   const ends = facts.flatMap((fact, index) => (fact.type === 'positions-voided' ? [index] : []));
   return [...ends, facts.length].flatMap((end) => {
     const passages: Passage[] = [];
-    standingOf(id, facts.slice(0, end), (passage) => passages.push(passage));
+    const charts = unmoved();
+    for (const fact of standing(facts.slice(0, end)))
+      takeFact(charts, fact, (passage) => passages.push(passage));
     return passages;
   });
 }
@@ -162,56 +165,89 @@ function tellPassages(
   }
 }
 
-/** Folds a dinner's facts through the charts. */
-export function standingOf(id: string, facts: readonly Fact[], watcher?: Watcher): Standing {
-  const counting = standing(facts);
-  let chart = initialTransition(dinnerChart)[0];
+/** What a dinner's facts have made of the charts so far, and what of them the next one means by. */
+interface Charts {
+  chart: ChartSnapshot;
+  dishes: Map<string, DishSnapshot>;
+  known: Known;
+  /** Facts, while they do not make a plan yet. */
+  taken: Fact[];
+  cards: Card[];
+  dropped: Set<string>;
+  added: string[];
+  cut: string | undefined;
+}
+
+const unmoved = (): Charts => ({
+  chart: initialTransition(dinnerChart)[0],
+  dishes: new Map(),
+  known: { complete: false, method: 'sear-first', in: false },
+  taken: [],
+  cards: [],
+  dropped: new Set(),
+  added: [],
+  cut: undefined,
+});
+
+const fold = new Fold<Charts>({
+  begin: unmoved,
+  copy: (charts) => ({
+    ...charts,
+    dishes: new Map(charts.dishes),
+    known: { ...charts.known },
+    taken: [...charts.taken],
+    cards: [...charts.cards],
+    dropped: new Set(charts.dropped),
+    added: [...charts.added],
+  }),
+  take: (charts, fact) => takeFact(charts, fact),
+});
+
+/** Moves the charts by one fact. */
+function takeFact(charts: Charts, fact: Fact, watcher?: Watcher): void {
+  const { dishes, known, taken, cards, dropped, added } = charts;
   const take = (event: ChartEvent): void => {
-    const next = step(chart, event);
-    if (watcher) tellPassages(chart, event, next, watcher);
-    chart = next;
+    const next = step(charts.chart, event);
+    if (watcher) tellPassages(charts.chart, event, next, watcher);
+    charts.chart = next;
   };
-  const dishes = new Map<string, DishSnapshot>();
-  const known: Known = { complete: false, method: 'sear-first', in: false };
-  const taken: Fact[] = [];
-  const cards: Card[] = [];
-  const dropped = new Set<string>();
-  const added: string[] = [];
-  let cut: string | undefined;
-  for (const fact of counting) {
-    taken.push(fact);
-    if (fact.type === 'card-taken') cards.push(fact.card);
-    if (fact.type === 'dish-dropped') dropped.add(fact.dish);
-    if (fact.type === 'dish-added') {
-      dropped.delete(fact.dish);
-      added.push(fact.dish);
-    }
-    if (fact.type === 'roast-described') cut = fact.cut ?? cut;
-    if (fact.type === 'method-set') known.method = fact.method;
-    for (const event of roastEventsOf(fact, known)) {
-      take(event);
-      known.in ||= event.type === 'ROAST_IN';
-    }
-    if (!known.complete && describes(fact)) {
-      known.complete = missingOf(dinnerOf(id, taken)).length === 0;
-      if (known.complete) {
-        take({ type: 'PLAN_KNOWN' });
-        // An oven that was lit before the plan was known is part of the preheat from here on.
-        if (chart.matches({ oven: 'heating' }) || chart.matches({ oven: 'hot' }))
-          take({ type: 'OVEN_LIT' });
-      }
-    }
-    const menu = cards.filter(
-      (card) =>
-        card.card !== 'roast' &&
-        !dropped.has(card.id) &&
-        !wentWithItsCut(card, { cut, added, begun: dishes.has(card.id) }),
-    );
-    for (const event of dishFact(dishes, menu, fact, watcher)) take(event);
+  if (!known.complete) taken.push(fact);
+  if (fact.type === 'card-taken') cards.push(fact.card);
+  if (fact.type === 'dish-dropped') dropped.add(fact.dish);
+  if (fact.type === 'dish-added') {
+    dropped.delete(fact.dish);
+    added.push(fact.dish);
   }
-  const dinner = dinnerOf(id, facts);
+  if (fact.type === 'roast-described') charts.cut = fact.cut ?? charts.cut;
+  if (fact.type === 'method-set') known.method = fact.method;
+  for (const event of roastEventsOf(fact, known)) {
+    take(event);
+    known.in ||= event.type === 'ROAST_IN';
+  }
+  if (!known.complete && describes(fact)) {
+    known.complete = missingOf(dinnerOf('', [...taken])).length === 0;
+    if (known.complete) {
+      charts.taken = [];
+      take({ type: 'PLAN_KNOWN' });
+      // An oven that was lit before the plan was known is part of the preheat from here on.
+      if (charts.chart.matches({ oven: 'heating' }) || charts.chart.matches({ oven: 'hot' }))
+        take({ type: 'OVEN_LIT' });
+    }
+  }
+  const menu = cards.filter(
+    (card) =>
+      card.card !== 'roast' &&
+      !dropped.has(card.id) &&
+      !wentWithItsCut(card, { cut: charts.cut, added, begun: dishes.has(card.id) }),
+  );
+  for (const event of dishFact(dishes, menu, fact, watcher)) take(event);
+}
+
+/** Where a dinner's facts leave the charts. */
+export function standingOf(id: string, facts: readonly Fact[]): Standing {
+  const { chart, dishes } = fold.over(facts);
   const states = new Map<string, SideState>();
-  for (const card of menuOf(dinner))
+  for (const card of menuOf(dinnerOf(id, facts)))
     states.set(card.id, (dishes.get(card.id)?.value ?? 'waiting') as SideState);
   const value = chart.value as { roast: Stage; oven: Standing['oven']; talk: Standing['talk'] };
   return { chart, stage: value.roast, oven: value.oven, talk: value.talk, dishes: states };

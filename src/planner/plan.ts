@@ -18,7 +18,7 @@ import type { Problem } from './problem.ts';
 import { readSteps } from './read-out.ts';
 import { ovenAt, ovenMovesOf, settingsSoFar } from './roast-day.ts';
 import { shortfallsOf } from './shortfalls.ts';
-import { type Solution, solve } from './solve/solve.ts';
+import { type Solution, type SolveOptions, solve } from './solve/solve.ts';
 import { servingOf } from './table.ts';
 
 export interface PlanQuestion {
@@ -27,13 +27,15 @@ export interface PlanQuestion {
   forecast: Forecast;
   pullCelsius: number;
   now: Instant;
+  /** Path searches for each answer at most, where a good plan is enough. */
+  work?: number | undefined;
 }
 
 /** The plan, or undefined while no roast is known. */
-export function plan({ dinner, forecast, pullCelsius, now }: PlanQuestion): Plan | undefined {
+export function plan({ dinner, forecast, pullCelsius, now, work }: PlanQuestion): Plan | undefined {
   const day = dayOf(dinner, forecast, now);
   if (!day) return undefined;
-  const { problem, solution } = answerOf(day, forecast);
+  const { problem, solution } = answerOf(day, forecast, { work });
   const at = (task: string): Instant =>
     instantOfMinute(day.grid, solution.starts.get(task) ?? day.grid.now);
   const roastInAt = day.wentInAt ?? at('roast-in');
@@ -73,19 +75,23 @@ export function plan({ dinner, forecast, pullCelsius, now }: PlanQuestion): Plan
 }
 
 /** Told in fives: nobody puts a roast in at one minute to five. The rest takes up the difference. */
-function answerOf(day: Day, forecast: Forecast): { problem: Problem; solution: Solution } {
+function answerOf(
+  day: Day,
+  forecast: Forecast,
+  effort: SolveOptions,
+): { problem: Problem; solution: Solution } {
   if (day.wentInAt !== undefined) {
     const problem = compile(day, { pullAt: pullBandOf(day, forecast, day.wentInAt).p50 });
-    return { problem, solution: solve(problem) };
+    return { problem, solution: solve(problem, effort) };
   }
   const problem = compile(day);
-  const solution = solve(problem);
+  const solution = solve(problem, effort);
   const likely = instantOfMinute(day.grid, solution.starts.get('roast-in') ?? day.grid.now);
   const fives = Math.floor(likely / 300_000) * 300_000;
   const minute = minuteIn(day, fives);
   if (fives === likely || minute < day.grid.now) return { problem, solution };
   const rounded = compile(day, { roastInMinute: minute });
-  const again = solve(rounded);
+  const again = solve(rounded, effort);
   return again.cost - solution.cost < roundingCost
     ? { problem: rounded, solution: again }
     : { problem, solution };

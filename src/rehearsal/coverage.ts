@@ -55,8 +55,8 @@ const everything: Record<Catalogue, readonly string[]> = {
 };
 
 /** What one dinner reached, by its facts alone. */
-function reachedIn(id: string, facts: readonly Fact[]): Record<Catalogue, Set<string>> {
-  const passages = passagesOf(id, facts);
+function reachedIn(facts: readonly Fact[]): Record<Catalogue, Set<string>> {
+  const passages = passagesOf(facts);
   const reached: Record<Catalogue, Set<string>> = {
     states: new Set(dinnerRegions.map(({ region, initial }) => stateName(region, initial))),
     transitions: new Set(passages.map(passageName)),
@@ -78,8 +78,8 @@ function reachedIn(id: string, facts: readonly Fact[]): Record<Catalogue, Set<st
 }
 
 /** Counts over dinners, each given by its facts. */
-export function coverageOf(dinners: readonly { id: string; facts: readonly Fact[] }[]): Reach[] {
-  const each = dinners.map(({ id, facts }) => reachedIn(id, facts));
+export function coverageOf(dinners: readonly (readonly Fact[])[]): Reach[] {
+  const each = dinners.map(reachedIn);
   return catalogues.map((catalogue) => ({
     catalogue,
     all: everything[catalogue],

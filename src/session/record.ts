@@ -3,15 +3,9 @@
  * without it, what was planned against what happened.
  */
 import { addMinutes } from '../base/time.ts';
-import {
-  type Dinner,
-  dinnerOf,
-  menuOf,
-  roastCardOf,
-  standing,
-  uncardedOf,
-} from '../kitchen/dinner.ts';
+import { type Dinner, dinnerOf, menuOf, roastCardOf, uncardedOf } from '../kitchen/dinner.ts';
 import type { Fact, FactOf } from '../kitchen/facts.ts';
+import { standing } from '../kitchen/fold.ts';
 import { coreAfterRest } from '../kitchen/forecast.ts';
 import type { DinnerRecord, RecordedMoment, RecordedReading } from '../kitchen/record.ts';
 import { moments } from '../machine/moments.ts';

@@ -12,16 +12,19 @@ import { openSession } from '../../src/session/session.ts';
 import { rowsOf } from '../corpus/load.ts';
 import { at, cards, opening } from '../harness/day.ts';
 
-/** A tiny ensemble: these dinners try the day, not the heat. */
+/** A tiny ensemble and a short search for each plan: these dinners try the day, not the heat. */
+const membersOfAll = 8;
+const pathSearches = 50;
+
 const compute: Compute = remembering(
   {
-    ...inThisThread,
-    forecast: (question) => inThisThread.forecast({ ...question, members: 8 }),
+    forecast: (question) => inThisThread.forecast({ ...question, members: membersOfAll }),
+    plan: (question) => inThisThread.plan({ ...question, work: pathSearches }),
   },
   256,
 );
 
-const utterances = [...rowsOf('rules'), ...rowsOf('scored')]
+const utterances = rowsOf('rules')
   .filter((row) => row.language !== 'de')
   .map((row) => row.text);
 

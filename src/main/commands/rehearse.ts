@@ -56,10 +56,10 @@ async function playFiles(files: readonly string[], options: RehearseOptions): Pr
   }
   const cards = cardsOf(options.cards);
   const played: PlayedScript[] = [];
-  const dinners: { id: string; facts: readonly Fact[] }[] = [];
+  const dinners: (readonly Fact[])[] = [];
   for (const script of scripts.read) {
     const ended = (facts: readonly Fact[]): void => {
-      dinners.push({ id: script.file, facts });
+      dinners.push(facts);
     };
     played.push(await playTimed(script, cards, { options, ended }));
   }

@@ -50,7 +50,10 @@ export function project(belief: Belief, course: CourseAsked, count?: number): Fo
     restMinutes: course.restMinutes,
     outMinute: course.outMinute,
   };
-  const { members, weights } = count === undefined ? heaviest(belief) : spread(belief, count);
+  const { members, weights } =
+    count === undefined || count >= belief.weights.length
+      ? heaviest(belief)
+      : spread(belief, count);
   const tracks = members.map((member) => trackOf(member, belief.ensemble.size, question));
   return outlook({ question, members, tracks, weights, belief });
 }

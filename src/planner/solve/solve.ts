@@ -22,7 +22,7 @@ import { Timing, type TimingState } from './timing.ts';
 
 export interface SolveOptions {
   /** Path searches at most; then the best found so far is taken. */
-  work?: number;
+  work?: number | undefined;
 }
 
 export interface BindingArc {
