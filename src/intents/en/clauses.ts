@@ -48,33 +48,59 @@ export function clausesOf(
     });
     asked = !ends.test(mark) && (mood === 'question' || mood === 'story') && mark !== '|';
   };
-  for (let at = 0; at < tokens.length; at++) {
-    const token = tokens[at]!;
-    if (token.word === ',' && runsOn(part, tokens, at)) {
-      // "they'll be late, maybe half an hour" is one breath.
-    } else if (ends.test(token.word) || token.word === ',' || token.word === '|') {
-      // The mark of the sentence reaches back over its commas when nothing new began.
-      close(token.word === ',' ? ',' : token.word);
-    } else if (
-      token.word === 'also' &&
-      /^(is|are|am|will|have|has|would|should|can|i|we|they)$/.test(part.at(-1)?.word ?? '')
-    ) {
-      // "they are also coming" goes on.
-    } else if (token.word === 'so' && part.length > 0 && degree.test(tokens[at + 1]?.word ?? '')) {
-      part.push(token);
-    } else if (
-      conjunctions.test(token.word) &&
-      !whileItRests(tokens, at) &&
-      !joinsNames(part, tokens, at, context)
-    )
-      close(',');
-    else if (beginsAnew(part, tokens, at)) {
-      close(',');
-      part.push(token);
-    } else part.push(token);
+  const left = withoutRemainder(tokens);
+  return clausesIn(left);
+
+  function clausesIn(tokens: readonly Token[]): Clause[] {
+    for (let at = 0; at < tokens.length; at++) {
+      const token = tokens[at]!;
+      if (token.word === ',' && runsOn(part, tokens, at)) {
+        // "they'll be late, maybe half an hour" is one breath.
+      } else if (ends.test(token.word) || token.word === ',' || token.word === '|') {
+        // The mark of the sentence reaches back over its commas when nothing new began.
+        close(token.word === ',' ? ',' : token.word);
+      } else if (
+        token.word === 'also' &&
+        /^(is|are|am|will|have|has|would|should|can|i|we|they)$/.test(part.at(-1)?.word ?? '')
+      ) {
+        // "they are also coming" goes on.
+      } else if (
+        token.word === 'so' &&
+        part.length > 0 &&
+        degree.test(tokens[at + 1]?.word ?? '')
+      ) {
+        part.push(token);
+      } else if (
+        conjunctions.test(token.word) &&
+        !whileItRests(tokens, at) &&
+        !joinsNames(part, tokens, at, context)
+      )
+        close(',');
+      else if (beginsAnew(part, tokens, at)) {
+        close(',');
+        part.push(token);
+      } else part.push(token);
+    }
+    close('.');
+    return clauses;
   }
-  close('.');
-  return clauses;
+}
+
+/** "48 degrees, still two to go": what is left is said of what stands before it, and is no second report. */
+function withoutRemainder(tokens: readonly Token[]): Token[] {
+  const line = lineOf(tokens);
+  const match =
+    /(?<= )(?:(?:still|only|just|so|with|another) ){0,2}<[nt]\d+> (?:more |degrees )?(?:still )?(?:to go|left to go|off target|short of target|off it yet|shy)(?= (?:$|[,.?!|]|and|so|then|but))/.exec(
+      line,
+    );
+  if (!match || !/<[a-z]\d+>/.test(line.slice(0, match.index))) return [...tokens];
+  const start = line.slice(0, match.index).split(' ').length - 1;
+  const count = match[0].split(' ').length;
+  return [
+    ...tokens.slice(0, start),
+    { ...tokens[start]!, word: ',' },
+    ...tokens.slice(start + count),
+  ];
 }
 
 /** "so long", "so low": how much, not what follows. */
@@ -149,9 +175,24 @@ function withoutMoment(part: readonly Token[], quantities: readonly Quantity[]):
         begun.test(lineOf(part)));
     if (hour && /^(at|since|from)$/.test(before) && report.test(` ${lineOf(part)}`))
       return { tokens: [...part.slice(0, at - 1), ...part.slice(at + 1)], at: quantity };
+    // "searing since 2:40", "on the back ring since twelve": from then to now, whatever the verb.
+    if (before === 'since' && at > 1 && (hour || isHour(quantity)))
+      return { tokens: [...part.slice(0, at - 1), ...part.slice(at + 1)], at: quantity };
+    // "38 at 17:40": a number and its hour, and nothing else.
+    if (
+      quantity.kind === 'clock' &&
+      /^(?:it is |it was |was |up to )?<[nt]\d+> (?:degrees )?at <c\d+> $/.test(lineOf(part))
+    )
+      return { tokens: part.slice(0, at - 1), at: quantity };
   }
   return { tokens: [...part] };
 }
+
+/** A bare number that a clock's face can show. */
+const isHour = (quantity: Quantity): boolean =>
+  quantity.kind === 'number' &&
+  (quantity.face?.hour !== undefined ||
+    (Number.isInteger(quantity.value) && quantity.value >= 1 && quantity.value <= 12));
 
 /** What begins or ends at an hour, and at no temperature. */
 const begun =
@@ -209,6 +250,14 @@ function joinsNames(
   );
 }
 
+const inverts =
+  /^((will|would|can|could|should|shall) (a|an|the|i|we|it|that|this|they|those|my)|(do|did|am|are|have) (i|we)|(does|did|is|was) it) $/;
+/** After these an inverted verb goes on, or belongs to what stands before it. */
+const leadsToQuestion =
+  /^(so|neither|nor|only|not|never|rarely|than|as|what|how|when|where|why|which|who|and|or|but|if|whether|that|the|a|all|everything|anything|thing|it|i|we|they|you|he|she|now|then|ok|well|right|oh|tell|me|know|see)$/;
+const whWords =
+  /^(what|how|when|where|why|which|who|whose|whether|tell|remind|wonder|wondering|know|that|than)$/;
+
 /** Without a comma, a new subject with its verb begins a new clause: "it's out the potatoes are in". */
 function beginsAnew(part: readonly Token[], tokens: readonly Token[], at: number): boolean {
   const asks = `${tokens[at]!.word} ${tokens[at + 1]?.word ?? ''} `;
@@ -223,8 +272,17 @@ function beginsAnew(part: readonly Token[], tokens: readonly Token[], at: number
     !/^(what|how|when|why|where|tell|and)$/.test(part[0]!.word)
   )
     return true;
+  // "couldn't find the carving knife will a bread knife do": what is inverted asks.
+  if (
+    part.length > 1 &&
+    inverts.test(asks) &&
+    !leadsToQuestion.test(part.at(-1)!.word) &&
+    !part.some((token) => whWords.test(token.word))
+  )
+    return true;
   if (part.length < 3) return false;
   const before = part.at(-1)!.word;
+  if (secondReading(part, tokens, at)) return true;
   // "thick end says 91 thin end says 103": after a number, whatever reads another.
   if (
     /^<[nt]/.test(before) &&
@@ -233,7 +291,10 @@ function beginsAnew(part: readonly Token[], tokens: readonly Token[], at: number
       .some(
         (token, offset) =>
           /^(says|reads|is|shows|at)$/.test(token.word) &&
-          /^<[nt]/.test(tokens[at + 2 + offset]?.word ?? ''),
+          /^<[nt]/.test(tokens[at + 2 + offset]?.word ?? '') &&
+          !tokens
+            .slice(at + 1, at + 1 + offset)
+            .some(({ word }) => /^[,.?!|]$|^<c/.test(word) || conjunctions.test(word)),
       )
   )
     return true;
@@ -261,6 +322,32 @@ function beginsAnew(part: readonly Token[], tokens: readonly Token[], at: number
     .map((token) => token.word)
     .join(' ');
   return /^the \w+ (is|are|went|has)$/.test(three);
+}
+
+const places =
+  'side|end|bit|part|spot|middle|centre|center|core|bone|edge|top|bottom|front|back|left|right|thick|thin|thickest|deep|deepest|probe|thermometer|instant-read|leave-in|quick|one|first|second|third|other|near|by|dead|fat|outside|inside';
+const ofPlaces = new RegExp(`^(?:(?:${places}|the|in|at|on|of|is|a|then|now|ago|<d\\d+>) ){1,5}$`);
+const placed = new RegExp(` (?:${places}|now|ago|then) `);
+
+/** "108 one side 112 the other", "thick end 108 thin end 117", "96 ten minutes ago 101 now". */
+function secondReading(part: readonly Token[], tokens: readonly Token[], at: number): boolean {
+  const isMark = (token: Token | undefined): boolean =>
+    token !== undefined && /^<[nt]\d+>$/.test(token.word);
+  if (part.filter(isMark).length !== 1) return false;
+  const said = part.findIndex(isMark);
+  const rest: Token[] = [];
+  for (const token of tokens.slice(at)) {
+    if (ends.test(token.word) || /^[,|]$/.test(token.word) || conjunctions.test(token.word)) break;
+    rest.push(token);
+  }
+  if (rest.filter(isMark).length !== 1) return false;
+  const next = rest.findIndex(isMark);
+  const between = [...part.slice(said + 1), ...rest.slice(0, next)];
+  const line = lineOf(between);
+  if (!ofPlaces.test(line) || !placed.test(` ${line}`)) return false;
+  // Whatever follows the last number is of it, and then each place follows its number.
+  const follows = next + 1 < rest.length;
+  return follows || said === 0 ? next === 0 : said === part.length - 1;
 }
 
 /** Without the words that only open or close it; a clause of nothing else is kept. */

@@ -15,7 +15,8 @@ const toWords = /^(to|till|of|before)$/;
 const pastWords = /^(past|after|gone)$/;
 
 export function clockAt(words: readonly string[], at: number): ClockFound | undefined {
-  const found = named(words, at) ?? aroundTheHour(words, at) ?? figures(words, at);
+  const found =
+    named(words, at) ?? aroundTheHour(words, at) ?? lessThan(words, at) ?? figures(words, at);
   return found && withHalf(words, found);
 }
 
@@ -97,6 +98,18 @@ function minutesPast(words: readonly string[], at: number, minute: number): Cloc
   const hour = hourAt(words, at);
   if (hour) return { face: { hour: hour.hour, minute }, next: hour.next };
   return ends(words[at]) ? { face: { hour: undefined, minute }, next: at } : undefined;
+}
+
+/** "eight less a quarter", "seven less ten". */
+function lessThan(words: readonly string[], at: number): ClockFound | undefined {
+  const hour = hourAt(words, at);
+  if (!hour || words[hour.next] !== 'less') return undefined;
+  const start = /^(a|one)$/.test(words[hour.next + 1] ?? '') ? hour.next + 2 : hour.next + 1;
+  if (words[start] === 'quarter') return { face: beforeHour(hour.hour, 15), next: start + 1 };
+  const minutes = numberAt(words, start);
+  return minutes && /^(5|10|20|25)$/.test(String(minutes.value))
+    ? { face: beforeHour(hour.hour, minutes.value), next: minutes.next }
+    : undefined;
 }
 
 const beforeHour = (hour: number, minutes: number): ClockFace => ({

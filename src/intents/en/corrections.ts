@@ -22,8 +22,11 @@ export function corrected(tokens: readonly Token[], quantities: Quantity[]): Tok
     const start = line.slice(0, match.index).split(' ').length - 1;
     const count = match[0].trim().split(' ').length;
     const words = (match[3] ?? '').trim();
+    // "two minutes ago no three": how it is counted is said once.
+    const counted =
+      first.kind === 'duration' && /^(ago|late|later|early|earlier|behind)$/.test(words);
     const kept =
-      words === '' || quantities[secondIndex]!.kind !== 'number'
+      words === '' || (quantities[secondIndex]!.kind !== 'number' && !counted)
         ? []
         : out.slice(start + 1, start + 1 + words.split(' ').length);
     const second = out[start + count - 1]!;

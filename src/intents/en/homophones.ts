@@ -24,6 +24,17 @@ const measured = /^(bone|bones|rib|ribs|kilos|kilo|pounds|pound|lb|kg) /;
 const state =
   /^(running|late|going to|gonna|here|all here|stuck|coming|arriving|delayed|nearly here|at the door|out|in|done|ready) ?/;
 
+/** "number to", "option for". */
+const numbered = /\b(number|option|choice|plan) $/;
+/** "ate grown ups and for kids". */
+const headsOf =
+  /^(grown ups|grownups|adults|kids|children|little ones|people|guests|of us|of them|toddlers|teenagers|big ones|ppl|mouths|heads|plates|places) /;
+/** "down to too fifty", "set at for twenty five": after these a number is wanted. */
+const toNumber =
+  /\b(to|at|says|reads|says it is|set on|is on|it on|oven on|oven at|up on|down on) $/;
+const tensAfter =
+  /^(twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|oh \w+|ten|\w+teen) (?!(people|guests|minutes|of us|min|pounds|kilos) )/;
+
 const rules: Record<string, readonly Rule[]> = {
   were: [
     {
@@ -99,6 +110,9 @@ const rules: Record<string, readonly Rule[]> = {
     },
   ],
   too: [
+    { before: numbered, after: end, instead: 'two' },
+    { before: toNumber, after: tensAfter, instead: 'two' },
+    { before: /\b(one|won) (ten|twenty) $/, after: end, instead: 'two' },
     {
       before: new RegExp(`\\b(half|quarter|${count}|minutes) $`),
       after: new RegExp(`^${hour} `),
@@ -118,6 +132,8 @@ const rules: Record<string, readonly Rule[]> = {
   ],
   two: [{ before: /\bquarter $/, after: new RegExp(`^${hour} `), instead: 'to' }],
   to: [
+    { before: numbered, after: end, instead: 'two' },
+    { before: toNumber, after: tensAfter, instead: 'two' },
     { before: /(^|[,.] |\b(a|the|got|has|with|only) )$/, after: measured, instead: 'two' },
     { before: /(^|[,.] |\b(and|so|only|just) )$/, after: heads, instead: 'two' },
     {
@@ -127,6 +143,9 @@ const rules: Record<string, readonly Rule[]> = {
     },
   ],
   for: [
+    { before: numbered, after: end, instead: 'four' },
+    { before: /(^|\band |[,.] )$/, after: headsOf, instead: 'four' },
+    { before: toNumber, after: tensAfter, instead: 'four' },
     { before: /(^|[,.] |\b(a|the|got|has|with|is) )$/, after: measured, instead: 'four' },
     {
       before: /(^|[,.] )$/,
@@ -143,13 +162,19 @@ const rules: Record<string, readonly Rule[]> = {
   fore: [{ after: measured, instead: 'four' }],
   forth: [{ before: new RegExp(`\\b${tens} $`), instead: 'four' }],
   ate: [
+    { before: /(^|\b(and|are|got|have|be|we|so) |[,.] )$/, after: headsOf, instead: 'eight' },
     {
       before: new RegExp(`\\b(at|by|around|about|half|past|till|${tens}|quarter to) $`),
       instead: 'eight',
     },
     { before: /(^|[,.] |\b(for|there are|we are|of) )$/, after: heads, instead: 'eight' },
   ],
-  won: [{ before: new RegExp(`\\b(${tens}|option|number) $`), instead: 'one' }],
+  won: [
+    {
+      before: new RegExp(`\\b(${tens}|option|number|the|that|this|other|choice) $`),
+      instead: 'one',
+    },
+  ],
   wun: [{ instead: 'one' }],
   mr: [{ after: /^($|[,.?!])/, instead: 'medium rare' }],
   pots: [{ after: /^(in|are in|out|are out|on) /, instead: 'potatoes' }],

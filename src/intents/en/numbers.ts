@@ -149,7 +149,11 @@ function wholeAt(words: readonly string[], at: number): NumberFound | undefined 
   const hundreds = hundredsAt(words, at);
   if (hundreds) return hundreds;
   let first = pieceAt(words, at);
-  if (!first && words[at] === 'won' && /^(oh|o|zero|ten|\w+teen|\w+ty)$/.test(words[at + 1] ?? ''))
+  if (
+    !first &&
+    words[at] === 'won' &&
+    /^(oh|o|zero|ten|eleven|twelve|\w+teen|\w+ty|\d\d)$/.test(words[at + 1] ?? '')
+  )
     first = { piece: { size: 'one', value: 1 }, next: at + 1 };
   if (
     !first &&
@@ -206,7 +210,8 @@ function hundredsAt(words: readonly string[], at: number): NumberFound | undefin
     return undefined;
   let next = head.next + 1;
   let value = head.piece.value * 100;
-  const joint = words[next] === 'and' || words[next] === 'n' ? next + 1 : next;
+  // "a hundred an eleven": the "and" as it is said.
+  const joint = /^(and|an|n)$/.test(words[next] ?? '') ? next + 1 : next;
   const tail = pieceAt(words, joint);
   // "turned down to three hundred ten minutes ago": the ten is of the minutes.
   const ofMinutes = joint === next && tail !== undefined && words[tail.next] === 'minutes';

@@ -47,6 +47,10 @@ export function quantified(tokens: readonly Token[], dates: DateReader): Marked 
 
 /** "that one", "the other one": no number. */
 const isPronoun = (words: readonly string[], at: number): boolean =>
+  // "108 one side, 112 the other", "the one I poke it with".
+  (/^(side|end|spot|bit|corner|thing|way)$/.test(words[at + 1] ?? '') && words[at - 1] !== 'the') ||
+  (words[at - 1] === 'the' &&
+    /^(i|you|we|that|which|with|he|she|they|from|in|on)$/.test(words[at + 1] ?? '')) ||
   /^(moment|sec|tick|more time|second)$/.test(words[at + 1] ?? '') ||
   (words[at + 1] === 'more' && words[at + 2] === 'time') ||
   (/^(that|this|other|wrong|right|quick|leave-in|wireless|wired|digital|which|last|next|big|small|old|new|only|same)$/.test(

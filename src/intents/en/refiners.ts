@@ -99,6 +99,24 @@ function fanOfOven(heard: readonly Placed[]): Placed[] {
   return out;
 }
 
+/** "way too rare, basically raw": what is named says more than that something is wrong. */
+function oneTrouble(heard: readonly Placed[]): Placed[] {
+  const named = heard.some(
+    ({ meaning }) => meaning.intent === 'report-trouble' && meaning.trouble !== 'other',
+  );
+  const ovenOut = heard.some(
+    ({ meaning }) => meaning.intent === 'report-trouble' && meaning.trouble === 'oven-out',
+  );
+  return heard.filter(
+    ({ meaning }) =>
+      meaning.intent !== 'report-trouble' ||
+      !(
+        (named && meaning.trouble === 'other') ||
+        (ovenOut && meaning.trouble === 'gone-cold' && meaning.step === undefined)
+      ),
+  );
+}
+
 /** "no creme fraiche, would yogurt work": what is asked is the matter, the lack its reason. */
 function askedForLack(heard: readonly Placed[]): Placed[] {
   return heard.filter(
@@ -362,6 +380,7 @@ export const refiners: readonly Refiner[] = [
   lookAndReading,
   fanOfOven,
   askedForLack,
+  oneTrouble,
   headsOnce,
   withoutEchoes,
   asWished,

@@ -30,6 +30,7 @@ export const answerFrame: Frame = {
       case 'confirmation':
         return confirmationAnswer(match);
       case 'step':
+        return stepAnswer(match) ?? roastGoesOn(match);
       case undefined:
         return roastGoesOn(match);
     }
@@ -41,7 +42,52 @@ function onlyMark(match: Match, letters: string): string | undefined {
   return marks.length === 1 ? marks[0] : undefined;
 }
 
+const notYet =
+  / (not (yet|quite|done|there|started|ready|looked|checked|got|had|been|managed|near|at all)|(have|has|had|did|is|are|was) not( \w+)?|nearly|almost|half ?way|halfway|getting there|not far off|still (at it|on it|doing|going|working|trying|to do|busy|waiting|looking|finding|got)|yet to|working on it|in progress|in the middle of|in the process|about to|soon|shortly|am still|on it now|any minute|any second|close|next on my list|forgot|forgotten|ran out of time) /;
+const doneAlready =
+  / (done|did|sorted|finished|ages ago|a while (ago|back)|long (ago|since|gone)|hours ago|already|taken care of|all set|complete|completed|ticked|tick|ready|in place|way ahead of you|one step ahead|beat you to it|ahead of you|consider it|in hand|handled|accomplished|nailed|wrapped up|out the way|out of the way|off the list|as of now) /;
+const willDo =
+  / (will do|on it|on my way|doing (it|that|them) (now|as we speak)|in a (minutes|sec|second|moment|mo|tick|bit)|right away|straight away|as we speak|got it|heard|yes chef|right you are|will get to it|will get on it|will see to it|gotcha|coming right up|leave it with me|about to|give me (a|two|five)|hang on|hold on|two secs|one sec|soon as i can|next thing) /;
+const leaveOut =
+  / (skip|skipping|pass|passing|leave (that|it|this)|not (doing|bothering|going to|having|for me|today|tonight|this time|worth)|will not be|do not want|can not be (bothered|arsed|fussed)|rather not|no need|never (do|bother)|give (it|that) a miss|move on|moving on|next one|not needed|life is too short) /;
+
+/** A step was called: done, not yet, about to be, or left out, in however few words. */
+function stepAnswer(match: Match): Meaning | undefined {
+  if (match.line.split(' ').length > 8 || match.marks('ntcwg').length > 0) return undefined;
+  if (holds(match, aboutOther)) return undefined;
+  const step = match.context.openSteps[0];
+  const current = step ? { step } : {};
+  if (holds(match, leaveOut)) return { intent: 'skip-step', ...current };
+  if (holds(match, notYet) && !holds(match, / (not (wrong|bad|a problem)) /))
+    return { intent: 'report-not-done', ...current };
+  if (holds(match, willDo) && !holds(match, / (done|did|finished) /))
+    return { intent: 'acknowledge' };
+  const ago = match.minutesAgo;
+  return (holds(match, doneAlready) || ago !== undefined) &&
+    !holds(match, / (when|if|once|what|how) /)
+    ? { intent: 'report-done', ...current, ...(ago === undefined ? {} : { minutesAgo: ago }) }
+    : undefined;
+}
+
+/** Words of a matter of their own, beside which a short clause answers nothing. */
+const aboutOther =
+  / (oven|roast|joint|beef|meat|guests|people|gravy|potatoes|dinner|lunch|supper|timer|alarm|kids|he|she|his|her|they|you|your|phone|telly|homework|dog|door|why|what|how|where|probe|thermometer|temperature|power|wine|mum|dad|game|match|fire|smoke|rack|foil) /;
+
 function readingAnswer(match: Match): Meaning | undefined {
+  // "haven't looked yet", "can't get at it just now": there is none.
+  if (
+    match.marks('ntcdwgy').length === 0 &&
+    match.line.split(' ').length <= 8 &&
+    / (not (yet|looked|checked|got|had|taken|done|in yet|measured)|(have|has|did) not|two secs|in a (sec|second|minutes|moment|tick|bit)|about to|going to (check|look)|give me a|hang on|yet to) /.test(
+      ` ${match.line}`,
+    ) &&
+    !/ (guests|rack|potatoes|gravy|you|they|he|she|understand|hear|catch|follow|trust|believe|get that) /.test(
+      ` ${match.line}`,
+    )
+  )
+    return / not /.test(` ${match.line}`)
+      ? { intent: 'report-not-done' }
+      : { intent: 'acknowledge' };
   const mark = onlyMark(match, 'nt');
   if (!mark || holds(match, unsure) || match.marks('cdwg').length > 0) return undefined;
   if (holds(match, / (people|guests|pounds|minutes|oven|left|timer|bus|kids|dollars) /))
@@ -117,6 +163,10 @@ function donenessAnswer(match: Match): Meaning | undefined {
     : undefined;
 }
 
+/** Words that leave the choice to whoever asked. */
+const eitherWay =
+  / (whichever|either|whatever|you (choose|decide|pick)|do not mind|not (fussed|bothered)|no preference|up to you|dealer s choice|any of (them|those)|both sound|surprise me) /;
+
 const ordinals: readonly [RegExp, number][] = [
   [/ (first|1st|former|top one) /, 1],
   [/ (second|2nd|latter|middle one) /, 2],
@@ -125,8 +175,21 @@ const ordinals: readonly [RegExp, number][] = [
 ];
 
 function choiceAnswer(match: Match): Meaning | undefined {
+  if (
+    holds(match, eitherWay) &&
+    match.marks('ntdcw').length === 0 &&
+    !holds(match, / (first|second|third|guests|potatoes|wine|what if) /)
+  )
+    return { intent: 'unclear' };
   const said = ` ${match.line.replace(/ (not|instead of|rather than) (the )?\w+ .*/, ' ')}`;
   const named = ordinals.filter(([shape]) => shape.test(said));
+  // "the first says one thing, we'll go with the second": what they settle on.
+  const settled =
+    / (?:go|going|went|stick|settle|take|choose|pick|want|fancy|prefer|rather|do) (?:with |for |on )?(?:the |number |option )?(first|second|third|fourth|last|former|latter) /.exec(
+      said,
+    )?.[1];
+  const settledAt = settled && ordinals.find(([shape]) => shape.test(` ${settled} `))?.[1];
+  if (settledAt && named.length > 1) return { intent: 'choose', option: settledAt };
   if (
     named.length === 1 &&
     match.marks('ntdcw').length === 0 &&
@@ -201,14 +264,14 @@ function confirmationAnswer(match: Match): Meaning | undefined {
   if (
     holds(
       match,
-      / (wrong|incorrect|nope|nay|nein|non|negative|no|not|never|misheard|neither|rather not) /,
+      / (wrong|incorrect|nope|nay|nein|non|negative|no|not|never|misheard|neither|rather not|leave it|forget it|stay as|as it is|as is|as they are|changed my mind|hold off|scrap that|nah) /,
     ) &&
     !holds(match, / (why not|no problem|not a problem|not wrong) /)
   )
     return { intent: 'deny' };
   return holds(
     match,
-    / (right|correct|sure|mhm|naturally|bet|positive|percent|doubt|did|think so|suppose so|guess so|sounds good|course|go|yes|aye|si|ja|oui|da|yup|definitely|certainly|absolutely|exactly|confirmed|spot on|bang on|got it|fair enough|please|do|it is|it does|that is it|indeed|ok|fine|true|agreed|affirmative|why not|deal|good) /,
+    / (right|correct|sure|mhm|naturally|bet|say so|the boss|you know best|trust you|your call|whatever you (say|think|reckon)|go with that|might as well|may as well|could do|would do|crack on|crack away|up for that|all for it|happy with that|in favour|why ever not|suits|works|positive|percent|doubt|did|think so|suppose so|guess so|sounds good|course|go|yes|aye|si|ja|oui|da|yup|definitely|certainly|absolutely|exactly|confirmed|spot on|bang on|got it|fair enough|please|do|it is|it does|that is it|indeed|ok|fine|true|agreed|affirmative|why not|deal|good) /,
   )
     ? { intent: 'affirm' }
     : undefined;

@@ -173,7 +173,7 @@ function ofRoast(
   )
     return { intent: 'report-out', ...moment };
   if (
-    holds(match, / (in|inside|into) (the )?(oven)? ?/) &&
+    holds(match, wentIn) &&
     holds(
       match,
       / (put|placed|went|gone|slid|popped|since|has been|been|stuck|bunged|banged|whacked|goes|kept|inserted|shoved|chucked|that is|away|is|got) /,
@@ -190,6 +190,10 @@ function ofRoast(
   }
   return undefined;
 }
+
+/** In the oven, not "in there" of a raw middle, nor "doing my head in". */
+const wentIn =
+  / (in|into|inside) (the |my |our )?(\w+ )?oven | (is|went|goes|been|put|popped|slid|got|gone|away|it|her|him|stuck|bunged|whacked|shoved|chucked|roast|joint|beef|meat|rib|lamb|pork|straight|back|all|safely|now) (in|inside|into it) (now |there |again |already |<d\d+> |at <\w+> |for <\w+> |ago )*(?=$|[|,])/;
 
 const notVerbs =
   /^(in|need|red|bed|seed|feed|thing|something|anything|everything|nothing|evening|morning|king|ring|being|going|during|string|pudding|puddings|reading|roasting|rested|hundred|dressing|stuffing|carving|serving|ceiling|getting|having|baking|looking|been|instant-read|boned|aged|bread)$/;

@@ -17,7 +17,8 @@ export const askThings: Recogniser = {
         '(how long can|can) (i|we|it|@it|the leftovers|leftovers) [be] (leave|sit|stay|keep|stand|left|kept|leave it|leave @it) [it|@it|out|safe|the roast|on the counter|at room temperature|out of the fridge]',
       ],
       (match) =>
-        /game|neighbourhood|journey|drive/.test(match.line)
+        /game|neighbourhood|journey|drive/.test(match.line) ||
+        /^(what|where|which) .*(sit|stand|leave|keep) it (on|in|under|with) /.test(match.line)
           ? undefined
           : { intent: 'ask-safety', about: clauseWords(match), ...degrees(match) },
     ),
@@ -26,13 +27,17 @@ export const askThings: Recogniser = {
         '(can|could|may|should) (i|we|you) (use|substitute|swap|replace|do it with|make it with|get away with|try|sub|go with) [some|the|a|in] {thing:thing} (instead|for|instead of|rather than|in place of|with it|in it|$)',
         '(what|is there anything|anything|what else) [can|could|should|do] [i|we|you] [use] (instead of|in place of|replace|substitute for|as a substitute for|as a replacement for|instead) [the] [{thing:thing}] $',
         '(substitute|replacement|alternative|swap|stand in) (for|to) [the] {thing:thing} $',
+        '(does|would|will|do|could|can|might|is) {thing:thing} (do the (trick|job)|suffice|cut it|be (ok|fine|all right|any good|good enough|as good|better)|serve|taste (ok|all right)|stand in|be used|go instead) [in it|in there|instead|for it|for that|as well|$] ',
         '(does|would|will|do) {thing:thing} (work|do|work instead|be ok instead|do instead) [in it|in there|for it|for that|in the {z:thing}|for the {z2:thing}|$] $',
         'is {thing:thing} (ok|fine|good|all right) instead',
         '(without|if i have no|if there is no|do not have|no) {thing:thing} $',
         'what (if|can i do if) (i|we) (do not have|have no|have not got) [any|a] {thing:thing}',
       ],
       (match) =>
-        /^(i|you|we|i still|you want|it|that)\b/.test(match.words('thing')) ||
+        /^(i|you|we|i still|you want|it|that|they|he|she|there|dinner|everything|this|everyone)\b/.test(
+          match.words('thing'),
+        ) ||
+        / (safe|pregnant|guests|late|time|ready|done) /.test(` ${match.line}`) ||
         (/^(what is|what does|how|why)/.test(match.line) &&
           !/(substitute|replacement|alternative|instead)/.test(match.line))
           ? undefined

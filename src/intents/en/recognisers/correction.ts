@@ -1,6 +1,7 @@
 /** What the cook takes back: a value said before, or the whole of it. */
 import { mealTime } from '../../moment.ts';
 import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
+import { mealWords } from '../frames/words.ts';
 import { dishIn, stepIn } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
 
@@ -28,6 +29,12 @@ const relabel = (match: Match): Meaning | undefined => {
     case 'weight':
       return { intent: 'correct', weight: quantity.value, weightUnit: quantity.unit };
     case 'duration':
+      // "not 20 h, 21 h": an hour of the day.
+      if (quantity.minutes > 720 && quantity.minutes < 1440 && quantity.minutes % 60 === 0)
+        return {
+          intent: 'correct',
+          time: mealTime({ hour: quantity.minutes / 60, minute: 0, half: 'day' }, match.context),
+        };
       return { intent: 'correct', minutes: quantity.minutes };
     case 'clock':
       return { intent: 'correct', ...(clock ? { time: clock } : {}) };
@@ -39,6 +46,17 @@ const relabel = (match: Match): Meaning | undefined => {
       if (old?.kind === 'weight')
         return { intent: 'correct', weight: match.number('x'), weightUnit: old.unit };
       const line = ` ${match.line}`;
+      // "I said six for dinner, I meant six thirty": of a meal, or on no scale a kitchen has.
+      const shown = match.face('x');
+      if (
+        shown?.hour !== undefined &&
+        quantity?.kind === 'number' &&
+        (mealWords.test(` ${match.whole}`) ||
+          match.context.expecting === 'serving-time' ||
+          (quantity.value > 500 && quantity.value % 25 !== 0)) &&
+        !/ (people|of us|guests|heads|adults|for <n\d+> (?:,|i meant|$)) /.test(line)
+      )
+        return { intent: 'correct', time: mealTime(shown, match.context) };
       if (/ (people|of us|guests|heads|adults|we are|there are|coming) /.test(line))
         return { intent: 'correct', count: match.number('x') };
       if (/ (bone|bones|ribs) /.test(line)) return { intent: 'correct', bones: match.number('x') };
@@ -141,6 +159,8 @@ export const correction: Recogniser = {
       [
         '^ [no ,|no|sorry ,|sorry|wait ,|oh] (i meant|i mean|i should have said|i meant to say|should have been|i said|it should be|make that|that should be|that was|correction ,|correction|rather|scratch that ,|it was|it is|that is|it is actually|more like) {x:any} [degrees] [,] (not|rather than|instead of) {y:any}',
         '^ [no ,|no|sorry ,|sorry] not {y:any} [,] [i meant|it is|it was|but|i mean] {x:any}',
+        '^ [no ,|no] (it|that) (is|was) not {y:any} [,|.] [but] (it is|it was|i meant|rather) {x:any}',
+        '^ [no ,|no] (it|that) (is|was) not {y:any} [,] [but] {x:any} (i wanted to say|i meant|i mean|i wanted|it was|it is)',
         '(it is|it was) {x:any} [people|of us|guests|bones|bone|ribs|pounds] [,] not {y:any}',
         '[no ,|no|sorry ,|sorry] {x:any} [people|of us|guests|bones|degrees] [,] not {y:any}',
       ],

@@ -8,6 +8,13 @@ export const readings: Recogniser = {
   name: 'readings',
   moods: ['statement'],
   phrases: [
+    // "it has gone from 98 to 104 in twenty minutes": where it stands now.
+    ...phrases(
+      [
+        '(gone|went|climbed|jumped|risen|rose|crept|moved|shot|come|came|up|rising) [up|all the way] from {was:any} [degrees] to {temperature} [degrees]',
+      ],
+      (match) => reading(match),
+    ),
     ...phrases(
       [
         '(@it|@thermometer|@middle|the core|the probe|core temperature|we|i|temperature|i have got|i have|now|@middle temperature|the reading|last reading|reading) [now|still|only] (@read|is at|is up to|is now|is on|is reading|is showing|is saying|is sitting at|sits at|has hit|hit|has reached|reached|is|was|was at|got|get|am getting|are getting|have got|are at|are up to|have hit|are reading|came out at|came up as|has got to|got to|has climbed to|climbed to|has come up to|is up at|have|is still|is still at|is only|is only at|is holding at|is hovering at|just hit|is pushing|are on|measured|measures|is coming up|stands at|is gone up to|has gone up to|went up to|is down to|is already at|is already|is now at|has made it to|is registering|is at about|at|is reading at) [at|a|about|only|now|exactly|up to] {temperature} [degrees|in the (middle|centre|core)|at the moment]',

@@ -1,5 +1,5 @@
 /** When dinner is, and when it moves. */
-import { mealTime } from '../../moment.ts';
+import { mealTime, minutesUntil } from '../../moment.ts';
 import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
 import { mealWords } from '../frames/words.ts';
 import { phrases } from '../vocabulary.ts';
@@ -78,6 +78,7 @@ export const serving: Recogniser = {
       [
         '(@dinner|eat|eating|serve|serving|on the table|sit down|ready|we eat) [on|for|is|will be|now] [{date}] {clock:face} [{day:date}]',
         '^ (make it|make that|let us say|let us make it|say|at|by|for|around|we said|how about|shall we say|change it to|let us do|we would like|ideally|aiming for|aim for|we are aiming for|call it|it is at|it is) [{date} at] {clock:face} [{day:date}] [instead|then|$]',
+        '^ (call it|make it|make that|say|let us say|let us do|do) {clock:number} (instead|then|tonight) $',
         '(aiming|aim|going|shooting) for [a] {clock} (start|kick off|sit down|dinner|finish)',
         '^ [{date}] [at] {clock:face} [for (dinner|lunch|supper|tea)|dinner|lunch|supper] [{day:date}] [instead|then|tonight] $',
         '(at|by|for) {clock:face} [{day:date}]',
@@ -99,7 +100,7 @@ function timeMeaning(match: Match): Meaning | undefined {
     match.context.expecting !== 'serving-time' &&
     /^(sear|low-roast|rest|hold|carve|served)$/.test(match.context.stage ?? '') &&
     !mealWords.test(line) &&
-    !/ (make it|make that|push|move|change|delay|postpone|aim) /.test(line)
+    !/ (make it|make that|call it|let us do|push|move|change|delay|postpone|aim) /.test(line)
   )
     return undefined;
   if (quantity?.kind === 'number') {
@@ -139,7 +140,7 @@ function timeMeaning(match: Match): Meaning | undefined {
       !/^(sear|low-roast|rest|hold|carve|served)$/.test(match.context.stage ?? '');
     if (
       !placed &&
-      !/(@|dinner|supper|lunch|tea|eat|serv|table|sit|ready|meal|food|aim|time|say|want it|make it|move|push)/.test(
+      !/(@|dinner|supper|lunch|tea|eat|serv|table|sit|ready|meal|food|aim|time|say|want it|make it|call it|let us do|move|push)/.test(
         before,
       ) &&
       match.context.expecting !== 'serving-time' &&
@@ -181,6 +182,11 @@ function timeMeaning(match: Match): Meaning | undefined {
     return undefined;
   const face = match.face('clock');
   if (!face) return undefined;
+  // "it's half three": what the clock on the wall shows.
+  if (/^ (it is|and it is|now it is) (<c\d+> |now <c)/.test(line)) {
+    const until = minutesUntil(mealTime(face, match.context), match.context);
+    if (until < 10 || until > 1430) return undefined;
+  }
   const date = match.date('date') ?? match.date('when') ?? match.date('day') ?? match.dateNearby();
   return {
     intent: 'set-serving-time',
