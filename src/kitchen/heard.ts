@@ -175,6 +175,8 @@ const slots = {
     about: z.string().optional(),
     temperature: z.number().optional(),
     unit: temperatureUnit.optional(),
+    /** What the core is, rather than what it should be. */
+    when: z.enum(['now']).optional(),
     /** Where water boils: at so many feet or metres. */
     altitude: z.number().optional(),
     altitudeUnit: z.enum(['ft', 'm']).optional(),

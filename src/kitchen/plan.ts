@@ -83,3 +83,6 @@ export interface Plan {
   firstToBreak?: { step: string; slackMinutes: number; overrunMinutes: number } | undefined;
   shortfalls: readonly Shortfall[];
 }
+
+/** Whether the roast goes back into a low oven, or is in one: a dish that needs the heat can be in the way of it. */
+export const isHeld = ({ oven }: Plan): boolean => oven.some((move) => move.why === 'hold');

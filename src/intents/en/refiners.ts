@@ -4,6 +4,7 @@ import { lineOf } from '../clause.ts';
 import type { Refiner } from '../language.ts';
 import type { Placed } from '../placed.ts';
 import type { Meaning } from '../recogniser.ts';
+import { coreAsItIs } from './core-as-it-is.ts';
 import { cutInText, forTheDish, whatIsNotDone } from './named-after.ts';
 
 /** "it's on a rack, fan oven", "seven pounds, bone in", "celsius and kilos": one report in parts. */
@@ -396,4 +397,5 @@ export const refiners: readonly Refiner[] = [
   withoutTakenBack,
   withoutManners,
   oncePerMeaning,
+  coreAsItIs,
 ];

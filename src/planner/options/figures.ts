@@ -4,6 +4,7 @@ import { clamp } from '../../base/units.ts';
 import type { Dinner } from '../../kitchen/dinner.ts';
 import type { Course, Option } from '../../kitchen/facts.ts';
 import { type Band, coreAfterRest, coreAtMinute, type Forecast } from '../../kitchen/forecast.ts';
+import { isHeld, type Plan } from '../../kitchen/plan.ts';
 import { comeUpMinutes, comeUpMinutesAtMost } from '../come-up.ts';
 import { constraints } from '../constraints/index.ts';
 import { plan as planDay } from '../plan.ts';
@@ -56,6 +57,9 @@ export function figuresOf(
     broken: [
       ...(planned?.shortfalls ?? []).map((one) => one.constraint).filter(isHard),
       ...(tooLong ? ['kept-hot'] : []),
+      ...(planned && draft.course.rest === 'low-oven' && isCrowdedOut(planned, dinner)
+        ? ['hold']
+        : []),
       ...(comeUpMinutes(forecast) > comeUpMinutesAtMost ? ['come-up'] : []),
     ],
     without: [
@@ -85,6 +89,12 @@ function keptTooLong(dinner: Dinner, course: Course, restMinutes: number): boole
   if (!roast || course.rest === 'low-oven') return false;
   return restMinutes > roast.rest.p90 + roast.card.hold.minutes;
 }
+
+/** Where the dishes need the heat all the while after the pull, there is no hold to choose. */
+const isCrowdedOut = (planned: Plan, dinner: Dinner): boolean =>
+  roastCameOutAt(dinner) === undefined &&
+  !isHeld(planned) &&
+  planned.oven.some((move) => move.why === 'sides' && move.at >= planned.pullAt.p50);
 
 const isHard = (id: string): boolean =>
   id === 'order' || id === 'shared' || constraints.some((one) => one.id === id && one.hard);

@@ -148,6 +148,10 @@ function timeLeftWords(about: string | undefined, scene: Scene): Spoken {
   const step = about === undefined ? undefined : stepAbout(about, scene);
   if (step && step.id !== 'serve') {
     const until = step.state === 'active' ? step.endAt : step.startAt;
+    if (minutesBetween(scene.now, until) < 1)
+      return capital(
+        step.state === 'active' ? say`${step.title}: about done.` : say`${step.title}: now.`,
+      );
     const word =
       step.state === 'active' ? say`${step.title}: done in about` : say`${step.title}: in`;
     return capital(

@@ -3,7 +3,7 @@ import { avoidancesOf } from '../../kitchen/allergens.ts';
 import type { GuestNote } from '../../kitchen/dinner.ts';
 import type { GuestNeed } from '../../kitchen/heard.ts';
 import type { Scene } from '../scene.ts';
-import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
+import { capital, list, lower, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { cardsOf, dishesFor, type Holding, holding } from './allergens.ts';
 import { carvingMap } from './carving.ts';
 import { uncardedTitles } from './menu.ts';
@@ -160,11 +160,13 @@ const unknowable = ({ dinner }: Scene): Spoken => {
 };
 
 /** How the dish goes without, by its card: for just that allergen if the card says so. */
-function withoutWords({ part }: Holding, note: GuestNote): Spoken[] {
+function withoutWords({ card, part }: Holding, note: GuestNote): Spoken[] {
   const [guest] = avoidancesOf([note]);
   const free = guest?.allergens.map((one) => part.free?.[one]).find((one) => one !== undefined);
   const way = free ?? part.instead;
-  return way === undefined ? [] : [say`For the ${part.item}: ${way}`];
+  return way === undefined
+    ? []
+    : [capital(say`${card.title}, instead of the ${part.item}: ${lower(say`${way}`)}`)];
 }
 
 function dietWords(note: GuestNote, name: Spoken, scene: Scene): Spoken {

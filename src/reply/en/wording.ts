@@ -1,6 +1,7 @@
 /** Each outcome in words. The first sentence carries what the cook needs. */
 import { roastCardOf } from '../../kitchen/dinner.ts';
 import type { Outcome, OutcomeKey, OutcomeOf } from '../../kitchen/outcome.ts';
+import { isHeld } from '../../kitchen/plan.ts';
 import type { Scene } from '../scene.ts';
 import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { answer } from './answers.ts';
@@ -63,7 +64,7 @@ function roastNoted(scene: Scene): Spoken {
 
 /** Until when it rests, and where its middle stands by then: higher, or after a long rest lower again. */
 function restWords(carveAt: number, { plan, dinner }: Scene): Spoken {
-  if (dinner.course?.rest === 'low-oven')
+  if (plan && dinner.course?.rest === 'low-oven' && isHeld(plan))
     return say`Tent it on the board; it goes back in to hold once the oven has come down. Carve at ${clock(carveAt, dinner)}.`;
   const core = plan?.coreAtServingCelsius.p50 ?? 0;
   const verb = core >= (plan?.pullCelsius ?? 0) ? 'climbs to' : 'will be back at';
