@@ -26,6 +26,7 @@ const kinds: Record<string, string> = {
   word: '[^ |,?.!;<]+ ',
   rest: '(?:[^ |]+ ){1,9}',
   clause: '(?:[^ |,]+ ){1,24}',
+  whole: '(?:[^ |]+ ){1,30}',
 };
 
 export type Vocabulary = Record<string, string>;

@@ -56,7 +56,11 @@ function isForHelper(
     return false;
   if (bodies.test(line) && /^(report-reading|ask-temperature|watch)$/.test(intent)) return false;
   // "Ben can't make it": a guest's name is nobody's else.
-  const named = meaning.intent === 'set-guests' && meaning.who !== undefined;
+  const named =
+    !placed.framed &&
+    ((meaning.intent === 'set-guests' && (meaning.who ?? meaning.change) !== undefined) ||
+      meaning.intent === 'report-guests' ||
+      meaning.intent === 'shift-serving');
   if (takesNames.test(intent) || named || strange === 0) return true;
   // A frame has only the words to go by, so more of them must be of the kitchen.
   return placed.framed ? own > strange : own >= strange;

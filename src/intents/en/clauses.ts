@@ -71,6 +71,13 @@ export function clausesOf(
       ) {
         part.push(token);
       } else if (
+        token.word === 'plus' &&
+        part.length === 0 &&
+        /^<n/.test(tokens[at + 1]?.word ?? '')
+      ) {
+        // "plus one for Tara" is a guest.
+        part.push(token);
+      } else if (
         conjunctions.test(token.word) &&
         !whileItRests(tokens, at) &&
         !joinsNames(part, tokens, at, context)
@@ -270,6 +277,12 @@ function beginsAnew(part: readonly Token[], tokens: readonly Token[], at: number
       part.at(-1)!.word,
     ) &&
     !/^(what|how|when|why|where|tell|and)$/.test(part[0]!.word)
+  )
+    return true;
+  // "hundred five oven's still two fifty".
+  if (
+    /^<[nt]/.test(part.at(-1)?.word ?? '') &&
+    /^((the|my) )?oven (is|at|still|on|has) /.test(lineOf(tokens.slice(at, at + 3)))
   )
     return true;
   // "couldn't find the carving knife will a bread knife do": what is inverted asks.

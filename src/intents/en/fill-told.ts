@@ -36,12 +36,17 @@ function measured(match: Match): Match | undefined {
 }
 
 const count = (match: Match): number | undefined => {
-  const values = match.marks('n').map((mark) => numberOf(match.quantityOfMark(mark)));
+  // "four loops", "three places": counted, and no heads.
+  const counted = match.marks('n').filter((mark) => !notHeads.test(after(match, mark)));
+  const values = counted.map((mark) => numberOf(match.quantityOfMark(mark)));
   const [value] = values;
   return values.length === 1 && value !== undefined && Number.isInteger(value) && value < 100
     ? value
     : undefined;
 };
+
+const notHeads =
+  /^(months|weeks|days|loops|places|spots|ways|turns|goes|seconds|layers|times|years|bones?|ribs?|potatoes|carrots|trays?|pans?|tins?|slices|dishes|ovens?|shelves|sprigs|cloves|racks?)\b/;
 
 /** Minutes as said, or the one small number as minutes. */
 function minutesOf(match: Match): number | undefined {

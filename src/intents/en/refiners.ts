@@ -211,7 +211,7 @@ function unitOfReading(heard: readonly Placed[]): Placed[] {
   return out;
 }
 
-const manners = /^(courtesy|acknowledge|affirm|pause|deny|repeat|help)$/;
+const manners = /^(courtesy|acknowledge|affirm|pause|deny|repeat|help|resume)$/;
 
 const besideHarm =
   /^(report-setup|help|add-hands|report-trouble|report-out|have|lack|ask-next|ask-how|report-guests|report-done|unclear|ask-options|cook-away)$/;
@@ -250,9 +250,13 @@ function withoutManners(heard: readonly Placed[], context: ReadContext): Placed[
     // A no before the right value is part of setting it right; asked for, it is an answer.
     if (intent === 'deny' && heard.some((one) => one.meaning.intent === 'choose')) return false;
     if (intent === 'deny' || intent === 'affirm') {
-      if (asked) return !heard.slice(0, at).some((one) => one.meaning.intent === intent);
+      // "nah, you're all right, leave it": the first of yes and no is the answer.
+      if (asked)
+        return !heard.slice(0, at).some((one) => /^(affirm|deny)$/.test(one.meaning.intent));
       return !substance && heard[at + 1] === undefined;
     }
+    // "go on, add some peas": a nudge, unless the talk was at rest.
+    if (intent === 'resume') return context.paused || !substance || one.tokens.length > 3;
     if (intent === 'pause' || intent === 'repeat' || intent === 'help')
       return !substance && at === heard.findIndex((one) => one.meaning.intent === intent);
     const before = heard.slice(0, at).map((one) => one.meaning.intent);
@@ -307,6 +311,8 @@ function notesOfPronouns(heard: readonly Placed[]): Placed[] {
   return out;
 }
 
+const askedOnce = /^ask-(safety|status|next|options|plan)$/;
+
 /** What is said twice in one text is heard once; of two wishes for how done it is, the later. */
 function oncePerMeaning(heard: readonly Placed[]): Placed[] {
   const seen = new Set<string>();
@@ -316,6 +322,15 @@ function oncePerMeaning(heard: readonly Placed[]): Placed[] {
     if (seen.has(key)) continue;
     seen.add(key);
     const last = out.at(-1);
+    // "been out since noon, is it still safe": one question, in two clauses.
+    const asked = out.findIndex(
+      (other) => other.meaning.intent === one.meaning.intent && askedOnce.test(one.meaning.intent),
+    );
+    if (asked >= 0) {
+      const first = out[asked]!;
+      out[asked] = { ...first, meaning: { ...one.meaning, ...first.meaning } as Meaning };
+      continue;
+    }
     if (
       one.meaning.intent === 'set-doneness' &&
       last?.meaning.intent === 'set-doneness' &&

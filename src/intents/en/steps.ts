@@ -31,7 +31,7 @@ export const meansRoast = (words: string): boolean => isRoast.test(words.trim())
 
 /** "dinner" alone names no rolls, nor "top" a rump. */
 const unnamed =
-  /^(|(the )?(dinner|supper|lunch|tea|table|oven|pan|hot|warm|top|side|main|fat|water|french)( it)?)$/;
+  /^(|(the )?(dinner|supper|lunch|tea|been|table|oven|pan|hot|warm|top|side|main|fat|water|french)( it)?)$/;
 
 /** The dish that words name, those of this dinner first. */
 export function dishIn(words: string, context: ReadContext): string | undefined {
@@ -77,6 +77,15 @@ export function dishStep(dish: string, verb: string, context: ReadContext): stri
   return own.find((step) =>
     step.names.some((name) => stemsOf(name).some((word) => stemOfVerb(word) === stem)),
   )?.id;
+}
+
+/** "The batter" of batter puddings: a step that goes by a word of its own. */
+export function partNamed(dish: string, words: string, context: ReadContext): string | undefined {
+  const said = words.split(' ');
+  return context.lexicon.steps.find(({ id }) => {
+    const part = id.startsWith(`${dish}.`) ? id.slice(dish.length + 1) : '';
+    return part.length > 4 && !dish.split('-').at(-1)!.startsWith(part) && said.at(-1) === part;
+  })?.id;
 }
 
 /** The first step of a dish, where it is made ready. */

@@ -5,7 +5,7 @@ import { donenessOf } from '../recognisers/doneness.ts';
 import { holds } from './words.ts';
 
 const people =
-  /(?:my |our |the |a |one |old |little |wee |young |her |his )*((?:mother|father|sister|brother|daughter|son) in law|in laws|dad|daddy|da|mum|mummy|mammy|ma|mother|father|gran|granny|grandma|grandmother|grandad|grandfather|grandpa|grandparents|gramps|nan|nana|nanna|sister|brother|wife|husband|hubby|missus|fiance|fiancee|partner|aunt|auntie|aunty|uncle|cousins?|niece|nephew|son|daughter|stepson|stepdaughter|stepdad|stepmum|grandson|granddaughter|grandkids|kid|kids|kiddies|child|children|girls?|boys?|lad|lads|lass|lasses|wean|weans|bairn|bairns|toddlers?|baby|twins|teenagers?|neighbours?|friends?|mates?|guest|guests|girlfriend|boyfriend|boss|roommate|housemate|flatmate|colleague|little ones|littlies|wee ones|small ones|little one|parents)(?: is)?/;
+  /(?:my |our |the |a |one |old |little |wee |young |her |his )*((?:mother|father|sister|brother|daughter|son) in law|in laws|dad|daddy|da|mum|mummy|mammy|ma|mother|father|gran|granny|grandma|grandmother|grandad|granddad|grandpop|grandfather|grandpa|grandparents|gramps|nan|nana|nanna|sister|brother|wife|husband|hubby|missus|fiance|fiancee|partner|aunt|auntie|aunty|uncle|cousins?|niece|nephew|son|daughter|stepson|stepdaughter|stepdad|stepmum|grandson|granddaughter|grandkids|kid|kids|kiddies|child|children|girls?|boys?|lad|lads|lass|lasses|wean|weans|bairn|bairns|toddlers?|baby|twins|teenagers?|neighbours?|friends?|mates?|guest|guests|girlfriend|boyfriend|boss|roommate|housemate|flatmate|colleague|little ones|littlies|wee ones|small ones|little one|parents)(?: is)?/;
 export const peopleOnly = new RegExp(`(?<=^| )${people.source}(?= |$)`);
 const diets =
   /(?<= )(vegetarians?|vegans?|veggie|veggies|pescatarians?|pescetarians?|halal|kosher|plant based|vegetables only|only vegetables|gluten free|keto|off meat|meat free|does not eat animals)(?= )/;
@@ -40,7 +40,7 @@ function whoIn(match: Match): { who?: string; kin: boolean } {
   if (kin?.[1]) {
     // "my aunt Bridie": the name goes with the kin.
     const name =
-      beside?.[1] && beside[1].length > 2 && !commonWords.has(beside[1]) && !closed.test(beside[1])
+      beside?.[1] && beside[1].length > 1 && !commonWords.has(beside[1]) && !closed.test(beside[1])
         ? ` ${beside[1]}`
         : '';
     return { who: `${kin[1]}${name}`, kin: true };
@@ -147,12 +147,12 @@ function ageIn(match: Match, line: string, kin: boolean): boolean {
     const quantity = match.quantityOfMark(mark);
     if (quantity?.kind !== 'number' || quantity.value >= 110) return false;
     const around = line.replace(mark, '<#>');
-    const months = /<#> months? (old |$)/.test(around) || /<#> weeks? old/.test(around);
+    const months = /<#> (months?|weeks?) (old |$)/.test(around) || /<#> weeks? old/.test(around);
     const says =
       / (is|are|is only|is nearly|is almost|turns|turned|aged|turning|just turned) <#> (years? old |years? |$|now |and )|<#> ?(year|years) old|^ ?<#> year old/.test(
         around,
       );
-    if (months) return kin || / (baby|old) /.test(line);
+    if (months) return kin || / (baby|old|little|wee|young) /.test(line);
     return (
       says &&
       (quantity.value <= 5 || quantity.value >= 65) &&

@@ -2,7 +2,7 @@
 import type { Frame, Match, Meaning } from '../../recogniser.ts';
 import { inStep } from '../recognisers/events.ts';
 import { momentOf } from '../recognisers/moment-of.ts';
-import { dishStep, makingStep, prepStep, roastStep } from '../steps.ts';
+import { dishStep, makingStep, partNamed, prepStep, roastStep } from '../steps.ts';
 import { dishNamed } from './dinner.ts';
 import { holds } from './words.ts';
 
@@ -17,14 +17,18 @@ function dishOf(match: Match): string | undefined {
   if (named) return named;
   if (!holds(match, / (they|them|those|these) /)) return undefined;
   const said = match.before.findLast((one) => 'step' in one || 'dish' in one);
+  const labelled = match.before.findLast((one) => 'label' in one && one.label !== undefined);
+  const label =
+    labelled && 'label' in labelled ? dishNamed(labelled.label ?? '', match) : undefined;
   const id =
-    said && 'dish' in said
+    label ??
+    (said && 'dish' in said
       ? said.dish
       : said && 'step' in said
         ? said.step
         : match.context.dishes.length === 1
           ? match.context.dishes[0]
-          : undefined;
+          : undefined);
   return typeof id === 'string' ? id.split('.')[0] : undefined;
 }
 
@@ -245,7 +249,8 @@ export const notYetFrame: Frame = {
     const dish = dishNamed(match.line, match);
     const verb = verbIn(match);
     const step = dish
-      ? ((verb && dishStep(dish, verb, match.context)) ??
+      ? (partNamed(dish, match.line.trim().replace(/ yet$/, ''), match.context) ??
+        (verb && dishStep(dish, verb, match.context)) ??
         (verb && /^(peel|scrub|chop|trim|cut|wash)/.test(verb)
           ? prepStep(dish, match.context)
           : / in /.test(line)

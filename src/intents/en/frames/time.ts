@@ -83,6 +83,7 @@ export const shiftFrame: Frame = {
   build(match) {
     const minutes = minutesIn(match);
     if (minutes === undefined || minutes === 0 || holds(match, notDinners)) return undefined;
+    if (/ (out|in|on|up|down) <d\d+> (early|late) /.test(` ${match.line}`)) return undefined;
     const meal = holds(match, mealWords) || holds(match, / (it|that|things|everything) /);
     if (holds(match, / (behind|off schedule|off track|late|over|slow|lost) /)) {
       if ((self.test(match.line) && !meal) || / behind /.test(` ${match.line}`)) {

@@ -15,7 +15,7 @@ export const callWords =
   / (tell|ring|advise|let me know|let us know|shout|holler|yell|call|warn|warning|inform|alert|ping|beep|buzz|buzzer|nudge|poke|remind|reminder|notify|wake|signal|give me a|say when|speak up|sing out|flag|heads up|alarm|message) /;
 /** What a number may be of that is neither a temperature nor a time. */
 export const otherUnits =
-  /^(people|persons|guests|of us|of them|heads|adults|minutes|hours|pounds|kilos|grams|ounces|bones?|ribs?|percent|%|more|extra|years|times|cups?|spoons?|tablespoons?|teaspoons?|potatoes|dollars|quid|pounds|miles|nil|all|each|bottles?|glasses|slices)\b/;
+  /^(people|persons|guests|of us|of them|heads|adults|minutes|hours|pounds|kilos|grams|ounces|bones?|ribs?|percent|%|more|extra|years|months|weeks|days|loops|places|spots|ways|turns|goes|seconds|layers|times|cups?|spoons?|tablespoons?|teaspoons?|potatoes|dollars|quid|pounds|miles|nil|all|each|bottles?|glasses|slices)\b/;
 
 /** The words after a mark. */
 export const after = (match: Match, mark: string): string =>

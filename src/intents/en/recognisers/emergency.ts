@@ -24,7 +24,9 @@ export const emergency: Recogniser = {
         notHere.test(` ${match.line}`) ||
         / was on fire /.test(` ${match.line}`) ||
         /^(he|she|they) (is|are) on fire /.test(match.line) ||
-        /not on fire/.test(match.line)
+        /not on fire/.test(match.line) ||
+        (/ (no|not any|without) (flames|flame|fire|actual flames) /.test(` ${match.whole}`) &&
+          !/ (on fire|caught fire|alight|in flames) /.test(` ${match.line}`))
           ? undefined
           : { intent: 'emergency', kind: 'fire' },
     ),
@@ -48,13 +50,21 @@ export const emergency: Recogniser = {
         '(cut|sliced|nicked|stabbed|slashed|gashed|chopped) (my|his|her|off my|open my|into my|the end off my|the tip off my|the top off my|through my) [own|left|right] (hand|finger|fingers|thumb|palm|wrist|arm|leg|knuckle|fingertip)',
         '(i have|i|have|he has|she has|he|she) (cut|sliced|stabbed) (myself|himself|herself) (badly|quite badly|with|on|$)',
         '(bleeding|blood) (everywhere|badly|all over|a lot|is pouring|quite badly)',
-        '(i am|i|he is|she is|it is|finger is|thumb is|hand is) bleeding',
+        '(i am|i|he is|she is|finger is|thumb is|hand is) bleeding',
+        'it is bleeding [badly|a lot|everywhere|quite badly|and|like|,|$]',
         '(knife|blade) slipped',
         '(cut|sliced|stabbed) (myself|himself|herself) [with|on|badly]',
         '(there is|so much|lots of|a lot of) blood',
       ],
       (match) =>
-        notHere.test(` ${match.line}`) ? undefined : { intent: 'emergency', kind: 'cut' },
+        notHere.test(` ${match.line}`) ||
+        // The roast bleeds on its board, and no one is hurt.
+        (/^(rest|hold|carve|served)$/.test(match.context.stage ?? '') &&
+          / (board|plate|plates|rare|raw|pink|slice|slices|undercooked|juices|cooked) /.test(
+            ` ${match.whole}`,
+          ))
+          ? undefined
+          : { intent: 'emergency', kind: 'cut' },
     ),
     ...phrases(
       [
@@ -64,7 +74,7 @@ export const emergency: Recogniser = {
       ],
       (match) =>
         notHere.test(` ${match.line}`) ||
-        /behind|asleep|short|in love|for it|fell for|pudding|puds?\b|yorkshire|souffle|cake|sponge|meringue|pavlova|pastry|crust|batter|bread|dough|popover|rain|snow|price|power|probe|thermometer|roast|tray|potatoes|meat|it has|^it |temperature|number/.test(
+        /behind|breaker|fuse|switch|electric|circuit|asleep|short|in love|for it|fell for|pudding|puds?\b|yorkshire|souffle|cake|sponge|meringue|pavlova|pastry|crust|batter|bread|dough|popover|rain|snow|price|power|probe|thermometer|roast|tray|potatoes|meat|it has|^it |temperature|number/.test(
           match.line,
         )
           ? undefined

@@ -29,6 +29,8 @@ export function startedIn(match: Match): Meaning[] | undefined {
   // "at 450 in the oven", "four twenty five in there": the oven's number, not the roast put in.
   if (placeAlone(match) && match.before.some((one) => one.intent === 'report-oven'))
     return undefined;
+  // "gas mark 2 it's on": what is left beside the oven is the oven's.
+  if (match.line.includes('|') && match.before.at(-1)?.intent === 'report-oven') return undefined;
   const words = match.words('who');
   const moment = momentOf(match, { lasting: true });
   if (words === '' || meansRoast(words)) {
@@ -78,8 +80,12 @@ export function outOf(match: Match): Meaning[] | undefined {
     const said = match.before.findLast(
       (one) => 'step' in one && typeof one.step === 'string' && one.step.includes('.'),
     );
-    const what =
-      said && 'step' in said
+    const labelled = match.before.findLast((one) => 'label' in one && one.label !== undefined);
+    const label =
+      labelled && 'label' in labelled ? dishIn(labelled.label ?? '', match.context) : undefined;
+    const what = label
+      ? label
+      : said && 'step' in said
         ? (said.step as string).split('.')[0]!
         : open
           ? open.split('.')[0]!
@@ -141,6 +147,8 @@ export function doneMeaning(match: Match): Meaning | readonly Meaning[] | undefi
   )
     return undefined;
   if (/^(look|looks|looking|seem|seems)/.test(verb)) return undefined;
+  // "I want plates down by seven" is a wish.
+  if (/^(i|we|they) (want|would|need|like) /.test(match.line)) return undefined;
   // "the meat" names a thing and reports nothing.
   if (/^(the|a|an|my|our|this|that|some|all)$/.test(who)) return undefined;
   const steps = lists(who).map((part) => {

@@ -11,6 +11,27 @@ export const forgotten: Recogniser = {
   name: 'forgotten',
   moods: ['statement', 'negative', 'intention'],
   phrases: [
+    // Who did not forget has done it.
+    ...phrases(
+      [
+        '^ [no ,|no] (i|we) (did not|have not|had not|never) (forget|forgotten|forgot) to {verb:word} [the|up|my|our] {who:thing} $',
+        '^ [no ,|no] (i|we) (did not|have not|had not|never) (forget|forgotten|forgot) to {verb:word} $',
+        '^ [no ,|no] (i|we) remembered to {verb:word} [the|up|my|our] {who:thing} [this time|$] $',
+      ],
+      (match) => {
+        const verb = match.words('verb');
+        const who = match.words('who');
+        const placed = /^(put|get|pop|stick|slide)$/.test(verb) && / in$/.test(` ${who}`);
+        if (placed) {
+          const thing = who.replace(/ in$/, '');
+          const step = meansRoast(thing) ? 'roast-in' : stepIn(`put ${thing} in`, match.context);
+          return step ? { intent: 'report-started', step } : undefined;
+        }
+        const step =
+          who === '' || meansRoast(who) ? roastStep(verb) : stepIn(`${verb} ${who}`, match.context);
+        return step ? { intent: 'report-done', step } : undefined;
+      },
+    ),
     ...phrases(
       [
         `${forgot} (turn|switch|put|light) (@oven on|on @oven|@oven) $`,
@@ -44,6 +65,7 @@ export const forgotten: Recogniser = {
     ...phrases(
       [`${forgot} {verb:word} [the|up|my|our] {who:thing} $`, `${forgot} {verb:word} $`],
       (match) => {
+        if (/(did not|do not|not|never) forg/.test(match.line)) return undefined;
         const verb = match.words('verb');
         const who = match.words('who');
         if (/^(buy|get|say|tell|mention|ask|call|ring|invite|bring|order|pick)$/.test(verb))

@@ -23,10 +23,13 @@ export const guests: Recogniser = {
         '(doorbell|the bell) (just|has|is) [just] (gone|rang|ringing|went)',
         '(guests|the guests|everyone|everybody|they|company|my parents|the in laws) (arrived|turned up|got here|showed up|just arrived|just got here|just walked in|walked in) [just|now|early|$]',
         '(here they are|they are all here|we are all here)',
+        '^ (that is|there goes|there is|that was|i hear) (the bell|the door|the doorbell|the buzzer|the gate|their car|the car|a car) [now|them|$]',
+        '^ (that will|that would) be (them|the guests|my parents|the in laws|mum and dad|the family|the first of them)',
+        '(@guests|tribe|mob|clan|lot|everybody|the whole family|the whole tribe|whole tribe|whole gang|whole lot|the whole gang|the cousins|the neighbours|the first of them) (is|are|has|have) [just|all|now] (pulled|pulling) (up|in|into the drive|on to the drive)',
       ],
       // "half of them are here" is not everybody.
       (match) =>
-        / (half|some|most|few|couple|several|<n\d+>|to help|helping|hands|helper) /.test(
+        / (half|some|most|few|couple|several|<n\d+>|to help|helping|hands|helper|sat|seated|sitting|bar|except|but|apart|minus) /.test(
           ` ${match.line}`,
         )
           ? undefined
@@ -37,7 +40,7 @@ export const guests: Recogniser = {
         '[@guests|they|everyone|everybody|people|we] (is|are|is all|are all|have|has) [just|all|now|already] (sitting down|seated|sat down|at the table|sitting|sat|sat at the table|taking their seats|round the table|around the table|settled at the table|in their seats|at the dinner table)',
       ],
       (match) =>
-        / (were|when) | (at|by|around|for) <[nc]| (sitting|sat|settled) (at|on) [^ ]*<[nt]/.test(
+        / (were|when) | (at|by|around|for) <[nc]| (sitting|sat|settled) (at|on) [^ ]*<[nt]|(^| )(it|that|roast|joint|beef|meat|bird|lamb|pork) (is|has) (\w+ )?(sat|sitting|seated|sitting down) | (sat|sitting|seated) (on|in|over|under) (?!(the|their) (table|places|chairs|seats))/.test(
           ` ${match.line}`,
         )
           ? undefined
@@ -45,6 +48,8 @@ export const guests: Recogniser = {
     ),
     ...phrases(
       [
+        '(all|everyone|everybody|they|everyone is|they are) [are|is|all] [all] (here|arrived|in) [now] (bar|except|but|apart from|minus|save) [for] ',
+        '(first|first lot|first few|first car|first carload|first of them|advance party|early birds|some) [of them|of the guests] (is|are|has|have) [just] (here|arrived|pulled up|walked in|turned up|come|landed|got here)',
         '(half|some|most|a few|a couple|several) [of] [them|the guests|our guests|the family|us|people] (is|are|have|has) [just|now|already] (here|arrived|turned up|come|got here)',
         '{n:number} of [the] {m:number} (is|are|have|has) [just|now|already] (here|arrived|turned up|come|got here|shown up|showed up|at the door)',
         '{n:number} [of] [them|the guests|guests|people|of them] (is|are|have|has) [just|now|already] (here|arrived|turned up|come|got here|at the door)',
@@ -61,6 +66,8 @@ export const guests: Recogniser = {
     ),
     ...phrases(
       [
+        '(room|space|places|seats|a place|seat|place) for {n:number} (more|extra|others) ',
+        '^ plus {n:number} (for|from) {who:word} $',
         '{n:number} (more|extra|additional|extras) [people|guests|friends|for dinner|of them|heads|mouths|plates|$] [is|are|will be] [coming|joining|turning up|on the way|for dinner|$]',
         '(another|an extra|an additional|plus|add|and another|there is another|there are another|we have another|we have got another) {n:number} [people|guests|for dinner|friends|more|coming|to the table|$] [is|are|coming|joining|$]',
         '{n:number} (extra|more|others|friends|people) (are|is|have) (coming|joining|joining us|invited|turning up)',
@@ -84,10 +91,21 @@ export const guests: Recogniser = {
       [
         '(one more|an extra one|an extra person|an extra guest|one extra|another person|another guest|another one|someone else) [is|are] [coming|joining [us]|for dinner|person|guest]',
         '(bringing|brings|is bringing|invited|have invited) (a friend|a date|a plus one|her boyfriend|his girlfriend|a guest|someone)',
+        'plus one (for|from|then|now|please|on) ',
         'plus one $',
+        '^ {who:thing} (is|are|can|will be|has decided to|is going to) (coming after all|make it after all|come after all|make it now|joining us after all|joining after all|in after all|free after all|be here after all|be coming|able to make it|able to come) [now|tonight|today|$]',
+        '{who:thing} (said|says) (yes|yes after all) [to dinner|$] $',
       ],
       (match) =>
-        /minutes|hour/.test(match.line) ? undefined : { intent: 'set-guests', change: 1 },
+        /minutes|hour/.test(match.line) ||
+        /^(it|that|this|we|they|i|you|everyone|everybody|guests|the guests|all|dinner)\b/.test(
+          match.words('who'),
+        )
+          ? undefined
+          : {
+              intent: 'set-guests',
+              change: /^(<n\d+>|.* and |parents|in laws|twins)/.test(match.words('who')) ? 2 : 1,
+            },
     ),
     ...phrases(
       [
@@ -100,6 +118,9 @@ export const guests: Recogniser = {
         '{n:number} (fewer|less|down) [people|guests|of us|for dinner|$]',
         '^ [we are|that is|it is|so|now] [down|short|minus|less] {n:number} (short|down|fewer|less|guests down) $',
         '^ [so] (take|knock|scratch) {n:number} off $',
+        '^ [so] (scratch|lose|subtract|minus|take away) {n:number} $',
+        '{n:number} [of them|of the guests|people|guests|of us] (has|have|is|are) [just] (cried off|dropped out|bailed|called off|bowed out|pulled out|cancelled on us|fallen ill|got flu|got covid)',
+        '(have got|got) {n:number} (cried off|down with flu|off sick|dropping out)',
         '^ [so] (we are|that is|table is|numbers are) (down|minus|short|short of) {n:number} [people|guests|persons|now] $',
         '(we lost|have lost|lost) {n:number} [of them|people|guests|of us|$]',
         '(take|knock|cross|strike|cut|scratch|subtract|remove) [off] {n:number} (people|guest|guests|person|heads|places|place) [off|from] [the|our|my] [numbers|number|list|table|count|headcount|guest list|places|$]',
@@ -127,14 +148,22 @@ export const guests: Recogniser = {
       [
         '(one fewer|one less|one down|one of them can not make it|one of them is not coming|one person less|one less person)',
         '{who:thing} (can not|could not|is not|will not be|is not going to|will not) (make it|coming|come|be coming|joining us|come tonight|be here|be joining us|make it now|now coming|making it) [tonight|today|after all|any more|anymore|now|$]',
+        '(have lost|lost|are losing|are without|are down) [my|our|his|her] (@person) $',
+        '{who:thing} (has|have|is|are) [just] (cried off|crying off|called off|bowed out|got flu|got covid|down with (flu|covid|a bug|a cold)|sent apologies|sends apologies) ',
         '{who:thing} (has cancelled|have cancelled|cancelled|has dropped out|have dropped out|dropped out|has pulled out|have pulled out|is ill and not coming|bailed|has bailed|have bailed|is bailed|is dropping out|is cancelling|bailed on us) $',
       ],
       (match) => {
         const who = match.words('who').replace(/ (is|are|has|have|just|both|all)$/, '');
+        // "Rob won't be here till eight" comes all the same.
+        if (/ (till|before|for) (a |another |about )?<[cnd]/.test(match.line)) return undefined;
+        if (/(have lost|lost|are losing|are without|are down) /.test(match.line) && who === '') {
+          const kin = /(?:my|our|his|her)? ?(\w+) $/.exec(match.line)?.[1];
+          return kin === undefined ? undefined : { intent: 'set-guests', change: -1, who: kin };
+        }
         if (/^(i|it|we|you|they|that|he|she)$/.test(who) || dishIn(who, match.context))
           return undefined;
         if (
-          /(timer|alarm|order|flight|train|bus|plane|taxi|match|game|party|plan|show|trip|sub|membership)/.test(
+          /^is$|(timer|alarm|order|flight|train|bus|plane|taxi|match|game|party|plan|show|trip|sub|membership)/.test(
             who,
           )
         )
@@ -151,7 +180,8 @@ export const guests: Recogniser = {
     ),
     ...phrases(
       [
-        '{n:number} (adults|grown ups|grownups|big ones) [and|,|plus] {m:number} (kids|children|little ones|littlies|toddlers|babies|teenagers)',
+        '{n:number} (adults|grown ups|grownups|big ones|big people|old ones) [and|,|plus|, and] {m:number} (kids|children|little ones|littlies|littluns|toddlers|babies|teenagers|teens|bairns|weans|tots|nippers|kiddies|kiddos|young ones|small ones|wee ones|youngsters|rugrats)',
+        '{n:number} (kids|children|little ones|littlies|toddlers|bairns|weans|kiddies) [and|,|plus|, and] {m:number} (adults|grown ups|grownups|big ones|of us)',
       ],
       (match) => ({ intent: 'set-guests', count: match.number('n') + match.number('m') }),
     ),

@@ -2,6 +2,7 @@
 
 import { nameExactlyIn, nameIn, stemsOf } from '../../names.ts';
 import type { Match, Recogniser } from '../../recogniser.ts';
+import { persons } from '../addressed.ts';
 import { dishIn } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
 
@@ -41,6 +42,9 @@ export const lack: Recogniser = {
       ],
       (match) => {
         if (/leave it|bother/.test(match.line)) return undefined;
+        if (persons.test(match.words('thing').split(' ').at(-1) ?? '')) return undefined;
+        // "haven't got round to it" is of a task.
+        if (/^(round|around|as far|time|to |time)/.test(match.words('thing'))) return undefined;
         if (match.has('a') && match.has('b')) {
           const things = [match.words('a'), match.words('b')];
           const { ingredients, tools } = match.context.lexicon;

@@ -1,8 +1,19 @@
 /** What has not happened, and what is left out. */
 import type { Recogniser } from '../../recogniser.ts';
-import { dishIn, dishStep, makingStep, meansRoast, roastStep, stepIn } from '../steps.ts';
+import {
+  dishIn,
+  dishStep,
+  makingStep,
+  meansRoast,
+  partNamed,
+  roastStep,
+  stepIn,
+} from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
 import { inStep, startedIn } from './events.ts';
+
+/** What only moves a thing names no step of it: where it goes does. */
+const placing = /^(put|gone|got|went|taken|in|out|on|started|start|had|been)$/;
 
 export const notDone: Recogniser = {
   name: 'not-done',
@@ -27,6 +38,8 @@ export const notDone: Recogniser = {
     ...phrases(
       [
         '{who:thing} (is|are|has|have|was|did) not [quite|yet|been|all|fully|even|nearly|really|anywhere near|gone|come|quite yet|finished] (done|ready|in|out|made|finished|cooked|started|resting|carved|on|{verb:word}) [yet|in the oven|of the oven|cooking|$]',
+        '(i|we) (have|did|had) not [yet|even] (put|got|stuck|slid|popped|taken|gotten) {who:thing} (in|out|on) [yet|$] ',
+        '(i|we) have yet to {verb:word} [the|up|my|our] {who:thing} [in|out|on|$] $',
         '(i|we) (have|did|had) not [yet|even|finished|started|got round to|put|quite|actually|had time to] {verb:word} [the|up] [{who:thing}] [in|out|on] [yet|$]',
         '(do not|not) (put|take|turn|start|pull|get) {who:thing} (in|out|on|off) [yet|$]',
         '^ [no ,|no] not (yet|done|quite|done yet|finished|ready|quite yet|just yet|quite done|ready yet) $',
@@ -46,7 +59,8 @@ export const notDone: Recogniser = {
         if (/^(doing|having|making|going|bothering|serving|including)$/.test(verb))
           return undefined;
         const step = dish
-          ? (dishStep(dish, verb, match.context) ??
+          ? (partNamed(dish, who, match.context) ??
+            (placing.test(verb) ? undefined : dishStep(dish, verb, match.context)) ??
             (inOut === 'in'
               ? inStep(dish, match)
               : inOut === 'out'

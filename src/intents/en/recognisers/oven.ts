@@ -28,6 +28,43 @@ export const ovenTalk: Recogniser = {
     ),
     ...phrases(
       [
+        '[@oven|it] [is|always|runs|reads] [always|about] {n:any} [degrees] (shy|short|hotter|cooler|colder|less|more|under|over|above|below|lower|higher) (of|than|what) [what] [it says|it shows|it is set|the dial|you set|i set|it should be|is set|it reads|he says]',
+      ],
+      (match) => {
+        const bias = match.number('n');
+        return Number.isFinite(bias) &&
+          bias < 100 &&
+          / (always|runs|dial|set|says|oven|reads|shows) /.test(` ${match.line}`)
+          ? {
+              intent: 'report-oven',
+              bias: /(shy|short|cool|cold|under|less|below|lower)/.test(match.line) ? -bias : bias,
+            }
+          : undefined;
+      },
+    ),
+    // "took it down from 450 to 250", "bumped it up twenty five to two seventy five".
+    ...phrases(
+      [
+        '(turned|turn|knocked|dropped|lowered|brought|cranked|raised|set|put|bumped|upped|reduced|dialled|dialed|took|taken|eased|backed|nudged|whacked|stuck|switched|moved|pulled|turning|gone|went) [@oven|it|that|her|him|heat|the heat|the temperature] [back|down|up] [from {was:any}|{by:any} [degrees]] [back|down|up] to {temperature} ',
+      ],
+      (match) =>
+        match.has('was') || match.has('by')
+          ? looksLikeOven(match, match.temperature('temperature'))
+            ? oven(match)
+            : undefined
+          : undefined,
+    ),
+    ...phrases(
+      [
+        '^ [that|it|the light|the oven light|oven light|the little light|the red light|the orange light|oven] (is|has) (clicked|clicked off|gone off|gone out|clicked out|gone green) $',
+      ],
+      (match) =>
+        match.context.stage === 'preheat' && !/^(oven|it) (is|has) gone (off|out) /.test(match.line)
+          ? { intent: 'report-oven', state: 'preheated' }
+          : undefined,
+    ),
+    ...phrases(
+      [
         '(turned|knocked|dropped|lowered|brought|put|set|took|moved|raised|cranked) (it|@oven|the heat) [back|down|up|on] [to|at|on] {g:gas}',
         '[@oven|it] [is|at|on|up|down|to|set|turned|put|now|i have|i|have|the] [oven] [it] [is|at|on|up|down|to|set|turned|now] [at|on|to] {g:gas} [now|$]',
       ],

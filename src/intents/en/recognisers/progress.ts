@@ -1,5 +1,6 @@
 /** What has happened: steps begun, ended, things in and out. */
 import type { Match, Recogniser } from '../../recogniser.ts';
+import { stepIn } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
 import { doneMeaning, outOf, startedIn } from './events.ts';
 import { momentOf } from './moment-of.ts';
@@ -109,10 +110,11 @@ export const progress: Recogniser = {
     ),
     ...phrases(
       [
-        `^ ${subject} (is|are|went|has gone|have gone|has been|have been|is now|are now|has just gone|have just gone|go|goes|just went|is back|are back|is going|are going|was put|were put|got put|got) [just|now|back] (in|in the oven|into the oven|in the pan|roasting|cooking|in there|on|in the roasting tin|on the hob|on the stove|boiling|steaming|baking|put in|in now|going in) [now|already|together] [for {d:duration}|{e:duration} ago|at {c:clock}|since {f:clock}|{g:duration}|about {h:duration}] $`,
-        `(put|popped|stuck|shoved|bunged|slid|chucked|got|have put|have popped|have got|putting|popping|sliding|whacked|i have got|threw|just put|tossed|shoving|getting|loaded|i am putting) ${subject} (in|in the oven|into the oven|on|in now|back in|in there|on the hob|on the stove|inside the oven) [now|$] [{d:duration} ago|at {c:clock}] $`,
+        `^ ${subject} (is|are|went|has gone|have gone|has been|have been|is now|are now|has just gone|have just gone|go|goes|just went|is back|are back|is going|are going|was put|were put|got put|got) [just|now|back] (in|in @oven|into @oven|in the pan|roasting|cooking|in there|on|in the roasting tin|on the hob|on the stove|boiling|steaming|baking|put in|in now|going in) [now|already|together] [for {d:duration}|{e:duration} ago|at {c:clock}|since {f:clock}|{g:duration}|about {h:duration}] $`,
+        `(put|popped|stuck|shoved|bunged|slid|chucked|got|have put|have popped|have got|putting|popping|sliding|whacked|i have got|threw|just put|tossed|shoving|getting|loaded|i am putting|whisked|banged|flung|lobbed|moved) ${subject} (in|in @oven|into @oven|inside @oven|on|in now|back in|in there|on the hob|on the stove|inside the oven) [now|$] [{d:duration} ago|at {c:clock}] $`,
         `(in goes|in go|in went|put in|popped in) [the] {who:thing} [now|at {c:clock}] $`,
         '^ (in it goes|in it went|it is in|in the oven|it went in|in) $',
+        '^ [has|have|it has|@it has] been in [@oven|there] [for] {d:duration} [now|$] $',
         `^ ${subject} (in|in the oven|in now) [{d:duration} ago|at {c:clock}] $`,
         `^ ${subject} (started|started cooking|started roasting|went on) [{d:duration} ago|at {c:clock}] $`,
       ],
@@ -137,6 +139,25 @@ export const progress: Recogniser = {
         return startedIn(match);
       },
     ),
+    ...phrases(
+      [
+        '(everything|all|the lot|it all|the rest|everything else|others|we are all) (is|are|has been|set|done|ready|finished)? [all] [done|ready|finished|cooked|set|sorted|in|out|made] (except|bar|but|apart from|other than|save for|minus) [for] [the|my|our] {who:thing} $',
+        '(everything|all|the lot) (except|bar|but|apart from|other than) [for] [the|my|our] {who:thing} (is|are) [all] (done|ready|finished|cooked|set|sorted|made) $',
+      ].map((pattern) =>
+        pattern.replace(
+          '(is|are|has been|set|done|ready|finished)?',
+          '[is|are|has been|set|done|ready|finished]',
+        ),
+      ),
+      (match) => {
+        const step = stepIn(match.words('who').replace(/ (then|now)$/, ''), match.context);
+        return step ? { intent: 'report-not-done', step } : undefined;
+      },
+    ),
+    ...phrases(['^ [the|my] (string|twine|strings) (is|are) [all] (on|tied|done|round it|round)'], {
+      intent: 'report-done',
+      step: 'truss',
+    }),
     ...phrases(
       [
         '{who:thing} (is|are|has been|have been|all|is all|are all|got) [all|now|just|been] {verb:word} [up|now|together|$]',

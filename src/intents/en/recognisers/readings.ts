@@ -8,6 +8,12 @@ export const readings: Recogniser = {
   name: 'readings',
   moods: ['statement'],
   phrases: [
+    ...phrases(
+      [
+        '^ [it|@it|and it|it has|@it has|has] [now] (topped out|peaked|maxed out|settled|levelled off|levelled out|plateaued|stalled|parked|bottomed out|crept up|shot up|sat|sitting|stuck|hovering) [at|on|around|to] {temperature} [degrees] [now|for|under|,|$]',
+      ],
+      (match) => (/ (oven|dial) /.test(` ${match.line}`) ? undefined : reading(match)),
+    ),
     // "it has gone from 98 to 104 in twenty minutes": where it stands now.
     ...phrases(
       [

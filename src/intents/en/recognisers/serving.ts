@@ -1,6 +1,7 @@
 /** When dinner is, and when it moves. */
 import { mealTime, minutesUntil } from '../../moment.ts';
-import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
+import type { ClockFace } from '../../quantity.ts';
+import { faceOf, type Match, type Meaning, type Recogniser } from '../../recogniser.ts';
 import { mealWords } from '../frames/words.ts';
 import { phrases } from '../vocabulary.ts';
 
@@ -66,7 +67,14 @@ export const serving: Recogniser = {
         '[make it|make dinner|have dinner|dinner|eat|serve|lunch|supper|let us eat|we will eat|we eat|everything|serving|we want to eat|we are eating|ready|be ready|have it ready] {minutes} (earlier|sooner|early)',
         '(push|move|bring) [@dinner|it|everything] {minutes} (forward|earlier|up|sooner)',
       ],
-      (match) => (/^(it|that|oven|what)$/.test(match.words('who')) ? undefined : shift(match, -1)),
+      (match) => {
+        // "whipped it out a minute early": the minutes are of what was reported beside them.
+        const beside =
+          match.line.includes('|') && /^report-/.test(match.before.at(-1)?.intent ?? '');
+        return beside || /^(it|that|oven|what)$/.test(match.words('who'))
+          ? undefined
+          : shift(match, -1);
+      },
     ),
     ...phrases(
       [
@@ -79,6 +87,7 @@ export const serving: Recogniser = {
         '(@dinner|eat|eating|serve|serving|on the table|sit down|ready|we eat) [on|for|is|will be|now] [{date}] {clock:face} [{day:date}]',
         '^ (make it|make that|let us say|let us make it|say|at|by|for|around|we said|how about|shall we say|change it to|let us do|we would like|ideally|aiming for|aim for|we are aiming for|call it|it is at|it is) [{date} at] {clock:face} [{day:date}] [instead|then|$]',
         '^ (call it|make it|make that|say|let us say|let us do|do) {clock:number} (instead|then|tonight) $',
+        '(it|that|dinner|we|lunch|supper) (will|is going to) have to be [at] [more like] {clock} [now|instead|$] $',
         '(aiming|aim|going|shooting) for [a] {clock} (start|kick off|sit down|dinner|finish)',
         '^ [{date}] [at] {clock:face} [for (dinner|lunch|supper|tea)|dinner|lunch|supper] [{day:date}] [instead|then|tonight] $',
         '(at|by|for) {clock:face} [{day:date}]',
@@ -90,6 +99,17 @@ export const serving: Recogniser = {
   ],
 };
 
+/** "we said seven but it will have to be quarter past": of the hour that was named. */
+function withHourSaid(face: ClockFace | undefined, match: Match): ClockFace | undefined {
+  if (!face || face.hour !== undefined) return face;
+  const hours = [...match.whole.matchAll(/<[nc]\d+>/g)]
+    .map(([mark]) => faceOf(match.quantityOfMark(mark)))
+    .filter((one) => one?.hour !== undefined && one.minute === 0);
+  const hour = hours.length === 1 ? hours[0]!.hour! : undefined;
+  if (hour === undefined || hour > 12) return face;
+  return { ...face, hour: face.minute > 30 ? ((hour + 10) % 12) + 1 : hour };
+}
+
 function timeMeaning(match: Match): Meaning | undefined {
   const quantity = match.quantity('clock');
   const line = ` ${match.line}`;
@@ -100,7 +120,9 @@ function timeMeaning(match: Match): Meaning | undefined {
     match.context.expecting !== 'serving-time' &&
     /^(sear|low-roast|rest|hold|carve|served)$/.test(match.context.stage ?? '') &&
     !mealWords.test(line) &&
-    !/ (make it|make that|call it|let us do|push|move|change|delay|postpone|aim) /.test(line)
+    !/ (make it|make that|call it|let us do|have to be|push|move|change|delay|postpone|aim) /.test(
+      line,
+    )
   )
     return undefined;
   if (quantity?.kind === 'number') {
@@ -140,7 +162,7 @@ function timeMeaning(match: Match): Meaning | undefined {
       !/^(sear|low-roast|rest|hold|carve|served)$/.test(match.context.stage ?? '');
     if (
       !placed &&
-      !/(@|dinner|supper|lunch|tea|eat|serv|table|sit|ready|meal|food|aim|time|say|want it|make it|call it|let us do|move|push)/.test(
+      !/(@|dinner|supper|lunch|tea|eat|serv|table|sit|ready|meal|food|aim|time|say|want it|make it|call it|let us do|have to be|move|push)/.test(
         before,
       ) &&
       match.context.expecting !== 'serving-time' &&
@@ -160,7 +182,7 @@ function timeMeaning(match: Match): Meaning | undefined {
     )
       return undefined;
   } else if (
-    /(went|put|came|started|since|been|ago|took|turned|resting|arriv|kids|in at|leav|out at)/.test(
+    /(went|put|came|started|since|been|ago|took|turned|resting|arriv|kids|in at|leav|out at)|^ (i am|i will be|i have to be|i have got to be) (off|out|away|gone|back|busy)/.test(
       line.slice(0, line.indexOf(said)),
     )
   )
@@ -180,7 +202,7 @@ function timeMeaning(match: Match): Meaning | undefined {
     match.before.some((one) => one.intent === 'set-serving-time')
   )
     return undefined;
-  const face = match.face('clock');
+  const face = withHourSaid(match.face('clock'), match);
   if (!face) return undefined;
   // "it's half three": what the clock on the wall shows.
   if (/^ (it is|and it is|now it is) (<c\d+> |now <c)/.test(line)) {

@@ -20,6 +20,48 @@ export const setup: Recogniser = {
           : undefined;
       },
     ),
+    ...phrases(
+      [
+        '(put|popped|stuck|got|threw|laid|draped|slung|tucked|pulled) [the|some|a] (foil|tent|tinfoil|tin foil) [back|loosely] (on|over|across|around) ',
+        '(foil|tent|tinfoil) is [back|now] on $',
+      ],
+      { intent: 'report-setup', tent: true },
+    ),
+    ...phrases(
+      [
+        '(took|taken|whipped|pulled|got|lifted|have) [the|its] (foil|tent|tinfoil) [back] (off|away) ',
+        '(took|taken|whipped) off [the|its] (foil|tent)',
+        '(foil|tent) is [now] off $',
+      ],
+      { intent: 'report-setup', tent: false },
+    ),
+    ...phrases(
+      [
+        '(sat|sitting|sits|stood|standing|stands|perched|resting|lying|propped|is|roasting|cooking) [up] (on|over) [a bed of|a layer of|a raft of|some|the|a few|top of|chopped|thick] (onions|carrots|vegetables|celery|potatoes|bones|parsnips|roots|leeks|onion|bread) ',
+      ],
+      (match) =>
+        /^(rest|hold|carve|served)$/.test(match.context.stage ?? '')
+          ? undefined
+          : { intent: 'report-setup', rack: false },
+    ),
+    // "can't turn the fan off" has one.
+    ...phrases(
+      [
+        '(can not|could not|no way to|will not|does not|impossible to) (turn|switch|shut|let me turn|let me switch|go) [the] [fan] off [the] [fan|$]',
+        '(fan|convection) (can not be|will not|does not|is always|never goes|stays|is stuck) [be] (turned off|switched off|off|go off|on|turn off) ',
+      ],
+      (match) =>
+        /fan|convection/.test(match.line) && !/ (turn|switch|come) on /.test(match.line)
+          ? { intent: 'report-setup', fan: true }
+          : undefined,
+    ),
+    ...phrases(
+      [
+        '(shut|turned|switched|knocked|turning) [the] (fan|convection) off',
+        '(shut|turned|switched) off the (fan|convection)',
+      ],
+      { intent: 'report-oven', mode: 'still' },
+    ),
     ...phrases(['(no rack|without a rack|not on a rack|no wire rack)'], {
       intent: 'report-setup',
       rack: false,

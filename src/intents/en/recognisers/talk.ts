@@ -86,6 +86,9 @@ export const fragments: Recogniser = {
   ],
 };
 
+const errands =
+  / (bath|shower|shop|shops|store|dog|walk|nap|lie down|upstairs|out|station|airport|school|church|neighbours|garage|change|dressed|hair|collect|pick up|fetch|run to|nip|pop) /;
+
 export const early: Recogniser = {
   name: 'early',
   moods: every,
@@ -109,6 +112,7 @@ export const early: Recogniser = {
     ...phrases(
       [
         '^ [do] (be|stay|keep|go) [quiet|silent] (quiet|silent) [for a bit|for a while|for a little while|now|$]',
+        '(pipe up|speak|talk|interrupt|message|messages|bother me|disturb me|disturb|chime in|butt in|say something|speak up) [to me|me|us] (if|when|unless) [it is|it|there is|something|really|only] [really|absolutely|truly|is|an|something|it is] (urgent|necessary|important|vital|needed|emergency|burning|on fire|wrong|must) ',
         '(shut up|shut the up|shut it|do hush|^ hush|hush up|stop talking|stop nagging|^ quiet|^ silence|^ hush|^ shush|^ mute|^ enough|pipe down|no more reminders|stop reminding me|stop interrupting|leave me alone|leave me in peace|stop bothering me|mute yourself|quiet down|zip it|give it a rest|do not talk|stop announcing|stop chattering|less talking|no more talking|put a sock in it|button it|belt up|wheesht|whisht|^ (that is enough|enough now|enough of that|enough out of you|enough talking)|stop (telling|nattering|going on|announcing|reminding|speaking|bugging|nagging|shouting|yapping|calling out|badgering|bothering)|no talking|no more talking|stop with the (talking|reminders|announcements)|some peace|give me peace|you talk too much|do not (talk|speak) to me|^ (hush|quiet|silence) now|(no|not) need (reminding|reminders|to be reminded|telling)|keep it zipped|can you not talk|keep schtum|wind your neck in|turn yourself (off|down))',
       ],
       (match) =>
@@ -139,12 +143,14 @@ export const early: Recogniser = {
         '^ (give me|wait|hang on|hold on|pause for|just|need|i need) {d:duration} $',
         '^ {d:duration} $',
       ],
-      (match) =>
-        /^<d/.test(match.line)
-          ? match.minutes('d') <= 1
-            ? { intent: 'pause' }
-            : undefined
-          : { intent: 'pause' },
+      (match) => {
+        if (/^<d/.test(match.line))
+          return match.minutes('d') <= 1 ? { intent: 'pause' } : undefined;
+        // "having a bath, give me half an hour": for that long nobody is at the stove.
+        return match.minutes('d') >= 5 && errands.test(` ${match.whole}`)
+          ? { intent: 'cook-away', minutes: match.minutes('d') }
+          : { intent: 'pause' };
+      },
     ),
     ...phrases(
       [

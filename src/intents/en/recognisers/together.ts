@@ -1,14 +1,86 @@
 /** Phrases whose parts a comma or an "and" would tear apart. */
 import { comingTime, minutesUntil } from '../../moment.ts';
-import type { Recogniser } from '../../recogniser.ts';
+import { nameExactlyIn } from '../../names.ts';
+import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
 import { commonWords } from '../common-words.ts';
+import { headsIn } from '../frames/answer.ts';
 import { phrases } from '../vocabulary.ts';
+import { ingredient } from './subjects.ts';
+
+const headWords =
+  /^(me|myself|i|my|our|the|her|his|their|a|an|and|plus|with|,|us|kids?|children|adults?|grown|ups|little|ones?|people|wife|husband|partner|mum|dad|mother|father|parents|grandparents|sister|brother|son|daughter|gran|grandma|grandad|granddad|nan|nana|friends?|girlfriend|boyfriend|aunt|auntie|uncle|cousins?|neighbours?|baby|toddler|missus|couple|twins|in|laws?|toddlers|babies|teenagers?|boys|girls|lads|old|<n\d+>)$/;
+
+const guestsDelayed =
+  / (stuck|stranded|held up|puncture|flat tyre|flat tire|blow out|broken down|broke down|breakdown|lorry|truck|motorway|traffic|jam|queue|tailback|diversion|roadworks|accident|crash|cancelled|missed|delayed|snowed in|lost|detour|running late|overslept|behind|late|road is closed|bridge|ferry|train|flight|bus|taxi) /;
+const whoComes =
+  / (they|them|he|she|guests|everyone|everybody|family|parents|in laws|lot|mum|dad|gran|granny|nan|nana|grandma|sister|brother|aunt|auntie|uncle|cousins?|son|daughter|friends?|neighbours?|mate|boss|folks|train|flight|bus|taxi|kids|husband|wife|partner|girlfriend|boyfriend|others|rest of them|relatives|crew) /;
+const notOfGuests =
+  / (oven|roast|joint|beef|meat|potatoes|beans|gravy|carrots|puddings|timer|alarm|resting|rest|probe|ago|i am|we are|reads|turned|pulled|sear|carve|early|earlier|sooner|last|yesterday|match|film|always|used to|gone|back in|went|work|meeting|school|delivery|parcel|game|concert|holiday|airport last|bins?|if|when|remember) /;
+
+/** One delay, of people on their way, and nothing of the stove. */
+function lateness(match: Match): Meaning | undefined {
+  const line = ` ${match.line}`;
+  if (match.marks('d').length !== 1 || match.marks('ntwgcy').length > 0) return undefined;
+  if (!guestsDelayed.test(line) || !whoComes.test(line) || notOfGuests.test(line)) return undefined;
+  if (/[?]/.test(line) || match.line.split(' ').length > 28) return undefined;
+  if (/ (did|do|can|could|what|why|how|will you|are you) /.test(line)) return undefined;
+  const mark = match.marks('d')[0]!;
+  const quantity = match.quantityOfMark(mark);
+  return quantity?.kind === 'duration' && quantity.minutes >= 5 && quantity.minutes <= 240
+    ? { intent: 'shift-serving', minutes: quantity.minutes }
+    : undefined;
+}
+
+/** Whether the words of a slot name something the cards ask for. */
+function ingredientNamed(match: Match): boolean {
+  const words = match.words('thing');
+  const { ingredients, tools } = match.context.lexicon;
+  return (
+    words.split(' ').length <= 4 &&
+    [words, words.split(' ').slice(-1).join(' ')].some(
+      (one) => nameExactlyIn([...ingredients, ...tools], one) !== undefined,
+    )
+  );
+}
 
 export const together: Recogniser = {
   name: 'together',
   moods: ['statement'],
   phrases: [
     ...phrases('^ (and|so|right|ok) then [?] $', { intent: 'ask-next' }),
+    // "six here, two still on the road": some have come.
+    ...phrases(
+      [
+        '{n:number} [of them|guests|people] (here|arrived|in|at the door|inside) [now|so far|already|,] [,|and|but|with] {m:number} [more] [are|is] [still] (to come|to go|on the way|on the road|yet to come|missing|left|outstanding|coming|on their way|not here|still) ',
+      ],
+      (match) => {
+        const count = match.count('n');
+        return count === undefined
+          ? undefined
+          : { intent: 'report-guests', state: 'partly-arrived', count };
+      },
+    ),
+    // "me, the wife, two kids and her mum", when asked how many.
+    ...phrases(['^ {all:whole} $'], (match) => {
+      if (match.context.expecting !== 'guests' || !/^[a-z<>0-9, -]+$/.test(match.line))
+        return undefined;
+      const words = match.line.trim().split(' ');
+      if (words.length < 3 || !words.every((word) => headWords.test(word))) return undefined;
+      if (/ (so|makes|altogether|total|that is) <n\d+> /.test(` ${match.line}`)) return undefined;
+      if ((match.line.match(/[^<n\d> ,]/g) ?? []).length === 0) return undefined;
+      const count = headsIn(match);
+      return count === undefined ? undefined : { intent: 'set-guests', count };
+    }),
+    // "stuck behind a lorry, at least forty five minutes": guests' lateness, told as a story.
+    ...phrases(['^ {all:whole} $'], lateness),
+    // "I've only got dried rosemary, is that all right": what is asked is whether it will do.
+    ...phrases(
+      [
+        '(i|we) [have] [got|found|have] [some|a|an] {thing:thing} [here|in the cupboard|left] , [and|so] (is that|will that|would that|does that|can i use that|is it|will it|would it|is that going to|can that) [be] (ok|all right|fine|do|work|good enough|enough|matter|any good|a problem|instead|$) ',
+      ],
+      (match) =>
+        ingredientNamed(match) ? { intent: 'ask-substitute', ...ingredient(match) } : undefined,
+    ),
     ...phrases(
       [
         '(popping|nipping|heading|going|off|running|stepping|dashing) [out|over|down|off] [to] [the|my] {place:word} , [i will be|will be|be|about|for|gone|back in|i will be back in|be back in] {d:duration}',

@@ -25,6 +25,13 @@ export const trouble: Recogniser = {
         '(power cut|blackout|power outage|fuse has blown|fuse blew|blown a fuse|tripped the breaker|breaker tripped|breaker has tripped|trip switch|no power|no electricity|we have lost power|lost power|lost the power)',
       ],
       (match) => {
+        // The lamp of the oven is not the house's.
+        if (
+          / (oven|little|red|orange|green|thermostat|indicator|pilot|heating) (light|lights) /.test(
+            ` ${match.line}`,
+          )
+        )
+          return undefined;
         const lasted = match.quantityOfMark(/for (<d\d+>)/.exec(match.line)?.[1] ?? '');
         return {
           intent: 'report-trouble',
@@ -47,6 +54,8 @@ export const trouble: Recogniser = {
         '@oven (switched|turned|shut|has switched|has turned|has shut|keeps switching|keeps turning|keeps shutting) itself (off|down)',
         '@oven (does|do|did|will|would) not (function|functioning|run|go|fire|ignite|get hot|get warm|warm up|warm|power up)',
         '@oven (display|screen|panel) (says|shows|reads|is showing) [e|error|er|f] {n:any}',
+        '(no|not any|there is no|lost the) gas [coming|left|supply|through|$]',
+        '@oven (is|are) not [back|working|coming back|come back|on] $',
         '@oven (is|has) [gone|completely] (dead|stone cold|kaput|banjaxed|knackered|packed in|had it)',
         '(gas|pilot|pilot light|element|gas bottle) (has|is|just|went|ran) [just] (gone|out|run out|gone out|died|blown|went out)',
       ],
@@ -72,11 +81,12 @@ export const trouble: Recogniser = {
     ...phrases(
       [
         '(it is|oven is|pan is|the kitchen is|fat is|there is|@oven is|the roast is|kitchen is|we have got|tin is|everything is|the fat is) [a lot of|lots of|all|loads of|so much|really|starting|full of|filling with|filling up with|smoking|tons of] [smoking|smoke|smoky] (smoking|smoke|smoky|like mad|everywhere|badly|a lot|a bit|in here|coming|pouring|$)',
-        '(smoke alarm|smoke detector) (is|has|went|just) [gone|going] [off]',
+        '(smoke alarm|smoke detector|smoke alarms|fire alarm) (is|has|went|just|keeps) [gone|going|going off|set] [off]',
+        '(fat|grease|drippings|dripping|something) (is|has) [caught|burning|smoking|burnt|spitting] [on|at|in] the bottom [of the oven|$]',
         '(smoke|smoking) (is|coming|pouring) * [out of|from] [the oven]',
       ],
       (match) =>
-        /smok/.test(match.line) &&
+        (/smok|fire alarm/.test(match.line) || / the bottom /.test(match.line)) &&
         !/(smoking area|stopped smoking|quit|cigarette|smoked)/.test(match.line)
           ? { intent: 'report-trouble', trouble: 'smoking' }
           : undefined,
@@ -85,7 +95,7 @@ export const trouble: Recogniser = {
       [
         '(dropped|spilled|spilt|knocked over|tipped over|dropping) [the|it|my|all] [{who:thing}] (on the floor|floor|everywhere|all over|$)',
         '(fell|has fallen|slid|is|went|ended up) (on the floor|on to the floor|off the counter)',
-        '(dog|cat) (ate|has eaten|got|has got|stole) [the|at the|it] {who:thing}',
+        '(dog|cat|puppy|hound) (ate|has eaten|got|has got|stole|has had|has stolen|had|nicked|has nicked|has pinched|is eating) [half|some of|one of|two of|the|at the|it] {who:thing}',
       ],
       (match) => {
         const who = match.words('who');
@@ -112,11 +122,17 @@ export const trouble: Recogniser = {
     ),
     ...phrases(
       [
-        '(it is|@it is|roast is|middle is|@middle is|inside is|looks|it looks|still|that is|is) [way|still|a bit|far|completely|stone|all|totally|quite|too] [still] (raw|undercooked|underdone|bloody|cold|too rare|too pink|bleeding raw|raw in the middle|cold in the middle|not cooked)',
+        '(it is|@it is|roast is|middle is|@middle is|inside is|looks|it looks|still|that is|is) [way|still|a bit|far|completely|stone|all|totally|quite|too] [still] (raw|undercooked|underdone|bloody|cold|too rare|too pink|bleeding raw|raw in the middle|cold in the middle|not cooked|purple|mooing|practically mooing|almost mooing|jelly)',
+        '[still|practically|almost|basically|it is] (mooing|blue in the middle|purple in the middle|raw in the middle|raw inside) ',
+        '(far|way|much) too (rare|pink|bloody|raw|underdone) ',
+        'it is bleeding [all over|on|everywhere]',
       ],
       (match) =>
         /(weather|feet|outside|hands)/.test(match.line) ||
-        !/(raw|under|bloody|cold|rare|pink|cooked)/.test(match.line) ||
+        !/(raw|under|bloody|cold|rare|pink|cooked|purple|mooing|jelly|blue|bleeding)/.test(
+          match.line,
+        ) ||
+        !/^(rest|hold|carve|served|low-roast)?$/.test(match.context.stage ?? '') ||
         /(fridge)/.test(match.line)
           ? undefined
           : { intent: 'report-trouble', trouble: 'undercooked' },
@@ -155,6 +171,8 @@ export const trouble: Recogniser = {
     ),
     ...phrases(
       [
+        '(can not|could not) (keep track|keep on top|keep up with|get on top) ',
+        '(everything is|it is all|all) happening at once',
         '(i can not cope|i am overwhelmed|overwhelmed|it is all too much|too much going on|i am drowning|i am panicking|i am losing it|can not keep up|i am in the weeds|too many things|it is chaos|i am stressed|i am freaking out|this is too much|i am all over the place|everything is going wrong|i am in a flap|i am in a panic)',
       ],
       { intent: 'report-trouble', trouble: 'overwhelmed' },
