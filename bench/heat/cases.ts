@@ -1,7 +1,7 @@
 /** One simulated roast as the forecast is asked of it: what was told, what was read, and what came. */
 import type { ForecastQuestion } from '../../src/kitchen/forecast.ts';
 import { dice, drawDinner, type Told } from './kitchen/dice.ts';
-import { cook, type TruthRecord } from './kitchen/dinner.ts';
+import { cook, type TruthDinner, type TruthRecord } from './kitchen/dinner.ts';
 
 export interface Reading {
   minute: number;
@@ -10,6 +10,7 @@ export interface Reading {
 
 export interface Roast {
   seed: number;
+  dinner: TruthDinner;
   told: Told;
   /** As the scale says it, to a tenth of a pound. */
   kilograms: number;
@@ -33,6 +34,7 @@ export function roastOf(seed: number): Roast | undefined {
     }));
   return {
     seed,
+    dinner,
     told,
     kilograms: Math.round((truth.kilograms / 0.45359237) * 10) * 0.045359237,
     pullCelsius: dinner.pullCelsius,
@@ -61,5 +63,30 @@ export function questionAt(roast: Roast, nowMinute: number): ForecastQuestion {
     pullCelsius: roast.pullCelsius,
     rest: roast.told.tented ? 'tented' : 'open',
     seed: roast.seed,
+  };
+}
+
+/** Nothing is known for certain to a forecast that weighs its readings: so sure, kelvin. */
+const certain = 0.05;
+
+/**
+ * The same, told the truth wherever the question has a place for it: the mass, the start, the oven's bias,
+ * and readings of the core itself. What a forecast errs by even so is its model's.
+ */
+export function boundQuestionAt(roast: Roast, nowMinute: number): ForecastQuestion {
+  const question = questionAt(roast, nowMinute);
+  const { dinner, truth } = roast;
+  return {
+    ...question,
+    roast: {
+      ...question.roast,
+      kilograms: truth.kilograms,
+      startCelsius: dinner.roast.startCelsius,
+    },
+    readings: question.readings.map(({ minute }) => ({ minute, celsius: truth.core[minute]! })),
+    kitchen: {
+      ovenBiasKelvin: { mean: dinner.oven.biasKelvin, deviation: certain },
+      thermometerOffsetKelvin: { mean: 0, deviation: certain },
+    },
   };
 }

@@ -3,12 +3,12 @@
  * errors against two rivals on the same roasts, coverage and width of the bands by lead, the peak's error
  * and the time a forecast takes beside a calibration loop; with `--write` it draws docs/heat/*.svg. A
  * straight line goes through the last three readings; the constant minutes per pound is the best one for
- * these very roasts.
+ * these very roasts. With `--bound` the forecast is told the true mass, start, oven and core, and errs still.
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { forecast } from '../../src/planner/heat/forecast.ts';
-import { questionAt, roastOf } from './cases.ts';
+import { boundQuestionAt, questionAt, roastOf } from './cases.ts';
 import { plot } from './plot.ts';
 import { type Figures, figuresOf, leads, type Row, rowOf } from './score.ts';
 
@@ -17,9 +17,11 @@ const { values } = parseArgs({
     roasts: { type: 'string', default: '200' },
     seed: { type: 'string', default: '1' },
     write: { type: 'boolean', default: false },
+    bound: { type: 'boolean', default: false },
   },
 });
 const firstSeed = Number(values.seed);
+const asked = values.bound ? boundQuestionAt : questionAt;
 
 const rows: Row[] = [];
 const coldMilliseconds: number[] = [];
@@ -27,10 +29,10 @@ for (let seed = firstSeed; seed < firstSeed + Number(values.roasts); seed += 1) 
   const roast = roastOf(seed);
   if (roast === undefined) continue;
   const started = performance.now();
-  forecast({ ...questionAt(roast, 0), readings: [] });
+  forecast({ ...asked(roast, 0), readings: [] });
   coldMilliseconds.push(performance.now() - started);
   for (const lead of leads) {
-    const question = questionAt(roast, roast.truth.pullMinute - lead);
+    const question = asked(roast, roast.truth.pullMinute - lead);
     if (question.nowMinute < 30 || question.readings.length === 0) continue;
     const before = performance.now();
     const answer = forecast(question);
