@@ -181,8 +181,15 @@ const slots = {
     altitude: z.number().optional(),
     altitudeUnit: z.enum(['ft', 'm']).optional(),
   },
-  /** The cut face: how pink, how wide the grey; at the table, or if it were pulled now. */
-  'ask-slice': { pulled: z.enum(['now']).optional() },
+  /**
+   * The cut face: how pink, how wide the grey; at the table, if it were pulled now, or if the oven stood at
+   * so many degrees.
+   */
+  'ask-slice': {
+    pulled: z.enum(['now']).optional(),
+    temperature: z.number().optional(),
+    unit: temperatureUnit.optional(),
+  },
   'ask-safety': {
     about: z.string().optional(),
     /** How long it stood out, if that is asked. */

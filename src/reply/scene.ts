@@ -17,6 +17,8 @@ export interface Scene {
   forecast?: Forecast | undefined;
   /** Freshly offered with this reply, first one taken. */
   options?: readonly Option[] | undefined;
+  /** What another heat of the oven would make of the roast, where that was asked. */
+  supposed?: { ovenCelsius: number; pullCelsius: number; forecast: Forecast } | undefined;
   /** The step to do now, and whether this reply is the one that calls it. */
   nextStep?: string | undefined;
   /** Whether the whole day is told for the first time. */

@@ -39,6 +39,7 @@ import type {
   Words,
 } from './ports.ts';
 import { PositionTaken } from './ports.ts';
+import { supposed } from './suppose.ts';
 import { planTold, tellsWhy } from './told.ts';
 import { sceneOf, viewOf } from './view.ts';
 
@@ -341,6 +342,7 @@ class DinnerSession implements Session {
     const scene = sceneOf(after, {
       before: before.plan,
       options: offered.options,
+      supposed: await supposed(decision.outcomes, after, this.compute),
       nextStep,
       firstPlan,
       days: daysAheadOf(after.dinner, this.options.cards),

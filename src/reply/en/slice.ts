@@ -1,11 +1,11 @@
 /** What the knife will meet: how far in it is brown, how much of it is pink; as planned, or if it came out now. */
 import { minutesBetween } from '../../base/time.ts';
-import { type SliceOutlook, sliceIfOutAt } from '../../kitchen/forecast.ts';
+import { type Forecast, type SliceOutlook, sliceIfOutAt } from '../../kitchen/forecast.ts';
 import type { HeardOf } from '../../kitchen/heard.ts';
 import type { Scene } from '../scene.ts';
 import { type Spoken, say, sentences, silent } from '../spoken.ts';
 import { noPlan } from './standing.ts';
-import { clock, count, degrees } from './words.ts';
+import { clock, count, degrees, duration, ovenDegrees } from './words.ts';
 
 /** Less between now and the pull than this is no other slice. */
 const sameMillimetres = 1;
@@ -14,9 +14,10 @@ export function sliceAnswer(heard: HeardOf<'ask-slice'>, scene: Scene): Spoken {
   const { plan, forecast, dinner, now, stage } = scene;
   if (!plan || !forecast) return noPlan;
   const planned = forecast.slice;
+  if (heard.temperature !== undefined) return otherOven(scene, forecast);
   if (heard.pulled === undefined)
     return sentences([
-      say`At the table, most likely: ${faceWords(planned, scene)}.`,
+      say`${duration(planned.minutesAfterPull)} after the pull, most likely: ${faceWords(planned, scene)}.`,
       lowerOven(scene),
     ]);
   if (stage !== 'sear' && stage !== 'low-roast')
@@ -37,6 +38,24 @@ export function sliceAnswer(heard: HeardOf<'ask-slice'>, scene: Scene): Spoken {
     early > 1.5
       ? say`By then the brown goes ${millimetres(planned)} deep.`
       : silent,
+  ]);
+}
+
+/** At another heat, beside what is planned: how deep the brown, how much pink, how much later or sooner. */
+function otherOven(scene: Scene, planned: Forecast): Spoken {
+  const { supposed, dinner } = scene;
+  if (!supposed) return say`It is out already: ${faceWords(planned.slice, scene)}.`;
+  const { forecast, ovenCelsius, pullCelsius } = supposed;
+  const oven = ovenDegrees(ovenCelsius, dinner.units);
+  if (forecast.neverReachedChance > 0.5)
+    return say`At ${oven} it would never get to ${degrees(pullCelsius, dinner.units)}.`;
+  const later = forecast.pullMinute.p50 - planned.pullMinute.p50;
+  return sentences([
+    say`At ${oven} from now on the slice would be: ${faceWords(forecast.slice, scene)}.`,
+    say`As planned the brown goes ${millimetres(planned.slice)} deep.`,
+    Math.abs(later) < 3
+      ? say`The pull would come at about the same time, at ${degrees(pullCelsius, dinner.units)}.`
+      : say`The pull would come about ${duration(Math.abs(later))} ${later > 0 ? 'later' : 'sooner'}, at ${degrees(pullCelsius, dinner.units)}.`,
   ]);
 }
 

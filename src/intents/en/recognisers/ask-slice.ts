@@ -1,6 +1,7 @@
 /** "How pink will it be", "what if I pull it now": the cut face. */
 import type { Recogniser } from '../../recogniser.ts';
 import { phrases } from '../vocabulary.ts';
+import { degrees } from './subjects.ts';
 
 const face =
   '(it|@it|that|the (slice|slices|cut face|inside|middle|cross section|meat|roast|first slice))';
@@ -11,6 +12,14 @@ export const askSlice: Recogniser = {
   name: 'ask-slice',
   moods: ['question', 'request', 'statement'],
   phrases: [
+    ...phrases(
+      [
+        `(what if|what happens if|what would happen if|what do i get if|what would i get if|how would ${face} (be|look|turn out) if) (i|we) (roast|roasted|cook|cooked|do|did|bake|baked|run|ran) ${meat} (at|in) [a|an] {temperature} [degrees|degree] [oven] [instead]`,
+        'how (wide|thick|deep|big) (will|would|is) the (grey|gray|brown|grey band|gray band|brown band|band|rim|grey rim|gray rim|brown rim) [be] (at|in|with) [a|an] {temperature}',
+        `how (pink|red|grey|gray|brown|even) (will|would|is) ${face} [be|turn out|come out|look] (at|in) [a|an] {temperature} [degrees|degree] [oven]`,
+      ],
+      (match) => ({ intent: 'ask-slice', ...degrees(match) }),
+    ),
     ...phrases(
       [
         `(what if|what happens if|what would happen if|what will happen if|what is it like if|what do i get if|what would i get if|how would ${face} (look|be|turn out) if|how (done|pink|rare) would ${face} be if|what would ${face} (be|look) like if) (i|we) (pull|pulled|take|took|have|had) ${meat} [out] ${now} $`,
