@@ -80,15 +80,21 @@ export interface Look {
   left: ReadonlySet<string>;
 }
 
-/** Conflicts at these starts, the earliest of each shared thing; none when all can be done so. */
+/**
+ * Conflicts at these starts, an oven's first; none when all can be done so. Of a thing that there is
+ * one of, every two that want it at once; of others the earliest.
+ */
 export function conflictsOf(shared: Shared, look: Look): Conflict[] {
   const found: Conflict[] = [];
   for (const { capacity, uses } of shared.resources) {
-    const conflict = overused(uses, capacity, look);
-    if (conflict) found.push(conflict);
+    if (capacity === 1) found.push(...pairsAtOnce(uses, look));
+    else {
+      const conflict = overused(uses, capacity, look);
+      if (conflict) found.push(conflict);
+    }
   }
   const ovens = ovenConflict(shared, look);
-  if (ovens) found.push(ovens);
+  if (ovens) found.unshift(ovens);
   return found;
 }
 
@@ -111,6 +117,24 @@ function overused(uses: readonly PlacedUse[], capacity: number, look: Look): Con
     }
   }
   return undefined;
+}
+
+/** Every two that want a single thing at once, first those that have furthest to go out of it. */
+function pairsAtOnce(uses: readonly PlacedUse[], look: Look): Conflict[] {
+  const found: { conflict: Conflict; minutes: number }[] = [];
+  const spans = uses.map((use) => ({ use, from: at(look, use.from), to: at(look, use.to) }));
+  spans.forEach((one, index) => {
+    for (let before = 0; before < index; before += 1) {
+      const other = spans[before];
+      if (!other || one.to <= other.from || other.to <= one.from) continue;
+      if (one.to <= one.from || other.to <= other.from) continue;
+      if (one.use.fixed && other.use.fixed) continue;
+      const conflict = ordersOf([other.use, one.use]);
+      if (look.left.has(conflict.key)) continue;
+      found.push({ conflict, minutes: Math.min(one.to - other.from, other.to - one.from) });
+    }
+  });
+  return found.sort((a, b) => b.minutes - a.minutes).map((one) => one.conflict);
 }
 
 /** Every order of two of them that is not settled already. */

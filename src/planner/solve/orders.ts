@@ -2,10 +2,8 @@
  * The orders that a plan's starts imply among all that share something: kept, they let every start move
  * as far as lags and orders allow, and the best of those is found exactly.
  */
-import type { PlacedStay, PlacedUse, Shared, WayOut } from './conflicts.ts';
-import type { Packing } from './repack.ts';
-
-type Order = Extract<WayOut, { what: 'lag' }>;
+import type { PlacedStay, PlacedUse, Shared } from './conflicts.ts';
+import type { Order, Packing } from './ground.ts';
 
 export function ordersOf(
   shared: Shared,

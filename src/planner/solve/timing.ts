@@ -7,25 +7,19 @@
  */
 
 export interface TimingState {
-  count: number;
+  /** Of all arcs, the added ones last and in the order of `added`. */
   flow: Float64Array;
   start: Float64Array;
-  added: AddedArc | undefined;
-}
-
-/** Arcs that a search added to those of the problem, newest first. */
-export interface AddedArc {
-  from: number;
-  to: number;
-  minutes: number;
-  weight: number;
-  before: AddedArc | undefined;
+  /** What a search added to the arcs of the problem, four numbers each: from, to, minutes, weight. */
+  added: Float64Array;
 }
 
 export class Timing {
   readonly nodes: number;
   private size: number;
-  private base = 0;
+  /** Arcs of the problem; those from here on a search added. */
+  base = 0;
+  /** Arcs so far, with those taken back. */
   count = 0;
   from: Int32Array;
   to: Int32Array;
@@ -35,7 +29,6 @@ export class Timing {
   readonly start: Float64Array;
   /** Augmentations and searches so far: the measure of work, equal on every machine. */
   work = 0;
-  private added: AddedArc | undefined;
   private readonly headOut: Int32Array;
   private readonly headIn: Int32Array;
   private nextOut: Int32Array;
@@ -66,41 +59,61 @@ export class Timing {
 
   /** start[to] should be at least start[from] + minutes; each minute missed costs `weight`. */
   add(from: number, to: number, minutes: number, weight: number): void {
-    const arc = this.append(from, to, minutes, weight);
-    this.added = { from, to, minutes, weight, before: this.added };
-    this.repair(arc);
+    this.repair(this.append(from, to, minutes, weight));
+  }
+
+  /** Takes an added arc back: what it carried goes by the cheapest other ways. */
+  remove(arc: number): void {
+    const tail = this.from[arc] ?? 0;
+    const head = this.to[arc] ?? 0;
+    let carried = this.flow[arc] ?? 0;
+    this.flow[arc] = 0;
+    this.weight[arc] = 0;
+    unlink(this.headOut, this.nextOut, tail, arc);
+    unlink(this.headIn, this.nextIn, head, arc);
+    while (carried > 0) {
+      const reach = this.search(tail, head, Infinity);
+      this.pushLater(reach);
+      carried -= this.send(tail, head, carried);
+    }
   }
 
   /** What was added so far belongs to the problem; later arcs can be taken back. */
   settle(): void {
     this.base = this.count;
-    this.added = undefined;
     this.baseOut = this.headOut.slice();
     this.baseIn = this.headIn.slice();
   }
 
   save(): TimingState {
-    return {
-      count: this.count,
-      flow: this.flow.slice(0, this.count),
-      start: this.start.slice(),
-      added: this.added,
-    };
+    const { base, count } = this;
+    let kept = 0;
+    for (let arc = base; arc < count; arc += 1) if ((this.weight[arc] ?? 0) > 0) kept += 1;
+    const flow = new Float64Array(base + kept);
+    flow.set(this.flow.subarray(0, base));
+    const added = new Float64Array(4 * kept);
+    let index = 0;
+    for (let arc = base; arc < count; arc += 1) {
+      const weight = this.weight[arc] ?? 0;
+      if (weight <= 0) continue;
+      added[4 * index] = this.from[arc] ?? 0;
+      added[4 * index + 1] = this.to[arc] ?? 0;
+      added[4 * index + 2] = this.length[arc] ?? 0;
+      added[4 * index + 3] = weight;
+      flow[base + index] = this.flow[arc] ?? 0;
+      index += 1;
+    }
+    return { flow, start: this.start.slice(), added };
   }
 
-  restore(state: TimingState): void {
+  restore({ flow, start, added }: TimingState): void {
     this.count = this.base;
     this.headOut.set(this.baseOut);
     this.headIn.set(this.baseIn);
-    const arcs: AddedArc[] = [];
-    for (let one = state.added; one; one = one.before) arcs.push(one);
-    for (let index = arcs.length - 1; index >= 0; index -= 1) {
-      const one = arcs[index];
-      if (one) this.append(one.from, one.to, one.minutes, one.weight);
-    }
-    this.flow.set(state.flow);
-    this.start.set(state.start);
-    this.added = state.added;
+    for (let at = 0; at < added.length; at += 4)
+      this.append(added[at] ?? 0, added[at + 1] ?? 0, added[at + 2] ?? 0, added[at + 3] ?? 0);
+    this.flow.set(flow);
+    this.start.set(start);
   }
 
   /** Minutes by which an arc's bound is missed; negative is room. */
@@ -112,9 +125,10 @@ export class Timing {
     );
   }
 
-  cost(): number {
+  /** What all arcs before `end` cost. */
+  cost(end = this.count): number {
     let sum = 0;
-    for (let arc = 0; arc < this.count; arc += 1) {
+    for (let arc = 0; arc < end; arc += 1) {
       const missed = this.missed(arc);
       if (missed > 0) sum += missed * (this.weight[arc] ?? 0);
     }
@@ -170,34 +184,42 @@ export class Timing {
     for (;;) {
       const missed = this.missed(arc);
       if (missed <= 0 || (this.flow[arc] ?? 0) >= weight) return;
-      const reach = this.search(head, tail, missed);
-      const step = Math.min(reach, missed);
-      if (step > 0)
-        for (let node = 0; node < this.nodes; node += 1) {
-          const distance = this.distance[node] ?? Infinity;
-          if (distance < step) this.start[node] = (this.start[node] ?? 0) + step - distance;
-        }
+      const step = Math.min(this.search(head, tail, missed), missed);
+      this.pushLater(step);
       if (step >= missed) return;
-      let most = weight - (this.flow[arc] ?? 0);
-      for (let node = tail; node !== head; ) {
-        const code = this.via[node] ?? 0;
-        const used = code >> 1;
-        const forward = (code & 1) === 0;
-        const room = forward
-          ? (this.weight[used] ?? 0) - (this.flow[used] ?? 0)
-          : (this.flow[used] ?? 0);
-        if (room < most) most = room;
-        node = (forward ? this.from[used] : this.to[used]) ?? head;
-      }
-      for (let node = tail; node !== head; ) {
-        const code = this.via[node] ?? 0;
-        const used = code >> 1;
-        const forward = (code & 1) === 0;
-        this.flow[used] = (this.flow[used] ?? 0) + (forward ? most : -most);
-        node = (forward ? this.from[used] : this.to[used]) ?? head;
-      }
-      this.flow[arc] = (this.flow[arc] ?? 0) + most;
+      const most = weight - (this.flow[arc] ?? 0);
+      this.flow[arc] = (this.flow[arc] ?? 0) + this.send(head, tail, most);
     }
+  }
+
+  /** All that the last search found nearer than `step` starts so much later. */
+  private pushLater(step: number): void {
+    if (step <= 0) return;
+    for (let node = 0; node < this.nodes; node += 1) {
+      const distance = this.distance[node] ?? Infinity;
+      if (distance < step) this.start[node] = (this.start[node] ?? 0) + step - distance;
+    }
+  }
+
+  /** Flow along the way that the last search found, as much as it bears and `most` allows. */
+  private send(source: number, target: number, most: number): number {
+    let sent = most;
+    for (let node = target; node !== source; ) {
+      const code = this.via[node] ?? 0;
+      const arc = code >> 1;
+      const flow = this.flow[arc] ?? 0;
+      const forward = (code & 1) === 0;
+      sent = Math.min(sent, forward ? (this.weight[arc] ?? 0) - flow : flow);
+      node = (forward ? this.from[arc] : this.to[arc]) ?? source;
+    }
+    for (let node = target; node !== source; ) {
+      const code = this.via[node] ?? 0;
+      const arc = code >> 1;
+      const forward = (code & 1) === 0;
+      this.flow[arc] = (this.flow[arc] ?? 0) + (forward ? sent : -sent);
+      node = (forward ? this.from[arc] : this.to[arc]) ?? source;
+    }
+    return sent;
   }
 
   /** Least room from `source` to every node nearer than `limit`; returns that to `target`. */
@@ -246,4 +268,17 @@ export class Timing {
     }
     return Infinity;
   }
+}
+
+/** Takes an arc out of the list of its node. */
+function unlink(heads: Int32Array, next: Int32Array, node: number, arc: number): void {
+  if (heads[node] === arc) {
+    heads[node] = next[arc] ?? -1;
+    return;
+  }
+  for (let one = heads[node] ?? -1; one >= 0; one = next[one] ?? -1)
+    if (next[one] === arc) {
+      next[one] = next[arc] ?? -1;
+      return;
+    }
 }
