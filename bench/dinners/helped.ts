@@ -199,6 +199,9 @@ class HelpedEvening {
     const turn = await this.session.hear({ text, at: instantOf(this.world.minute) });
     for (const announcement of turn.announcements) this.heard(announcement);
     for (const reply of turn.replies) this.note('<', reply.text);
+    // A later hour that was agreed since there was no choice goes back to the one wanted.
+    if (turn.replies.some(({ text }) => /Dinner is back at/.test(text)))
+      this.chosenMinute = undefined;
     const asking = turn.view.asking;
     if (asking && asking.text + turn.view.position !== this.lastAsked) {
       this.lastAsked = asking.text + turn.view.position;
@@ -222,8 +225,16 @@ class HelpedEvening {
       const [first] = turn.view.options ?? [];
       if (first) this.chosenMinute = minuteOf(Date.parse(first.serving));
       await this.say(lineOf('choose', this.uniform));
-    } else if (expecting === 'confirmation') await this.say(lineOf('yes', this.uniform));
+    } else if (expecting === 'confirmation') await this.confirm(open.text);
     else if (expecting === 'reading') await this.takeReading();
+  }
+
+  /** A number that is doubted is looked at again where that was asked for, and otherwise stood by. */
+  private async confirm(asked: string): Promise<void> {
+    if (/another spot/.test(asked) && this.uniform() < this.habits.triesSpots) {
+      this.trySpot();
+      await this.takeReading();
+    } else await this.say(lineOf(/other scale/.test(asked) ? 'no' : 'yes', this.uniform));
   }
 
   private async tellShift(minutes: number): Promise<void> {
@@ -309,7 +320,7 @@ class HelpedEvening {
         }
         return;
       case 'pull':
-        return this.pull();
+        return this.pull(text);
       case 'carve':
       case 'serve':
         return this.carve();
@@ -333,7 +344,11 @@ class HelpedEvening {
 
   private holdOnceCool(): void {
     if (this.world.isCoolEnoughToHold) this.world.hold();
-    else this.later(this.world.minute + 3, 'hold', () => this.holdOnceCool());
+    else {
+      // The door stands ajar until then.
+      this.world.openDoor(2);
+      this.later(this.world.minute + 3, 'hold', () => this.holdOnceCool());
+    }
   }
 
   /** As far off the middle as the first, by the same habits. */
@@ -360,12 +375,13 @@ class HelpedEvening {
   }
 
   /** Looks first, if that is this cook's habit; below the pull it stays in and the number is told. */
-  private async pull(): Promise<void> {
+  private async pull(asked: string): Promise<void> {
     const { world } = this;
     if (!world.roastIsIn) return;
     const view = await this.session.view(instantOf(world.minute));
     const wanted = view.target.pullFahrenheit ?? 115;
     if (this.uniform() < this.habits.checksPull) {
+      if (/two spots/.test(asked) && this.uniform() < this.habits.triesSpots) this.trySpot();
       const reads = world.read();
       if (reads < wanted - 0.5) {
         // The next call of the pull is a new one.

@@ -80,6 +80,7 @@ const pools = {
     ({ heard: [label] }) => Number(label?.minutes) < 0,
   ),
   yes: answering('affirm'),
+  no: answering('deny'),
   choose: answering('choose').filter(({ heard: [label] }) => Number(label?.option) === 1),
   powerOut: like('report-trouble', { intent: '', trouble: 'power-out' }),
   powerBack: like('report-trouble', { intent: '', trouble: 'power-back' }),
@@ -89,9 +90,10 @@ export type Pool = keyof typeof pools;
 /** A line of that kind, by `pick`; with a number, one into which it goes. */
 export function lineOf(pool: Pool, pick: () => number, value?: number): string {
   const slot = pool === 'late' || pool === 'early' ? 'minutes' : 'temperature';
+  // A number that belongs to another kitchen would be an untruth in this one.
   const fitting =
     value === undefined
-      ? pools[pool].map(({ text }) => text)
+      ? pools[pool].flatMap(({ text }) => (pool !== 'choose' && numberWord.test(text) ? [] : text))
       : pools[pool].flatMap(({ text, heard: [label] }) => {
           const from = Math.abs(Number(label?.[slot]));
           return exchanged(text, from, value) ?? [];

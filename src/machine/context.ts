@@ -10,6 +10,8 @@ import type { Standing } from './stage.ts';
 export interface Expected {
   /** Core now by the forecast, once the roast is in. */
   coreNowCelsius?: Band | undefined;
+  /** Where it is to come out. */
+  pullCelsius?: number | undefined;
   /** Planned starts by step id. */
   starts: ReadonlyMap<string, number>;
   /** Open steps, the current one first. */

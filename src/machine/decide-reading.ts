@@ -9,20 +9,28 @@ import { type Context, type Decision, decided, said } from './context.ts';
 import { happenedAt } from './decide-steps.ts';
 import { factsOf, overdueBefore } from './moments.ts';
 
+type ReadingTaken = Extract<NewFact, { type: 'reading-taken' }>;
+
 /** A core does not fall in the oven; more than this under an earlier reading wants a word. */
 const fallKelvin = 5;
 
+/** A roast out of the freezer reads no less. */
+const frozenCelsiusLow = -20;
+
 /** Beyond the forecast's band by more than this a number is asked about before it counts. */
 const improbableKelvin = 14;
+
+/** The first number of a roast is one spot's: a tip off the middle reads high by as much. */
+const offMiddleKelvin = 3;
 
 export function reportReading(heard: HeardOf<'report-reading'>, context: Context): Decision {
   const { dinner, standing: charts } = context;
   const unit = heard.unit ?? dinner.units.temperature;
   const celsius = celsiusOf(heard.temperature, unit);
-  if (celsius < limits.readingCelsiusLow - 5 || celsius > limits.readingCelsiusHigh)
+  if (celsius < frozenCelsiusLow || celsius > limits.readingCelsiusHigh)
     return said({ key: 'bad-value', bad: { what: 'reading', celsius } });
   const at = happenedAt(heard, context);
-  const reading: NewFact = {
+  const reading: ReadingTaken = {
     type: 'reading-taken',
     celsius,
     said: { value: heard.temperature, unit },
@@ -135,28 +143,39 @@ const [climbKelvinPerMinute, spotKelvin] = [1.2, 4];
 const highestAfter = (last: { celsius: number; happenedAt: Instant }, now: Instant): number =>
   last.celsius + spotKelvin + climbKelvinPerMinute * minutesBetween(last.happenedAt, now);
 
+/** The same number, meant in the other scale. */
+const inUnit = (reading: ReadingTaken, unit: 'F' | 'C'): ReadingTaken => {
+  const value = reading.said?.value ?? reading.celsius;
+  return { ...reading, celsius: celsiusOf(value, unit), said: { value, unit } };
+};
+
 /** A number that contradicts an earlier one or the forecast is asked about, once. */
 function doubtOf(
   celsius: number,
-  reading: NewFact,
+  reading: ReadingTaken,
   context: Context,
   unit: 'F' | 'C',
 ): Question | undefined {
   const { dinner, expected, standing: charts } = context;
   const doubted = dinner.question?.kind;
   const same = (one: unknown): boolean =>
-    typeof one === 'object' && one !== null && 'celsius' in one && one.celsius === celsius;
+    typeof one === 'object' &&
+    one !== null &&
+    'celsius' in one &&
+    Math.abs(Number(one.celsius) - celsius) <= spotKelvin;
   // Said a second time, it counts.
   if (
     (doubted === 'reading-improbable' || doubted === 'reading-contradicts') &&
     dinner.question?.pending?.some(same)
   )
     return undefined;
+  const other = unit === 'F' ? 'C' : 'F';
   const ask = (kind: 'reading-improbable' | 'reading-contradicts', text: string): Question => ({
     kind,
     expecting: 'confirmation',
     text,
-    pending: [reading],
+    // Said no to the other scale, the number counts as it was said.
+    pending: text === 'unit' ? [inUnit(reading, other), reading] : [reading],
   });
   // The cook who says why the earlier number was wrong has answered the question already.
   if (takenBack(context)) return undefined;
@@ -170,10 +189,16 @@ function doubtOf(
   if (band && inOven && celsius < band.p10 && swapped > band.p10 - 8 && swapped < band.p90 + 8)
     return ask('reading-improbable', 'unit');
   const leapt = last !== undefined && celsius > highestAfter(last, context.now);
+  const first = last === undefined;
+  const high = leapt ? 0 : first ? offMiddleKelvin : improbableKelvin;
+  // No roast comes out by a single number, unless it is just what was to be expected.
+  const pulls = first && celsius >= (expected.pullCelsius ?? Number.POSITIVE_INFINITY);
   if (
     band &&
     inOven &&
-    (celsius > band.p90 + (leapt ? 0 : improbableKelvin) || celsius < band.p10 - improbableKelvin)
+    (celsius > band.p90 + high ||
+      celsius < band.p10 - improbableKelvin ||
+      (pulls && celsius > band.p50 + offMiddleKelvin))
   ) {
     const swapFits = unit === 'F' && swapped > band.p10 - 40 && swapped < band.p90 + 40;
     return ask('reading-improbable', swapFits ? 'unit' : String(band.p50));

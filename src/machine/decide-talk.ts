@@ -192,7 +192,7 @@ export function affirm(context: Context): Decision {
   if (question.kind === 'start-over') return decided([settled], { key: 'started-over' });
   const reading = pending.find((fact) => fact.type === 'reading-taken');
   if (reading?.type === 'reading-taken')
-    return decided([settled, ...pending], {
+    return decided([settled, reading], {
       key: 'reading-noted',
       celsius: reading.celsius,
       again: false,
@@ -206,6 +206,13 @@ export function affirm(context: Context): Decision {
 export function deny(context: Context): Decision {
   const { question } = context.dinner;
   if (!question) return said({ key: 'denied' });
+  const [, asSaid] = (question.pending ?? []) as NewFact[];
+  if (question.kind === 'reading-improbable' && asSaid?.type === 'reading-taken')
+    return decided([{ type: 'question-settled', how: 'answered' }, asSaid], {
+      key: 'reading-noted',
+      celsius: asSaid.celsius,
+      again: false,
+    });
   return decided([{ type: 'question-settled', how: 'refused' }], { key: 'denied' });
 }
 

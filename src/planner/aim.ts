@@ -13,11 +13,19 @@ import {
   plannedRestOf,
   type Roast,
   riseHighKelvin,
+  riseInHoldKelvin,
+  riseReadHighKelvin,
   roastCameOutAt,
 } from './roast-day.ts';
 
-/** From hearing the call to the roast on its board. Common practice, no source. */
-const fetchMinutes = 2;
+/**
+ * From hearing the call to the roast on its board: two minutes (common practice, no source), until this
+ * cook's looks have shown how soon a call is followed.
+ */
+const usualFetchMinutes = 2;
+/** The usual counts for so many looks, and a look left for longer was forgotten, not slow. */
+const usualLooks = 2;
+const longestFetchMinutes = 8;
 /** A pull is no nearer the target than this, whatever the forecast says. */
 const leastRiseKelvin = 2;
 /** How finely a pull is looked for, and how far two may lie apart before a new one is told. */
@@ -36,7 +44,8 @@ export interface Aim {
 /** The pull of a roast that nobody has read yet: its usual rest carries it. */
 export function usualPull({ dinner, roast, serveCelsius, forecast, pullCelsius }: Aim): number {
   const rest = plannedRestOf(roast.rest, forecast.pullMinute);
-  const rise = climbWhileFetched(forecast, pullCelsius) + restRise(forecast, pullCelsius, rest);
+  const fetched = climbWhileFetched(forecast, pullCelsius, usualFetchMinutes);
+  const rise = fetched + restRise(forecast, pullCelsius, rest);
   return told(serveCelsius - clamp(rise, leastRiseKelvin, riseHighKelvin), dinner);
 }
 
@@ -54,12 +63,16 @@ export function aimedPull(aim: Aim & { roastInAt: Instant }): number {
     -carveMinutesOf(roast.card, dinner.guests ?? usualGuests),
   );
   const pullAt = addMinutes(roastInAt, forecast.pullMinute.p50);
-  const fetched = climbWhileFetched(forecast, pullCelsius);
+  const fetchMinutes = fetchMinutesOf(dinner);
+  const fetched = climbWhileFetched(forecast, pullCelsius, fetchMinutes);
   const kelvinPerMinute = Math.max(slowestKelvinPerMinute, fetched / fetchMinutes);
   const least = leastRestOf(roast.rest, dinner.course?.rest);
-  const longest = longestRestOf(roast.rest);
+  // A hold cooks on as long as it lasts.
+  const held = dinner.course?.rest === 'low-oven';
+  const longest = held ? longestHoldMinutes : longestRestOf(roast.rest);
   const highest = serveCelsius - leastRiseKelvin;
-  for (let pull = serveCelsius - riseHighKelvin; pull < highest; pull += stepKelvin) {
+  const lowest = serveCelsius - (held ? riseInHoldKelvin : riseReadHighKelvin);
+  for (let pull = lowest; pull < highest; pull += stepKelvin) {
     const later = (pull - pullCelsius) / kelvinPerMinute;
     const rest = clamp(minutesBetween(pullAt, carveAt) - later, least, longest);
     if (pull + fetched + restRise(forecast, pullCelsius, rest) < serveCelsius) continue;
@@ -70,11 +83,33 @@ export function aimedPull(aim: Aim & { roastInAt: Instant }): number {
 }
 
 const usualGuests = 6;
+const longestHoldMinutes = 240;
 const slowestKelvinPerMinute = 0.15;
 
-function climbWhileFetched(forecast: Forecast, pullCelsius: number): number {
-  const before = coreAtMinute(forecast, forecast.pullMinute.p50 - 2 * fetchMinutes);
-  return before ? Math.max(0, pullCelsius - before.p50) / 2 : 0;
+/** How long this cook takes from a call to the deed: from each look asked for to its number. */
+export function fetchMinutesOf({ calls, readings }: Pick<Dinner, 'calls' | 'readings'>): number {
+  const taken = readings.flatMap((reading, index) => {
+    const asked = [`reading-${index + 1}`, `before-pull-${index + 1}`].flatMap(
+      (look) => calls.get(`check-due:${look}`)?.firstAt ?? [],
+    );
+    const minutes = minutesBetween(Math.min(...asked), reading.toldAt);
+    return asked.length > 0 && minutes >= 0 ? [Math.min(minutes, longestFetchMinutes)] : [];
+  });
+  const sum = taken.reduce((total, minutes) => total + minutes, usualLooks * usualFetchMinutes);
+  return sum / (usualLooks + taken.length);
+}
+
+/** The pace of the last ten minutes before the pull. */
+const paceMinutes = 10;
+
+/** What the core gains between the call and the board, asked for `pullCelsius`. */
+export function climbWhileFetched(
+  forecast: Forecast,
+  pullCelsius: number,
+  minutes: number,
+): number {
+  const before = coreAtMinute(forecast, forecast.pullMinute.p50 - paceMinutes);
+  return before ? (Math.max(0, pullCelsius - before.p50) * minutes) / paceMinutes : 0;
 }
 
 const restRise = (forecast: Forecast, pullCelsius: number, minutes: number): number =>

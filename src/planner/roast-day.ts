@@ -93,7 +93,7 @@ const leastRestMinutes = 15;
 const longerRestMinutes = 30;
 
 /** Between what is called and what is done some minutes pass, in every kitchen. */
-const handsLateMinutes = 10;
+const handsLateMinutes = 16;
 
 /** A rest nobody waits for: long enough to set the roast down and find the knife. */
 const hardlyAnyRestMinutes = 5;
@@ -183,6 +183,9 @@ export function ovenSettingsOf(
   return settings;
 }
 
+/** A middle that reads less is ice still, whatever was said; the tip and the hand are good to this much. */
+const iceCelsius = -1;
+
 export interface QuestionOptions {
   roastInAt: Instant;
   /** The forecast is asked as of the last evidence, so that time alone changes nothing. */
@@ -215,7 +218,7 @@ export function questionOf(
       bones: dinner.roast.bones,
       boneless: dinner.roast.boneless,
       startCelsius: dinner.roast.startCelsius,
-      frozen: dinner.roast.frozen,
+      frozen: readings.some(({ celsius }) => celsius < iceCelsius) || dinner.roast.frozen,
     },
     oven: ovenSettingsOf(dinner, moves, roastInAt),
     fan: dinner.setup.fan,
@@ -233,13 +236,16 @@ export function questionOf(
 
 /** No roast is kept whole for longer; a forecast of its rest looks no further. */
 const longestRestMinutes = 300;
+const longestPlainRestMinutes = 90;
 
 /** How far a rest must be followed that a course, or the table, has made longer than an hour. */
 function longRestMinutes(dinner: Dinner, from: Instant): number | undefined {
   const { servingAt, course } = dinner;
-  if (servingAt === undefined || (!course && roastCameOutAt(dinner) === undefined))
-    return undefined;
-  const minutes = clamp(minutesBetween(from, servingAt), 0, longestRestMinutes);
+  if (servingAt === undefined || roastWentInAt(dinner) === undefined) return undefined;
+  // Until it is out and no course made the rest longer, it is a plain tent's at most.
+  const plain = !course && roastCameOutAt(dinner) === undefined;
+  const longest = plain ? longestPlainRestMinutes : longestRestMinutes;
+  const minutes = clamp(minutesBetween(from, servingAt), 0, longest);
   return minutes > 60 ? 30 * Math.ceil(minutes / 30) : undefined;
 }
 
@@ -266,6 +272,12 @@ export const firstPullCelsius = (serveCelsius: number): number => serveCelsius -
  * mended by resting.
  */
 export const riseHighKelvin = kelvinOfFahrenheitDegrees(28);
+
+/** What readings say of a rise goes somewhat further. */
+export const riseReadHighKelvin = kelvinOfFahrenheitDegrees(31);
+
+/** A hold cooks on: what goes into it may be this far under its target. */
+export const riseInHoldKelvin = 25;
 
 export interface Roast {
   card: RoastCard;

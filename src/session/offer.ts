@@ -6,7 +6,7 @@ import type { Outcome } from '../kitchen/outcome.ts';
 import { type Choosing, draftOptions, type OptionDraft } from '../planner/options/drafts.ts';
 import { figuresOf, type OptionFigures, retargeted } from '../planner/options/figures.ts';
 import { rankOptions } from '../planner/options/rank.ts';
-import { roastCameOutAt, roastWentInAt } from '../planner/roast-day.ts';
+import { roastCameOutAt, roastOf, roastWentInAt } from '../planner/roast-day.ts';
 import { optionRisk, optionTitle } from '../reply/en/options.ts';
 import type { Outlook } from './outlook.ts';
 import type { Compute } from './ports.ts';
@@ -94,7 +94,10 @@ export async function offer(asking: Asking): Promise<Offered> {
   };
 }
 
-/** A table so much later than wanted is worth a choice, while an oven turned up can still mend it. */
+/**
+ * A table so much later than wanted, or a rest cut by as much, is worth a choice while an oven turned up
+ * can still mend it: a core follows its oven only after half an hour.
+ */
 const behindMinutes = 8;
 const mendableMinutes = 20;
 /** An oven just turned has not shown yet what it does. */
@@ -110,8 +113,9 @@ function isBehind({ outcomes, before, after }: Asking): boolean {
   if ((dinner.course?.oven ?? []).some(({ at }) => minutesBetween(at, now) < turnedMinutes))
     return false;
   const promised = dinner.course?.servingAt ?? dinner.servingAt;
+  const restCut = Math.max(0, (roastOf(dinner)?.rest.p50 ?? 0) - plan.restMinutes);
   return (
-    minutesBetween(promised, plan.serving.likelyAt) > behindMinutes &&
+    restCut + minutesBetween(promised, plan.serving.likelyAt) > behindMinutes &&
     minutesBetween(now, plan.pullAt.p50) > mendableMinutes
   );
 }

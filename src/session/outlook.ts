@@ -110,6 +110,7 @@ export function expectedOf(outlook: Outlook): Expected {
   const next = steps.filter((step) => step.state === 'planned' && step.startAt - now < 20 * 60_000);
   return {
     coreNowCelsius: coreAt(outlook, now),
+    pullCelsius: plan?.pullCelsius,
     starts: new Map(steps.map((step) => [step.id, step.startAt])),
     open: [...active, ...due, ...next.slice(0, 1)].map((step) => step.id),
     searCelsius: roast?.program.firstCelsius ?? celsiusOfFahrenheit(450),

@@ -49,7 +49,8 @@ export function stepCalls(dinner: Dinner, plan: Plan, step: PlannedStep): Wanted
           ...one,
           what: roastInName(dinner),
           expiryMinutes: 15,
-          repeats: 1,
+          // The whole day counts from it.
+          repeats: 3,
           presumes: presumed(dinner, ['oven-on']),
         },
       ];

@@ -4,11 +4,12 @@ import { clamp } from '../../base/units.ts';
 import type { Dinner } from '../../kitchen/dinner.ts';
 import type { Course, Option } from '../../kitchen/facts.ts';
 import { type Band, coreAfterRest, coreAtMinute, type Forecast } from '../../kitchen/forecast.ts';
-import { isHeld, type Plan } from '../../kitchen/plan.ts';
+import type { Plan } from '../../kitchen/plan.ts';
+import { climbWhileFetched, fetchMinutesOf } from '../aim.ts';
 import { comeUpMinutes, comeUpMinutesAtMost } from '../come-up.ts';
 import { constraints } from '../constraints/index.ts';
 import { plan as planDay } from '../plan.ts';
-import { riseHighKelvin, roastCameOutAt, roastOf } from '../roast-day.ts';
+import { riseHighKelvin, riseInHoldKelvin, roastCameOutAt, roastOf } from '../roast-day.ts';
 import { type Choosing, dinnerWith, type OptionDraft } from './drafts.ts';
 
 export interface OptionFigures {
@@ -41,7 +42,12 @@ export function figuresOf(
   const planned = planDay({ dinner: changed, forecast, pullCelsius, now });
   const { pullAt, restMinutes, serving } = planned ?? plan;
   const servingAt = serving.likelyAt;
-  const core = coreAfterRest(forecast, restMinutes);
+  const core = shifted(
+    coreAfterRest(forecast, restMinutes),
+    roastCameOutAt(dinner) === undefined
+      ? climbWhileFetched(forecast, draft.instead.pullCelsius, fetchMinutesOf(dinner))
+      : 0,
+  );
   const tooLong = keptTooLong(dinner, draft.course, restMinutes);
   return {
     kind: kindOf(dinner, draft, restMinutes),
@@ -57,9 +63,7 @@ export function figuresOf(
     broken: [
       ...(planned?.shortfalls ?? []).map((one) => one.constraint).filter(isHard),
       ...(tooLong ? ['kept-hot'] : []),
-      ...(planned && draft.course.rest === 'low-oven' && isCrowdedOut(planned, dinner)
-        ? ['hold']
-        : []),
+      ...(planned && draft.course.rest === 'low-oven' && !isHold(planned, dinner) ? ['hold'] : []),
       ...(comeUpMinutes(forecast) > comeUpMinutesAtMost ? ['come-up'] : []),
     ],
     without: [
@@ -74,10 +78,33 @@ export function figuresOf(
   };
 }
 
+const shifted = ({ p10, p50, p90 }: Band, kelvin: number): Band => ({
+  p10: p10 + kelvin,
+  p50: p50 + kelvin,
+  p90: p90 + kelvin,
+});
+
 /** A rest that is no longer than the cut likes is just what was planned. */
 function kindOf(dinner: Dinner, { kind }: OptionDraft, restMinutes: number): Option['kind'] {
   const usual = roastOf(dinner)?.rest.p90 ?? 30;
   return kind === 'rest-longer' && restMinutes <= usual ? 'carry-on' : kind;
+}
+
+/** A hold shorter than this is none: the oven is wanted hot again as soon as it has come down. */
+const briefestHoldMinutes = 30;
+
+/** Where the dishes need the heat all the while after the pull, or soon again, there is no hold to choose. */
+function isHold({ oven, steps, pullAt }: Plan, dinner: Dinner): boolean {
+  const own = oven.filter((move) => (move.oven ?? 0) === 0);
+  const from = own.findIndex((move) => move.why === 'hold');
+  if (from < 0)
+    return (
+      roastCameOutAt(dinner) !== undefined ||
+      !own.some((move) => move.why === 'sides' && move.at >= pullAt.p50)
+    );
+  const knife = steps.find((step) => step.id === 'carve')?.startAt ?? 0;
+  const until = Math.min(knife, own[from + 1]?.at ?? knife);
+  return minutesBetween(own[from]?.at ?? knife, until) >= briefestHoldMinutes;
 }
 
 /**
@@ -90,20 +117,11 @@ function keptTooLong(dinner: Dinner, course: Course, restMinutes: number): boole
   return restMinutes > roast.rest.p90 + roast.card.hold.minutes;
 }
 
-/** Where the dishes need the heat all the while after the pull, there is no hold to choose. */
-const isCrowdedOut = (planned: Plan, dinner: Dinner): boolean =>
-  roastCameOutAt(dinner) === undefined &&
-  !isHeld(planned) &&
-  planned.oven.some((move) => move.why === 'sides' && move.at >= planned.pullAt.p50);
-
 const isHard = (id: string): boolean =>
   id === 'order' || id === 'shared' || constraints.some((one) => one.id === id && one.hard);
 
 /** So near the core wanted, a pull is right. */
 const nearKelvin = 0.7;
-
-/** A hold cooks on: what goes into it may be this far under its target. */
-const riseInHoldKelvin = 25;
 
 /**
  * The same draft with the pull moved so that its own rest carries the core to the target; undefined

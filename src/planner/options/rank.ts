@@ -23,7 +23,7 @@ const trouble: Record<Option['kind'], number> = {
   'start-later': 0,
   'lower-oven': 2,
   'raise-oven': 12,
-  'pull-and-hold': 3,
+  'pull-and-hold': 10,
   'serve-later': 0,
   'serve-sooner': 0,
   'skip-rest': 14,
@@ -63,7 +63,7 @@ function cost(
 const forLate: readonly Option['kind'][] = ['raise-oven', 'skip-rest', 'skip-steps', 'drop-dish'];
 const forEarly: readonly Option['kind'][] = ['lower-oven', 'pull-and-hold'];
 
-/** It must bring the table forward by so much, or spare it a dish that comes too late. */
+/** It must bring the table forward or lengthen a cut rest by so much, or spare it a dish that comes too late. */
 const worthItMinutes = 5;
 
 export interface Ranking {
@@ -75,7 +75,7 @@ export interface Ranking {
 }
 
 /** What a hotter oven costs while there is time to look at what it does. */
-const raisedInTime = 4;
+const raisedInTime = 2;
 
 /**
  * The best of each kind, best first, three at most. What comes with the figures goes with them. None
@@ -93,7 +93,7 @@ export function rankOptions<T extends { figures: OptionFigures }>(
   const carryOn = simulated.find(({ figures: { kind } }) =>
     ['carry-on', 'rest-longer', 'serve-later'].includes(kind),
   );
-  const late = (carryOn?.figures.minutesFromWanted ?? 0) > 5;
+  const late = ranking.behind || (carryOn?.figures.minutesFromWanted ?? 0) > 5;
   const best = new Map<Option['kind'], T>();
   const sound = simulated.filter((one) => one.figures.broken.length === 0);
   for (const one of sound.length > 0 ? sound : simulated.slice(0, 1)) {
@@ -123,6 +123,7 @@ const leavesOut = ({ drops, skips }: OptionFigures): boolean =>
 /** No rest, a hotter oven, a dish less: a price that must buy something. */
 function gains(one: OptionFigures, carryOn: OptionFigures | undefined): boolean {
   if (!forLate.includes(one.kind) || !carryOn) return true;
-  const sooner = carryOn.minutesFromWanted - one.minutesFromWanted;
+  const rests = one.kind === 'raise-oven' ? one.restMinutes - carryOn.restMinutes : 0;
+  const sooner = carryOn.minutesFromWanted - one.minutesFromWanted + Math.max(0, rests);
   return sooner >= worthItMinutes || one.without.length < carryOn.without.length;
 }

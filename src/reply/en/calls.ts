@@ -140,7 +140,10 @@ function checkWords(scene: Scene): Spoken {
   const asked = dinner.announced.some((one) => one.kind === 'check-due' && one.at > last);
   return sentences([
     asked
-      ? say`A reading of the core, as soon as your hands are free.`
+      ? sentences([
+          say`A reading of the core, as soon as your hands are free.`,
+          looked ? silent : say`Try two spots; the lower counts.`,
+        ])
       : looked
         ? say`Another reading, please, in the same spot.`
         : callWords('check', scene),
@@ -168,7 +171,7 @@ function pullCall(scene: Scene, again: boolean): Spoken {
     return say`Is the roast out? It read ${degrees(past.celsius, dinner.units)}, and the pull is at ${at}. Tell me when it is on the board.`;
   if (again) return say`Is it out? At ${at} or more it comes out now; if it reads less, tell me.`;
   return sentences([
-    say`It should be at the pull now, ${at}. Take a reading; if it is there, out with it, onto the board.`,
+    say`It should be at the pull now, ${at}. Try two spots; if the lower is there, out with it, onto the board.`,
     say`Tell me what it reads, or that it is out.`,
   ]);
 }
@@ -178,7 +181,7 @@ function ovenCall(call: CallToWord, scene: Scene): Spoken {
   if (call.about?.what === 'oven') {
     const heat = ovenDegrees(call.about.celsius, dinner.units);
     if (call.about.why === 'hold')
-      return say`Oven to ${heat}. Once it has come down, the roast goes back in to hold, tented. It keeps while its middle stays at ${authorityDegrees(140, dinner.units)} or more, says the USDA.`;
+      return say`Oven to ${heat}, door ajar. Once it has come down, shut it with the roast back in to hold, tented. It keeps while its middle stays at ${authorityDegrees(140, dinner.units)} or more, says the USDA.`;
     if (call.about.why === 'sides')
       return say`Oven to ${heat} for what goes in while the roast rests.`;
     return call.repeat > 0

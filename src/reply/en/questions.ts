@@ -28,7 +28,7 @@ export const badWords = (bad: BadValue, scene: Scene): Spoken => {
 export function questionWords(question: Question, scene: Scene): Spoken {
   const { dinner } = scene;
   const pending = (question.pending ?? []) as { type?: string; celsius?: number }[];
-  const reading = pending.find((fact) => fact.type === 'reading-taken')?.celsius;
+  const reading = pending.findLast((fact) => fact.type === 'reading-taken')?.celsius;
   switch (question.kind) {
     case 'roast':
       return dinner.roast.cut === undefined
@@ -45,7 +45,7 @@ export function questionWords(question: Question, scene: Scene): Spoken {
     case 'reading-improbable':
       return question.text === 'unit'
         ? say`${degrees(reading ?? 0, dinner.units)} would surprise me. Was that in the other scale?`
-        : say`${degrees(reading ?? 0, dinner.units)} in the middle? I expected about ${degrees(Number(question.text), dinner.units)}. Is it right, clear of bone and fat?`;
+        : say`${degrees(reading ?? 0, dinner.units)} in the middle? I expected about ${degrees(Number(question.text), dinner.units)}. Try another spot, clear of bone and fat: is it right?`;
     case 'reading-or-oven':
       return say`${degrees(reading ?? 0, dinner.units)} in the roast, or the oven?`;
     case 'serving-past':
