@@ -16,6 +16,7 @@ import {
   riseInHoldKelvin,
   riseReadHighKelvin,
   roastCameOutAt,
+  usualGuests,
 } from './roast-day.ts';
 
 /**
@@ -82,7 +83,6 @@ export function aimedPull(aim: Aim & { roastInAt: Instant }): number {
   return told(highest, dinner);
 }
 
-const usualGuests = 6;
 const longestHoldMinutes = 240;
 const slowestKelvinPerMinute = 0.15;
 

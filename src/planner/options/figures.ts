@@ -9,7 +9,14 @@ import { climbWhileFetched, fetchMinutesOf } from '../aim.ts';
 import { comeUpMinutes, comeUpMinutesAtMost } from '../come-up.ts';
 import { constraints } from '../constraints/index.ts';
 import { plan as planDay } from '../plan.ts';
-import { riseHighKelvin, riseInHoldKelvin, roastCameOutAt, roastOf } from '../roast-day.ts';
+import {
+  carveMinutesOf,
+  riseHighKelvin,
+  riseInHoldKelvin,
+  roastCameOutAt,
+  roastOf,
+  usualGuests,
+} from '../roast-day.ts';
 import { type Choosing, dinnerWith, type OptionDraft } from './drafts.ts';
 
 export interface OptionFigures {
@@ -107,6 +114,9 @@ function isHold({ oven, steps, pullAt }: Plan, dinner: Dinner): boolean {
   return minutesBetween(own[from]?.at ?? knife, until) >= briefestHoldMinutes;
 }
 
+/** Cooked meat stands out for two hours at most (USDA FSIS), carving counted. */
+const outAtMostMinutes = 120;
+
 /**
  * Out of the oven a whole roast keeps as long as its card says, after the rest it likes. In a low oven
  * it cooks on and stays hot; how long it may take to come up is a rule of its own.
@@ -114,7 +124,9 @@ function isHold({ oven, steps, pullAt }: Plan, dinner: Dinner): boolean {
 function keptTooLong(dinner: Dinner, course: Course, restMinutes: number): boolean {
   const roast = roastOf(dinner);
   if (!roast || course.rest === 'low-oven') return false;
-  return restMinutes > roast.rest.p90 + roast.card.hold.minutes;
+  const carved = carveMinutesOf(roast.card, dinner.guests ?? usualGuests);
+  const keeps = roast.rest.p90 + roast.card.hold.minutes;
+  return restMinutes > Math.min(keeps, outAtMostMinutes - carved);
 }
 
 const isHard = (id: string): boolean =>
