@@ -8,14 +8,14 @@ import { Match } from '../src/intents/recogniser.ts';
 import { tokensOf } from '../src/intents/token.ts';
 import type { Intent } from '../src/kitchen/heard.ts';
 import type { Row } from '../test/corpus/load.ts';
-import { contextOf } from '../test/corpus/score.ts';
+import { contextOf, isPassive } from '../test/corpus/score.ts';
 import { blockOf, blocksOfWords, foldOf, option, shuffled, standsElsewhere } from './learn.ts';
 
 export interface Line {
   row: Row;
   match: Match;
-  /** Undefined where several things are said at once: such a line teaches nothing. */
-  intent: Intent | undefined;
+  /** What is said, each once: a line with several teaches that it may be any of them. */
+  intents: readonly Intent[];
   block: number;
   fold: number;
 }
@@ -32,13 +32,15 @@ const least = option('least', 2);
 const rate = option('rate', 0.15);
 /** Overheard talk is the commonest of all and would drown the rest. */
 const talkWeight = option('talk', 0.6);
+/** Which of several things a word of such a line speaks for is not known. */
+const severalWeight = option('several', 0.5);
 /** What adds less than this to any score is left out. */
 const slight = option('slight', 0.3);
 
 export const lineOfRow = (row: Row, at: number): Line => ({
   row,
   match: matchOf(row),
-  intent: intentOf(row),
+  intents: intentsOf(row),
   block: blockOf(at),
   fold: foldOf(at),
 });
@@ -62,10 +64,10 @@ export function matchOf(row: Row): Match {
   });
 }
 
-function intentOf(row: Row): Intent | undefined {
-  if (row.origin === 'chatter') return 'unrelated';
-  return row.heard.length === 1 ? (row.heard[0]!.intent as Intent) : undefined;
-}
+const intentsOf = (row: Row): readonly Intent[] =>
+  row.origin === 'chatter' && isPassive(row)
+    ? ['unrelated']
+    : [...new Set(row.heard.map(({ intent }) => intent as Intent))];
 
 const stemsOfLine = (line: string): string[] =>
   line
@@ -75,25 +77,24 @@ const stemsOfLine = (line: string): string[] =>
 
 /** Stochastic descent with steps that shrink for each weight by how often it has moved (AdaGrad). */
 export function learnOpinion(all: readonly Line[]): Model {
-  const train = all.filter((line) => line.intent !== undefined);
   const blocks = blocksOfWords(
-    train.map(({ match, block }) => ({ words: stemsOfLine(match.line), block })),
+    all.map(({ match, block }) => ({ words: stemsOfLine(match.line), block })),
   );
-  const cued = train.map(({ match, block }) => opinionCues(match, standsElsewhere(blocks, block)));
+  const cued = all.map(({ match, block }) => opinionCues(match, standsElsewhere(blocks, block)));
   const seen = new Map<string, number>();
   for (const cues of cued) for (const cue of cues) seen.set(cue, (seen.get(cue) ?? 0) + 1);
   const ids = new Map<string, number>();
   for (const [cue, times] of seen) if (times >= least) ids.set(cue, ids.size);
-  const intents = [...new Set(train.map((line) => line.intent!))].sort();
+  const intents = [...new Set(all.flatMap((line) => line.intents))].sort();
   const size = intents.length;
   const talk = intents.indexOf('unrelated');
   const inputs = cued.map((cues) => cues.flatMap((cue) => ids.get(cue) ?? []));
-  const wanted = train.map((line) => intents.indexOf(line.intent!));
+  const wanted = all.map((line) => line.intents.map((intent) => intents.indexOf(intent)));
   const weight = new Float64Array(ids.size * size);
   const moved = new Float64Array(ids.size * size).fill(1e-6);
   const scores = new Float64Array(size);
   for (let round = 0; round < rounds; round++)
-    for (const at of shuffled(train.length, round + 1)) {
+    for (const at of shuffled(all.length, round + 1)) {
       const cues = inputs[at]!;
       scores.fill(0);
       for (const cue of cues)
@@ -104,9 +105,11 @@ export function learnOpinion(all: readonly Line[]): Model {
         scores[one] = Math.exp(scores[one]! - high);
         sum += scores[one]!;
       }
-      const counts = wanted[at] === talk ? talkWeight : 1;
+      const meant = wanted[at]!;
+      const counts = meant[0] === talk ? talkWeight : meant.length > 1 ? severalWeight : 1;
       for (let one = 0; one < size; one++) {
-        const error = (scores[one]! / sum - (one === wanted[at] ? 1 : 0)) * counts;
+        const share = meant.includes(one) ? 1 / meant.length : 0;
+        const error = (scores[one]! / sum - share) * counts;
         if (Math.abs(error) < 1e-4) continue;
         for (const cue of cues) {
           const place = cue * size + one;

@@ -14,8 +14,8 @@ function curve(): void {
   const judged = Array.from({ length: folds }, (_, fold) => fold).flatMap((fold) => {
     const model = learnOpinion(lines.filter((line) => line.fold !== fold));
     return lines
-      .filter((line) => line.fold === fold && line.intent !== undefined)
-      .map((line) => ({ wanted: line.intent!, ...model.opinions(line.match)[0]! }));
+      .filter((line) => line.fold === fold && line.intents.length === 1)
+      .map((line) => ({ wanted: line.intents[0]!, ...model.opinions(line.match)[0]! }));
   });
   const spoken = judged.filter(({ wanted }) => wanted !== 'unrelated');
   const talk = judged.filter(({ wanted }) => wanted === 'unrelated');

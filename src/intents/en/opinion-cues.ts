@@ -1,6 +1,7 @@
 /**
  * The cues by which a second opinion is formed on English: words by their stems, with names of dishes,
- * things, people and quantities drawn together to their kinds, alone and two by two.
+ * things, people and quantities drawn together to their kinds, alone and two by two,
+ * and with what other words every word is like.
  */
 import type { Lexicon } from '../../kitchen/heard.ts';
 import { stemOf, stemsOf } from '../names.ts';
@@ -8,6 +9,7 @@ import type { Quantity } from '../quantity.ts';
 import type { Match } from '../recogniser.ts';
 import { persons } from './addressed.ts';
 import { stemOfVerb } from './steps.ts';
+import { wordKinds } from './word-kinds.ts';
 
 /** Whether a stem is one that the weights know. */
 export type IsKnown = (stem: string) => boolean;
@@ -56,6 +58,8 @@ export function opinionCues(match: Match, isKnown: IsKnown): string[] {
   const cues = new Set<string>(['always']);
   const kinds: string[] = [];
   for (const word of words) {
+    // What has not been said before may be like what has.
+    for (const like of wordKinds.get(word) ?? []) cues.add(`@${like}`);
     const kind = kindOf(word, match, names, isKnown);
     if (kind === kinds.at(-1) && /^[A-Z]/.test(kind)) continue;
     kinds.push(kind);
