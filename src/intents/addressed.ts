@@ -74,8 +74,12 @@ function addOpinion(cues: Set<string>, { opinions, placed }: Said): void {
   cues.add(`?talk${stepOf(likelihood('unrelated'))}`);
   const best = Math.max(0, ...placed.map(({ meaning }) => likelihood(meaning.intent)));
   cues.add(`?heard${stepOf(best)}`);
-  cues.add(`?heard${stepOf(best)}:${placed.some((one) => one.framed) ? 'frame' : 'phrase'}`);
+  for (const how of new Set(placed.map(howFound))) cues.add(`?heard${stepOf(best)}:${how}`);
 }
+
+/** By what it was found tells how far it may be trusted. */
+const howFound = ({ framed, guessed }: Placed): string =>
+  guessed ? 'guess' : framed ? 'frame' : 'phrase';
 
 const likelihoodSteps = [0.01, 0.03, 0.1, 0.25, 0.5, 0.75, 0.9, 0.97];
 const stepOf = (likelihood: number): number =>
@@ -86,8 +90,9 @@ function addHeard(cues: Set<string>, said: Said, count: number, kinds: readonly 
   const share = Math.min(1, taken.size / Math.max(1, count));
   const cover = share > 0.95 ? 'all' : share > 0.6 ? 'most' : share > 0.3 ? 'some' : 'few';
   const strange = Math.min(3, kinds.filter((kind) => /^[OSU]$/.test(kind)).length);
-  for (const { meaning, framed } of said.placed) {
-    const how = framed ? 'frame' : 'phrase';
+  for (const one of said.placed) {
+    const { meaning } = one;
+    const how = howFound(one);
     cues.add(`=${meaning.intent}`);
     cues.add(`=${meaning.intent}:${how}`);
     cues.add(`=${meaning.intent}:${cover}`);

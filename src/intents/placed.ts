@@ -11,4 +11,6 @@ export interface Placed {
   clause?: Clause | undefined;
   /** Found by a frame, of the clause as a whole: no phrase vouches for its words. */
   framed?: boolean | undefined;
+  /** Named by the second opinion alone, where nothing was found. */
+  guessed?: boolean | undefined;
 }

@@ -13,8 +13,8 @@ import {
 
 /** In percent, just under what stands; the numbered are lines about a reading, a time or a duration. */
 const floors = {
-  rules: { spoken: 91, numbered: 91.5, falseActions: 4 },
-  scored: { spoken: 86.5, numbered: 86.5, falseActions: 12.5 },
+  rules: { spoken: 87, numbered: 89.5, falseActions: 3 },
+  scored: { spoken: 87.5, numbered: 88, falseActions: 12.5 },
 };
 
 const halves = [
