@@ -74,9 +74,7 @@ const said = new Set([
   ...kitchen,
   ...rulesRows.flatMap((row) => row.text.toLowerCase().split(/[^a-z']+/)),
 ]);
-const middle = meanOf(
-  [...kitchen].flatMap((word) => (vectors[word] ? [unit(vectors[word])] : [])),
-);
+const middle = meanOf([...kitchen].flatMap((word) => (vectors[word] ? [unit(vectors[word])] : [])));
 const further = ranked
   .slice(commonest)
   .map((word) => ({ word, near: cosine(unit(vectors[word]!), middle) }))

@@ -158,7 +158,13 @@ class Reader {
     const instead = this.language.overruled(match, found, this.opinionsOf(match), clauses);
     return instead === undefined
       ? [...found]
-      : instead.map((meaning) => ({ meaning, tokens: clause.tokens, clause, framed: true, guessed: true }));
+      : instead.map((meaning) => ({
+          meaning,
+          tokens: clause.tokens,
+          clause,
+          framed: true,
+          guessed: true,
+        }));
   }
 
   /** The same words are judged as a clause and as a whole text. */

@@ -26,8 +26,20 @@ export const sureness = {
 /** A denial heard as a deed would start what was not begun, and an emergency is never argued away. */
 const standsWhatever = /^(report-not-done|emergency)$/;
 
+/** A year, a price, a score: nothing in a kitchen has so high a number. */
+const numberHigh = 999;
+
+const isMeasurable = (match: Match): boolean =>
+  match.line.split(' ').every((word) => {
+    const quantity = match.quantityOfMark(word);
+    return quantity?.kind !== 'number' && quantity?.kind !== 'temperature'
+      ? true
+      : quantity.value <= numberHigh;
+  });
+
 /** What an intent makes of a clause; undefined where a slot it needs is not there. */
 function filled(intent: Opinion['intent'], match: Match): readonly Meaning[] | undefined {
+  if (!isMeasurable(match)) return undefined;
   const made = fill[intent]?.(match);
   const list = made === undefined ? [] : [made].flat();
   return list.length > 0 ? list : undefined;
