@@ -55,8 +55,18 @@ export function reportReading(heard: HeardOf<'report-reading'>, context: Context
       // A warm core before anybody said it is in: it must be in.
       const likely = context.expected.starts.get('roast-in');
       const inAt = Math.min(likely ?? at, at - 30 * 60_000);
+      const wentInThen = factsOf('roast-in', inAt, context, { presumed: true });
+      if (!couldBeIn(context)) {
+        const question: Question = {
+          kind: 'reading-improbable',
+          expecting: 'confirmation',
+          text: 'not-in',
+          pending: [...wentInThen, reading],
+        };
+        return decided([{ type: 'question-asked', question }], { key: 'asked', question });
+      }
       return decided(
-        [...factsOf('roast-in', inAt, context, { presumed: true }), reading],
+        [...wentInThen, reading],
         {
           key: 'step-started',
           step: 'roast-in',
@@ -97,6 +107,17 @@ export function reportReading(heard: HeardOf<'report-reading'>, context: Context
       again: last?.celsius === celsius && at - last.happenedAt < 60_000,
     },
   );
+}
+
+/** A roast is not in an oven that nobody lit, an hour and more before it is to go in. */
+const [aheadMinutes, openMinutes] = [60, 30];
+
+/** Whether the roast may have gone in without a word: else a number may be meant as how done it is to be. */
+function couldBeIn({ dinner, standing: charts, expected, now }: Context): boolean {
+  if (charts.oven !== 'off') return true;
+  if (minutesBetween(dinner.openedAt, now) < openMinutes) return false;
+  const likely = expected.starts.get('roast-in');
+  return likely === undefined || minutesBetween(now, likely) < aheadMinutes;
 }
 
 const lastReadingPosition = ({ facts }: Context): number | undefined =>

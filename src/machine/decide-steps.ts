@@ -1,6 +1,6 @@
 /** Reports of steps: begun, done, not done, skipped, out; and what they imply. */
 import { limits } from '../base/limits.ts';
-import { addMinutes, hourMilliseconds, instantOf, localTime } from '../base/time.ts';
+import { addMinutes, hourMilliseconds, instantOf, localTime, minutesBetween } from '../base/time.ts';
 import { celsiusOf, celsiusOfFahrenheit, fahrenheitOfGasMark } from '../base/units.ts';
 import { type Card, stepIdOf } from '../kitchen/card.ts';
 import { menuOf, roastCardOf } from '../kitchen/dinner.ts';
@@ -115,6 +115,12 @@ function dishImplied(card: Card, id: string, at: number, context: Context): stri
     });
 }
 
+/** A roast that sears at the end does so in an oven that was turned up for it. */
+const ovenUpImplied = ({ dinner }: Context): string[] =>
+  dinner.method === 'sear-last' && dinner.steps.get('oven-up')?.doneAt === undefined
+    ? ['oven-up']
+    : [];
+
 /** A report that a step began or ended, by word of mouth. */
 export function reportStep(
   meant: { card: Card; id: string },
@@ -127,7 +133,10 @@ export function reportStep(
   if (moment) return reportMoment(moment, at, context, { explicit: hasTime(when) });
   const record = context.dinner.steps.get(meant.id);
   if (meant.id === 'make-ahead' && kind === 'done') return madeAhead(at, context);
-  const implied = dishImplied(meant.card, meant.id, at, context);
+  const implied = [
+    ...dishImplied(meant.card, meant.id, at, context),
+    ...(meant.id === 'sear' ? ovenUpImplied(context) : []),
+  ];
   const facts: NewFact[] = implied.map((step) => ({
     type: 'step-done',
     step,
@@ -157,7 +166,7 @@ export function reportStep(
     );
   }
   if (meant.id === 'sear') {
-    return decided([{ type: 'step-done', step: 'sear', happenedAt: at }], {
+    return decided([...facts, { type: 'step-done', step: 'sear', happenedAt: at }], {
       key: 'step-done',
       step: 'sear',
       presumed: [],
@@ -215,7 +224,8 @@ export function reportMoment(
         presumed: false,
         ovenCelsius: options.ovenCelsius,
       });
-      if (record?.presumed && !options.explicit && moment !== 'oven-down')
+      const confirms = moment !== 'oven-down' && !isNews(moment, knownAt, context);
+      if (record?.presumed && !options.explicit && confirms)
         return said({ key: 'step-done', step: moment, presumed: [], again: true });
       return decided(moved, { key: 'step-moved', step: moment, happenedAt: at });
     }
@@ -234,6 +244,19 @@ export function reportMoment(
     presumed: implied.presumed,
     ...(started ? {} : { again: false }),
   } as Decision['outcomes'][number]);
+}
+
+/** So much later than it was taken for granted, "it's in" is said of now. */
+const confirmsMinutes = 12;
+
+/** Nothing else was told of a roast since it was taken to be in: then it goes in when the cook says so. */
+function isNews(moment: Moment, knownAt: number, { dinner, now }: Context): boolean {
+  if (moment !== 'roast-in' || minutesBetween(knownAt, now) <= confirmsMinutes) return false;
+  const since = (at: number | undefined): boolean => at !== undefined && at >= knownAt;
+  return !(
+    dinner.readings.some((one) => since(one.happenedAt)) ||
+    since(dinner.steps.get('oven-down')?.doneAt)
+  );
 }
 
 export function reportStarted(heard: HeardOf<'report-started'>, context: Context): Decision {
@@ -462,5 +485,19 @@ function dialMoved(heard: HeardOf<'report-oven'>, context: Context): Decision | 
     dinner.calls.has('oven-change:oven-down') && dinner.steps.get('oven-down') === undefined;
   if (pendingDown && can(standing.chart, eventOf('oven-down', context)))
     return reportMoment('oven-down', at, context, { ovenCelsius: celsius });
+  // Called for the sear, an oven turned well up is that, whatever the dial's last mark.
+  const upForSear =
+    dinner.calls.has('oven-change:oven-up') &&
+    ovenUpImplied(context).length > 0 &&
+    celsius > expected.roastCelsius + upKelvin;
+  if (upForSear)
+    return decided([stood, { type: 'step-done', step: 'oven-up', happenedAt: at }], {
+      key: 'oven-noted',
+      celsius,
+      down: false,
+    });
   return decided([stood], { key: 'oven-noted', celsius, down: true });
 }
+
+/** So far over the roasting heat an oven is one that sears. */
+const upKelvin = 60;

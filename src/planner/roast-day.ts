@@ -183,7 +183,22 @@ export function ovenSettingsOf(
     if (one.at > roastInAt)
       settings.push({ minute: minutesBetween(roastInAt, one.at), celsius: one.celsius });
   }
-  return settings;
+  const back = backAgain(dinner, roastInAt);
+  return back === undefined ? settings : [...settings, back].sort((a, b) => a.minute - b.minute);
+}
+
+/** Most outages are over by then; the cook is asked to tell. Common practice, no source. */
+const outageMinutes = 30;
+
+/** An oven that went dead with the roast in it is counted on again, where it was, until more is told. */
+function backAgain(dinner: Dinner, roastInAt: Instant): OvenSetting | undefined {
+  const last = dinner.oven.at(-1);
+  const lit = dinner.oven.findLast((one) => one.celsius > 0);
+  if (!last || !lit || last.celsius > 0 || last.ownChoice || last.at < roastInAt) return undefined;
+  return {
+    minute: minutesBetween(roastInAt, last.at) + outageMinutes,
+    celsius: lit.celsius,
+  };
 }
 
 /** A middle that reads less is ice still, whatever was said; the tip and the hand are good to this much. */

@@ -2,6 +2,7 @@
 import { minutesBetween } from '../base/time.ts';
 import type { Fact, NewFact, Option, Question } from '../kitchen/facts.ts';
 import { coreAfterRest } from '../kitchen/forecast.ts';
+import { leavesOut } from '../kitchen/option.ts';
 import type { Outcome } from '../kitchen/outcome.ts';
 import { type Choosing, draftOptions, type OptionDraft } from '../planner/options/drafts.ts';
 import { figuresOf, type OptionFigures, retargeted } from '../planner/options/figures.ts';
@@ -83,12 +84,15 @@ export async function offer(asking: Asking): Promise<Offered> {
   // Nobody is made to choose by a reading unless there is something to be done about it.
   if (!first || (behind && first.kind !== 'raise-oven')) return none;
   if (!moved) return { facts: [{ type: 'options-offered', options }], options };
-  const choice: Question = { kind: 'choice', expecting: 'choice', text: '' };
+  const openChoice: Question = { kind: 'choice', expecting: 'choice', text: '' };
+  const choice: NewFact[] = [{ type: 'question-asked', question: openChoice }];
+  // What is left out of a dinner is the cook's to say.
+  if (leavesOut(first)) return { facts: [{ type: 'options-offered', options }, ...choice], options };
   return {
     facts: [
       { type: 'options-offered', options, taken: 1 },
       { type: 'course-set', course: first.course },
-      ...(options.length > 1 ? [{ type: 'question-asked', question: choice } as NewFact] : []),
+      ...(options.length > 1 ? choice : []),
     ],
     options,
   };

@@ -459,14 +459,14 @@ export const fillTold: Fill = {
     return { intent: 'correct', ...one.temperature('temperature') };
   },
   choose: (match) => {
+    // The one of "the second one" is no number.
     const option =
-      count(match) ??
       firstOf(match, [
         [/ (first|1st|a) /, 1],
         [/ (second|2nd|b|middle|latter) /, 2],
         [/ (third|3rd|c) /, 3],
         [/ (fourth|4th) /, 4],
-      ] as const);
+      ] as const) ?? count(match);
     return option === undefined ? undefined : { intent: 'choose', option };
   },
 };

@@ -70,6 +70,8 @@ export function questionWords(question: Question, scene: Scene): Spoken {
     case 'doneness':
       return say`Wie soll er werden: blutig, medium oder durch?`;
     case 'reading-improbable':
+      if (question.text === 'not-in')
+        return say`${value}, und der Braten ist meines Wissens noch nicht im Ofen. Ist er schon drin?`;
       return say`${value} im Kern? Das wäre überraschend. Stimmt es?`;
     case 'reading-contradicts':
       return say`${value}? Vorhin war es mehr. Stimmt es?`;

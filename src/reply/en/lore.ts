@@ -9,6 +9,16 @@ const lore: readonly [RegExp, Spoken, 'always'?][] = [
     'always',
   ],
   [
+    /\bsear\w*\b.*\b(last|end|after|finish|later|afterwards)\b|\b(last|end|finish)\b.*\bsear/,
+    say`A gentle oven first cooks it evenly, with hardly any grey rim, and dries the outside. Then a short, fierce heat makes the crust before it can cook deeper.`,
+    'always',
+  ],
+  [
+    /\bsear\w*\b.*\b(first|before|start)\b/,
+    say`The crust is made while the middle is still cold, and its fat seasons the pan. The gentle oven after it does the cooking.`,
+    'always',
+  ],
+  [
     /\b(oven|heat)\b.*\b(low|cool|gentle)\b|\b(low|cool|gentle) (oven|heat)\b/,
     say`A gentle oven keeps the meat even from the edge to the middle. The crust is made by the hot one, before it or after it.`,
     'always',

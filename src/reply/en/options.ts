@@ -1,6 +1,7 @@
 /** Options in words: what each does, and what it costs. */
 import { minutesBetween } from '../../base/time.ts';
 import type { Course, Option } from '../../kitchen/facts.ts';
+import { leavesOut } from '../../kitchen/option.ts';
 import type { Scene } from '../scene.ts';
 import { type Spoken, say, sentences, silent } from '../spoken.ts';
 import { dishTitle, titleOf } from './steps.ts';
@@ -124,13 +125,15 @@ export function offer(options: readonly Option[], scene: Scene): Spoken {
   });
   const numbers = ['One', 'Two', 'Three'];
   return sentences([
-    say`I take one, ${told(first, 0)}.`,
+    leavesOut(first) ? say`One: ${told(first, 0)}.` : say`I take one, ${told(first, 0)}.`,
     ...others.map(
       (option, index) =>
         say`${numbers[option.n - 1] ?? String(option.n)}: ${told(option, index + 1)}.`,
     ),
     alike && doneness[0] ? { text: '', speech: `All a little ${doneness[0]}.` } : silent,
-    others.length > 0 ? say`Say a number to change it.` : silent,
+    others.length > 0 || leavesOut(first)
+      ? say`Say a number to ${leavesOut(first) ? 'take' : 'change'} it.`
+      : silent,
   ]);
 }
 

@@ -8,7 +8,7 @@ import { capital, forEyes, list, type Spoken, say, sentences, silent } from '../
 import { afterWords } from './after.ts';
 import { offer } from './options.ts';
 import { coreNow } from './standing.ts';
-import { callWords, doneClause, findStep, pullShown } from './steps.ts';
+import { callWords, dishTitle, doneClause, findStep, pullShown } from './steps.ts';
 import { between, clock, degrees, degreesApart, duration } from './words.ts';
 
 /** Clauses on one subject are told together: "the potatoes are scrubbed and oiled". */
@@ -60,6 +60,9 @@ const pastKelvin = 2;
 /** Closer than this under the pull is the pull. */
 const nearKelvin = 1;
 
+/** No roast of these takes so long in an oven that is on. */
+const neverMinutes = 14 * 60;
+
 export function pullWords(scene: Scene): Spoken {
   const { plan, dinner, now } = scene;
   if (!plan || plan.steps.find((step) => step.id === 'pull')?.state === 'done') return silent;
@@ -67,6 +70,8 @@ export function pullWords(scene: Scene): Spoken {
   const short = shortOfPull(scene);
   if (until <= 1 && short > nearKelvin)
     return say`Not yet: ${degreesApart(short, dinner.units)} short of the pull at ${pullShown(plan, dinner)}. Leave it in.`;
+  if (until > neverMinutes)
+    return say`With the oven off the middle does not come to ${pullShown(plan, dinner)}. Tell me when it is on again.`;
   if (until <= 1) return say`Pull it now, at ${pullShown(plan, dinner)}.`;
   // The span is for eyes: spoken with every reading it takes four seconds.
   const span = say`, between ${between(clock(plan.pullAt.p10, dinner), clock(plan.pullAt.p90, dinner))}`;
@@ -85,6 +90,18 @@ export function lookWords(scene: Scene): Spoken {
 /** A tented roast waits so long and is none the worse. Common practice, no source. */
 const waitsWellMinutes = 75;
 
+/** Where the roast stands about till a dish is ready, it is the dish that makes dinner late. */
+function heldUpWords({ plan, dinner }: Scene): Spoken {
+  if (!plan || plan.restMinutes <= waitsWellMinutes) return silent;
+  const last = plan.steps
+    .filter((step) => step.oven && step.state !== 'done' && step.card !== dinner.roast.cut)
+    .filter((step) => step.startAt >= plan.pullAt.p50 && findStep(dinner, step.id))
+    .sort((one, other) => other.endAt - one.endAt)[0];
+  return last
+    ? say`It is the ${dishTitle(dinner, last.card)} that holds it up: in at ${clock(last.startAt, dinner)}. Ask for my options.`
+    : silent;
+}
+
 /** A roast that will stand about for long before its table: said while a slower oven can still help. */
 export function earlyWords({ plan, dinner }: Scene): Spoken {
   if (!plan || dinner.servingAt === undefined || plan.restMinutes <= waitsWellMinutes)
@@ -93,17 +110,23 @@ export function earlyWords({ plan, dinner }: Scene): Spoken {
 }
 
 /** Whether the table has moved, and by how much, against what was told before. */
+const stageInOven = ({ stage }: Scene): boolean => stage === 'sear' || stage === 'low-roast';
+
 export function tableWords(scene: Scene): Spoken {
   const { plan, before, dinner } = scene;
   if (!plan) return silent;
   // A table that nobody named is not told as a fact: it is asked for.
   if (dinner.servingAt === undefined) return say`When is dinner?`;
+  if (minutesBetween(scene.now, plan.pullAt.p50) > neverMinutes && stageInOven(scene)) return silent;
   const late = minutesBetween(plan.serving.wantedAt, plan.serving.likelyAt);
   const was = before ? minutesBetween(before.serving.wantedAt, before.serving.likelyAt) : 0;
   if (late > 5 && was > 5 && Math.abs(late - was) < 3)
     return say`Dinner still at ${clock(plan.serving.likelyAt, dinner)}.`;
   if (late > 5)
-    return say`That puts dinner at ${clock(plan.serving.likelyAt, dinner)}, ${duration(late)} late.`;
+    return sentences([
+      say`That puts dinner at ${clock(plan.serving.likelyAt, dinner)}, ${duration(late)} late.`,
+      was > 5 ? silent : heldUpWords(scene),
+    ]);
   if (was > 5) return say`Dinner is back at ${clock(plan.serving.likelyAt, dinner)}.`;
   return say`Dinner stays at ${clock(plan.serving.likelyAt, dinner)}.`;
 }

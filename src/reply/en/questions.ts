@@ -43,6 +43,8 @@ export function questionWords(question: Question, scene: Scene): Spoken {
     case 'reading-contradicts':
       return say`${degrees(reading ?? 0, dinner.units)}, after ${degrees(Number(question.text), dinner.units)} before? A core does not fall in the oven: is that right?`;
     case 'reading-improbable':
+      if (question.text === 'not-in')
+        return say`${degrees(reading ?? 0, dinner.units)}, and by my book the roast is not in yet. Is it in, and is that its middle?`;
       return question.text === 'unit'
         ? say`${degrees(reading ?? 0, dinner.units)} would surprise me. Was that in the other scale?`
         : say`${degrees(reading ?? 0, dinner.units)} in the middle? I expected about ${degrees(Number(question.text), dinner.units)}. Try another spot, clear of bone and fat: is it right?`;

@@ -115,13 +115,21 @@ const lateSide: Rescue = (scene, about) => {
   ]);
 };
 
+/** Nobody knows how long it lasts, so the plan says what it counts on. */
+const outageWords = ({ stage }: Scene): Spoken =>
+  stage === 'sear' || stage === 'low-roast'
+    ? say`Till then I count on half an hour without heat.`
+    : silent;
+
 const rescues: Partial<Record<string, Rescue>> = {
-  'power-out': () =>
+  'power-out': (scene) =>
     sentences([
       say`Keep the oven shut: it holds its heat for a good while.`,
       say`Tell me when the power is back.`,
+      outageWords(scene),
     ]),
-  'oven-out': () => say`Keep the door shut, and tell me when the oven is back.`,
+  'oven-out': (scene) =>
+    sentences([say`Keep the door shut, and tell me when the oven is back.`, outageWords(scene)]),
   'power-back': (scene) =>
     sentences([say`Oven back on where it was.`, pullWords(scene), tableWords(scene)]),
   'oven-back': (scene) =>

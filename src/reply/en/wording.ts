@@ -222,7 +222,10 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
       capital(say`${aloud(option.title)}: dinner at ${clock(option.servingAt, scene.dinner)}.`),
       capital(say`${degrees(option.coreAtServingCelsius.p50, scene.dinner.units)} at the knife.`),
     ]),
-  'no-such-option': ({ count: size }) => say`There are ${count(size)} to choose from. Which one?`,
+  'no-such-option': ({ count: size }) =>
+    size === 1
+      ? say`There is only the one. Say "yes" to take it.`
+      : say`There are ${count(size)} to choose from. Which one?`,
   'no-choice': () => say`Nothing is waiting for a choice.`,
   corrected: ({ what }, scene) =>
     what === 'roast-described'

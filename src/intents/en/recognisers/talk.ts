@@ -46,8 +46,19 @@ function answered(match: Match): Meaning | undefined {
         ? { intent: 'describe-roast', weight: value, weightUnit: context.units.weight }
         : undefined;
     default:
-      return undefined;
+      return beforeRoast(match, value);
   }
+}
+
+/** "145 then", before there is a core to read: how done it is to be. */
+function beforeRoast(match: Match, value: number): Meaning | undefined {
+  const { stage, expecting, units } = match.context;
+  if (expecting !== undefined || (stage !== 'planning' && stage !== 'prep')) return undefined;
+  const { temperature, unit = units.temperature } = { ...match.temperature('x') };
+  const [low, high] = unit === 'F' ? [115, 170] : [46, 77];
+  return temperature === value && value >= low && value <= high
+    ? { intent: 'set-doneness', ...match.temperature('x') }
+    : undefined;
 }
 
 export const fragments: Recogniser = {

@@ -11,7 +11,9 @@ export const trouble: Recogniser = {
     ...phrases(
       [
         '(power|electricity|lights|electric|the mains) (is|has|have|are) (back|back on|come back|come back on|on again|been restored)',
-        '(power|electricity) (came back|is back)',
+        '(power|electricity|electric|mains|lights) (came|is|are|has come|have come) (back|on again)',
+        '^ [and|so|ok|right] (it|that|everything|all) (is|has come|came|has gone|is all) (back on|on again|back to life|working again|running again) [now|again] $',
+        '(we have|we have got|have got|got) (power|electricity|lights|current|the power) (back|again)',
       ],
       { intent: 'report-trouble', trouble: 'power-back' },
     ),
@@ -75,6 +77,7 @@ export const trouble: Recogniser = {
         '(that|reading|the reading|this) (can not be|is not|does not seem|does not look|could not be|seems) (right|wrong|off|accurate|correct)',
         '(probe|thermometer) (slipped|fell out|came out|popped out|broke|died|is not working|touching the bone|is touching bone)',
         '(probe|thermometer) might be (wrong|off|touching the bone)',
+        '(that|it|that one|the last one|last one|the first one) was (by|near|on|against|touching|at|in|too near|too close to|close to|right by|next to) [the] (pan|bone|fat|edge|tin|tray|outside|side|surface|gristle)',
       ],
       { intent: 'report-trouble', trouble: 'probe-doubt' },
     ),
