@@ -1,6 +1,12 @@
 /** Reports of steps: begun, done, not done, skipped, out; and what they imply. */
 import { limits } from '../base/limits.ts';
-import { addMinutes, hourMilliseconds, instantOf, localTime, minutesBetween } from '../base/time.ts';
+import {
+  addMinutes,
+  hourMilliseconds,
+  instantOf,
+  localTime,
+  minutesBetween,
+} from '../base/time.ts';
 import { celsiusOf, celsiusOfFahrenheit, fahrenheitOfGasMark } from '../base/units.ts';
 import { type Card, stepIdOf } from '../kitchen/card.ts';
 import { menuOf, roastCardOf } from '../kitchen/dinner.ts';

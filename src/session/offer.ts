@@ -87,7 +87,8 @@ export async function offer(asking: Asking): Promise<Offered> {
   const openChoice: Question = { kind: 'choice', expecting: 'choice', text: '' };
   const choice: NewFact[] = [{ type: 'question-asked', question: openChoice }];
   // What is left out of a dinner is the cook's to say.
-  if (leavesOut(first)) return { facts: [{ type: 'options-offered', options }, ...choice], options };
+  if (leavesOut(first))
+    return { facts: [{ type: 'options-offered', options }, ...choice], options };
   return {
     facts: [
       { type: 'options-offered', options, taken: 1 },

@@ -117,7 +117,8 @@ export function tableWords(scene: Scene): Spoken {
   if (!plan) return silent;
   // A table that nobody named is not told as a fact: it is asked for.
   if (dinner.servingAt === undefined) return say`When is dinner?`;
-  if (minutesBetween(scene.now, plan.pullAt.p50) > neverMinutes && stageInOven(scene)) return silent;
+  if (minutesBetween(scene.now, plan.pullAt.p50) > neverMinutes && stageInOven(scene))
+    return silent;
   const late = minutesBetween(plan.serving.wantedAt, plan.serving.likelyAt);
   const was = before ? minutesBetween(before.serving.wantedAt, before.serving.likelyAt) : 0;
   if (late > 5 && was > 5 && Math.abs(late - was) < 3)

@@ -22,6 +22,13 @@ function lateness(match: Match): Meaning | undefined {
   const line = ` ${match.line}`;
   if (match.marks('d').length !== 1 || match.marks('ntwgcy').length > 0) return undefined;
   if (!guestsDelayed.test(line) || !whoComes.test(line) || notOfGuests.test(line)) return undefined;
+  // "Half of them come an hour late": the others eat at the hour.
+  if (
+    / (half|some|two|three|four|five|a (few|couple)|most|one) (of )?(the |them|us|our |my )/.test(
+      line,
+    )
+  )
+    return undefined;
   if (/[?]/.test(line) || match.line.split(' ').length > 28) return undefined;
   if (/ (did|do|can|could|what|why|how|will you|are you) /.test(line)) return undefined;
   const mark = match.marks('d')[0]!;
