@@ -343,7 +343,13 @@ export function reportOut(heard: HeardOf<'report-out'>, context: Context): Decis
       })
       .at(-1) ?? ovenSteps[0];
   const out = card.steps.map((one) => stepIdOf(card, one)).find((id) => id.endsWith('.out'));
-  const brownLeft = inOven !== undefined && ovenSteps.indexOf(inOven) < ovenSteps.length - 1;
+  const isLeft = (id: string): boolean => {
+    const record = context.dinner.steps.get(id);
+    return record?.doneAt === undefined && record?.skipped !== true;
+  };
+  // Out only to go in again hotter, unless that is done or left out.
+  const brownLeft =
+    inOven !== undefined && ovenSteps.slice(ovenSteps.indexOf(inOven) + 1).some(isLeft);
   const id = inOven !== undefined && brownLeft ? inOven : (out ?? inOven);
   return id ? reportStep({ card, id }, 'done', heard, context) : said({ key: 'nothing-open' });
 }

@@ -2,11 +2,14 @@
 import type { ForecastQuestion } from '../kitchen/forecast.ts';
 import { forecast } from '../planner/heat/forecast.ts';
 import { type PlanQuestion, plan } from '../planner/plan.ts';
+import { recalling } from '../planner/solve/recall.ts';
 
 export type Work =
   | { kind: 'forecast'; question: ForecastQuestion }
   | { kind: 'plan'; question: PlanQuestion };
 
+const solver = recalling();
+
 export default function work({ kind, question }: Work): unknown {
-  return kind === 'forecast' ? forecast(question) : plan(question);
+  return kind === 'forecast' ? forecast(question) : plan(question, solver);
 }

@@ -18,7 +18,8 @@ import type { Problem } from './problem.ts';
 import { readSteps } from './read-out.ts';
 import { ovenAt, ovenMovesOf, settingsSoFar } from './roast-day.ts';
 import { shortfallsOf } from './shortfalls.ts';
-import { type Solution, type SolveOptions, solve } from './solve/solve.ts';
+import type { Solver } from './solve/recall.ts';
+import { type Solution, solve } from './solve/solve.ts';
 import { servingOf } from './table.ts';
 
 export interface PlanQuestion {
@@ -32,10 +33,11 @@ export interface PlanQuestion {
 }
 
 /** The plan, or undefined while no roast is known. */
-export function plan({ dinner, forecast, pullCelsius, now, work }: PlanQuestion): Plan | undefined {
+export function plan(question: PlanQuestion, solver: Solver = solve): Plan | undefined {
+  const { dinner, forecast, pullCelsius, now, work } = question;
   const day = dayOf(dinner, forecast, now);
   if (!day) return undefined;
-  const { problem, solution } = answerOf(day, forecast, { work });
+  const { problem, solution } = answerOf(day, forecast, (one) => solver(one, { work }));
   const at = (task: string): Instant =>
     instantOfMinute(day.grid, solution.starts.get(task) ?? day.grid.now);
   const roastInAt = day.wentInAt ?? at('roast-in');
@@ -78,20 +80,20 @@ export function plan({ dinner, forecast, pullCelsius, now, work }: PlanQuestion)
 function answerOf(
   day: Day,
   forecast: Forecast,
-  effort: SolveOptions,
+  solved: (problem: Problem) => Solution,
 ): { problem: Problem; solution: Solution } {
   if (day.wentInAt !== undefined) {
     const problem = compile(day, { pullAt: pullBandOf(day, forecast, day.wentInAt).p50 });
-    return { problem, solution: solve(problem, effort) };
+    return { problem, solution: solved(problem) };
   }
   const problem = compile(day);
-  const solution = solve(problem, effort);
+  const solution = solved(problem);
   const likely = instantOfMinute(day.grid, solution.starts.get('roast-in') ?? day.grid.now);
   const fives = Math.floor(likely / 300_000) * 300_000;
   const minute = minuteIn(day, fives);
   if (fives === likely || minute < day.grid.now) return { problem, solution };
   const rounded = compile(day, { roastInMinute: minute });
-  const again = solve(rounded, effort);
+  const again = solved(rounded);
   return again.cost - solution.cost < roundingCost
     ? { problem: rounded, solution: again }
     : { problem, solution };

@@ -5,12 +5,15 @@
 import type { Forecast } from '../kitchen/forecast.ts';
 import { forecast } from '../planner/heat/forecast.ts';
 import { plan } from '../planner/plan.ts';
+import { recalling } from '../planner/solve/recall.ts';
 import type { Compute } from './ports.ts';
+
+const solver = recalling();
 
 /** Computes where it is called. */
 export const inThisThread: Compute = {
   forecast: async (question) => forecast(question),
-  plan: async (question) => plan(question),
+  plan: async (question) => plan(question, solver),
 };
 
 /** Remembers forecasts by question, so that time passing asks nothing new of the heat. */

@@ -1,252 +1,257 @@
 /**
  * A dinner of random words at random moments: anything anybody ever said in the corpus, silences,
- * restarts, a clock that jumps, a bridge that says a thing twice. Whatever happens, some things hold.
+ * restarts, a clock that jumps, a bridge that says a thing twice or in the wrong order. Whatever
+ * happens, some things hold.
  */
-import { seeded } from '../../src/base/random.ts';
 import { openMemoryJournal } from '../../src/journal/memory.ts';
 import type { Fact } from '../../src/kitchen/facts.ts';
-import { type View, viewSchema } from '../../src/kitchen/view.ts';
-import { inThisThread, remembering } from '../../src/session/compute.ts';
-import type { Announcement, Compute, Reply, Session } from '../../src/session/ports.ts';
+import type { Plan } from '../../src/kitchen/plan.ts';
+import type { View } from '../../src/kitchen/view.ts';
+import { forecast } from '../../src/planner/heat/forecast.ts';
+import { plan } from '../../src/planner/plan.ts';
+import { recalling } from '../../src/planner/solve/recall.ts';
+import { remembering } from '../../src/session/compute.ts';
+import type { Announcement, Compute, Reply, Session, Words } from '../../src/session/ports.ts';
 import { openSession } from '../../src/session/session.ts';
-import { rowsOf } from '../corpus/load.ts';
 import { at, cards, opening } from '../harness/day.ts';
+import { type Deed, deedsOf } from './deeds.ts';
+import {
+  adviceIsSafe,
+  doneStays,
+  holds,
+  nothingIsPast,
+  planIsFeasible,
+  stageKeepsToTheChart,
+  Violation,
+  viewIsAsDescribed,
+  wordsAreFit,
+} from './rules.ts';
 
 /** A tiny ensemble and a short search for each plan: these dinners try the day, not the heat. */
 const membersOfAll = 8;
 const pathSearches = 50;
 
-const compute: Compute = remembering(
-  {
-    forecast: (question) => inThisThread.forecast({ ...question, members: membersOfAll }),
-    plan: (question) => inThisThread.plan({ ...question, work: pathSearches }),
-  },
-  256,
-);
+/** One view of so many is held against its schema. */
+const describedEvery = 4;
 
-const utterances = rowsOf('rules')
-  .filter((row) => row.language !== 'de')
-  .map((row) => row.text);
-
-const beginnings = [
-  'seven pound three bone rib roast, dinner at seven for six, medium rare',
-  'three kilos of boneless rib, dinner at half past six for five, medium',
-  'a five pound pork loin, eight of us, dinner at seven',
-  'leg of lamb, six pounds, dinner at 7 for 6, pink',
-  'four pound eye of round for four at six thirty, medium rare',
-  'hello',
-];
+/** One dinner of so many is played a second time without its restarts. */
+const againEvery = 4;
 
 export interface Broken {
   seed: number;
   turn: number;
   rule: string;
   what: string;
-  /** Everything that was done until then, to be played again. */
+  /** The fewest deeds of this dinner that still break the rule, as lines to read. */
   deeds: string[];
 }
 
 /** Plays one dinner of so many turns; undefined when everything held. */
 export async function randomDinner(seed: number, turns: number): Promise<Broken | undefined> {
+  const deeds = deedsOf(seed, turns);
+  const first = await brokenBy(seed, deeds);
+  if (!first) return undefined;
+  const few = await fewest(seed, deeds.slice(0, first.turn + 1), first.rule);
+  const least = (await brokenBy(seed, few)) ?? first;
+  return { ...least, turn: first.turn };
+}
+
+async function brokenBy(seed: number, deeds: readonly Deed[]): Promise<Broken | undefined> {
   const dinner = new RandomDinner(seed);
-  await dinner.open();
-  for (let turn = 0; turn < turns; turn += 1) {
+  for (const [turn, deed] of [...deeds, undefined].entries()) {
     try {
-      await dinner.turn();
+      if (turn === 0) await dinner.open();
+      if (deed) await dinner.play(deed);
+      else await dinner.playsTheSameUnbroken(deeds);
     } catch (error) {
-      if (!(error instanceof Violation)) dinner.deeds.push(String((error as Error).stack));
       const { rule, message } =
-        error instanceof Violation ? error : { rule: 'no throw', message: String(error) };
-      return { seed, turn, rule, what: message, deeds: dinner.deeds };
+        error instanceof Violation
+          ? error
+          : { rule: `no throw: ${error}`, message: String((error as Error).stack) };
+      return { seed, turn, rule, what: message, deeds: dinner.lines };
     }
   }
   return undefined;
 }
 
-class Violation extends Error {
-  readonly rule: string;
-  constructor(rule: string, what: string) {
-    super(what);
-    this.rule = rule;
+/** Takes away halves, quarters and at last single deeds, as long as the same rule breaks. */
+async function fewest(seed: number, deeds: readonly Deed[], rule: string): Promise<Deed[]> {
+  let kept = [...deeds];
+  for (let size = Math.ceil(kept.length / 2); size >= 1; size = Math.floor(size / 2)) {
+    for (let from = 0; from < kept.length; ) {
+      const fewer = [...kept.slice(0, from), ...kept.slice(from + size)];
+      if ((await brokenBy(seed, fewer))?.rule === rule) kept = fewer;
+      else from += size;
+    }
   }
-}
-
-function holds(rule: string, condition: boolean, what: () => string): void {
-  if (!condition) throw new Violation(rule, what());
+  return kept;
 }
 
 class RandomDinner {
-  readonly deeds: string[] = [];
-  private readonly uniform: () => number;
+  readonly lines: string[] = [];
+  private readonly seed: number;
   private readonly journal = openMemoryJournal();
-  private readonly name: string;
   private session: Session | undefined;
   private now = at('13:00');
+  private messages = 0;
+  private restarted = false;
+  private readonly delivered: (Words & { key: string })[] = [];
   private readonly raised = new Set<string>();
-  private before: { view: View; facts: readonly Fact[] } | undefined;
-  private readonly seed: number;
+  private looked: { view: View; facts: readonly Fact[] } | undefined;
 
   constructor(seed: number) {
     this.seed = seed;
-    this.name = `random ${seed}`;
-    this.uniform = seeded(seed).uniform;
   }
 
+  /** Opens from what is written, remembering nothing else. */
   async open(): Promise<void> {
-    const { journal, name } = this;
-    const first = { ...opening, seed: this.seed };
-    this.session = await openSession({ dinner: name, journal, compute, cards, opening: first });
+    const { journal, seed } = this;
+    const solver = recalling();
+    const compute: Compute = remembering({
+      forecast: async (question) => forecast({ ...question, members: membersOfAll }),
+      plan: async (question) => checked(plan({ ...question, work: pathSearches }, solver)),
+    });
+    const first = { ...opening, seed };
+    this.session = await openSession({ dinner: 'fuzz', journal, compute, cards, opening: first });
   }
 
-  private among<T>(choices: readonly T[]): T {
-    return choices[Math.floor(this.uniform() * choices.length)] as T;
+  private get opened(): Session {
+    return this.session as Session;
   }
 
-  async turn(): Promise<void> {
-    const session = this.session as Session;
-    const dice = this.uniform();
-    if (this.deeds.length === 0 || dice < 0.72) return this.hear(this.words());
-    if (dice < 0.86) {
-      this.pass(this.among([1, 5, 20, 60, 240]));
-      this.deeds.push(`${this.stamp()} (time passes)`);
-      return this.announced(await session.wake(this.now));
+  async play(deed: Deed): Promise<void> {
+    switch (deed.kind) {
+      case 'says':
+        this.now += deed.after * 60_000;
+        await this.deliver(this.words(deed.text, this.now, deed.source));
+        return;
+      case 'waits':
+        this.now += deed.minutes * 60_000;
+        this.note(`(${deed.minutes} minutes pass)`);
+        this.announced(await this.opened.wake(this.now));
+        return this.look(await this.opened.view(this.now));
+      case 'restarts':
+        return this.restart();
+      case 'senses':
+        this.now += deed.after * 60_000;
+        this.note(`probe ${deed.fahrenheit}`);
+        this.announced(
+          await this.opened.sense({ temperature: deed.fahrenheit, unit: 'F', at: this.now }),
+        );
+        return this.look(await this.opened.view(this.now));
+      case 'again':
+        return this.again(deed.back);
+      case 'swapped': {
+        const [sooner, later] = deed.texts;
+        const first = this.words(sooner, this.now, 'cook');
+        this.now += deed.after * 60_000;
+        const second = this.words(later, this.now, 'cook');
+        await this.deliver(second);
+        await this.deliver(first);
+        return;
+      }
     }
-    if (dice < 0.92) return this.restart();
-    if (dice < 0.95) {
-      // A clock set back, as a bridge in another room may have it.
-      this.now -= this.among([1, 10, 61]) * 60_000;
-      return this.hear(this.words());
-    }
-    const key = `key ${this.deeds.length}`;
-    const text = this.words();
-    const once = await this.said(text, key);
-    const facts = (await session.facts()).length;
-    const twice = await this.said(text, key);
-    holds(
-      'the same key acts once',
-      (await session.facts()).length === facts && twice[0]?.text === once[0]?.text,
-      () => `"${text}" twice: ${once[0]?.text} / ${twice[0]?.text}`,
-    );
   }
 
-  private words(): string {
-    if (this.deeds.length === 0 || this.uniform() < 0.02) return this.among(beginnings);
-    const one = this.among(utterances);
-    if (this.uniform() < 0.15) return `${one} and ${this.among(utterances)}`;
-    return one;
+  private words(text: string, when: number, source: string): Words & { key: string } {
+    this.messages += 1;
+    return { text, at: when, source, key: `message ${this.messages}` };
   }
 
-  private pass(minutes: number): void {
-    this.now += minutes * 60_000;
+  private note(what: string, when = this.now): void {
+    this.lines.push(`${new Date(when - 6 * 3_600_000).toISOString().slice(11, 16)} ${what}`);
   }
 
-  private stamp(): string {
-    return new Date(this.now - 6 * 3_600_000).toISOString().slice(11, 16);
-  }
-
-  private async hear(text: string): Promise<void> {
-    this.pass(this.among([0, 1, 2, 5, 15]));
-    await this.said(text);
-  }
-
-  private async said(text: string, key?: string): Promise<readonly Reply[]> {
-    const session = this.session as Session;
-    this.deeds.push(`${this.stamp()} > ${text}`);
-    const turn = await session.hear({ text, at: this.now, ...(key === undefined ? {} : { key }) });
+  private async deliver(words: Words & { key: string }): Promise<readonly Reply[]> {
+    const who = words.source === 'earshot' ? 'guest>' : '>';
+    this.note(`${who} ${words.text}`, words.at);
+    const turn = await this.opened.hear(words);
+    if (!this.delivered.some(({ key }) => key === words.key)) this.delivered.push(words);
     this.announced(turn.announcements);
-    for (const reply of turn.replies) this.worded(reply.text, reply.speech);
+    for (const reply of turn.replies) wordsAreFit(reply);
     await this.look(turn.view);
     return turn.replies;
   }
 
-  private announced(announcements: readonly Announcement[]): void {
-    for (const { id, text, speech } of announcements) {
-      holds('no announcement twice', !this.raised.has(id), () => id);
-      this.raised.add(id);
-      this.worded(text, speech);
-    }
-  }
-
-  private worded(text: string, speech: string): void {
-    holds('words are whole', !/undefined|NaN|\[object|Infinity/.test(text + speech), () => text);
-    // What the cook said is given back as it came.
-    holds('speech is words', !/[°\d]/.test(speech.replace(/"[^"]*"/g, '')), () => speech);
+  /** The same message twice: nothing is written, and the answer is the one it had. */
+  private async again(back: number): Promise<void> {
+    const words = this.delivered.at(-back);
+    if (!words) return;
+    const before = await this.opened.facts();
+    const had = before.find((fact) => fact.type === 'replied' && fact.key === words.key);
+    const replies = await this.deliver(words);
+    const after = await this.opened.facts();
+    const took = had && after.length === before.length;
+    holds('the same message acts once', !had || took === true, () => written(before, after));
+    const said = had?.type === 'replied' ? had.text : '';
     holds(
-      'nothing is called safe',
-      !/\b(it|that|this|meat|roast|perfectly) (is )?safe\b|safe to eat/i.test(text),
-      () => text,
+      'the same message is answered the same',
+      !had || (replies[0]?.text ?? '') === said,
+      () => `"${said}" became "${replies[0]?.text}"`,
     );
   }
 
-  private async look(view: View): Promise<void> {
-    const checked = viewSchema.safeParse(view);
-    holds('the view is what it is said to be', checked.success, () => String(checked.error));
-    const facts = await (this.session as Session).facts();
-    const likely = view.serving.likely;
-    const over = ['served', 'put-away'].includes(view.stage);
-    if (likely !== undefined && !over)
-      holds(
-        'the table is not in the past',
-        Date.parse(likely) >= Date.parse(view.at) - 60_000,
-        () => `table ${likely}, now ${view.at}`,
-      );
-    for (const step of view.steps) {
-      holds('a step ends after it starts', step.end >= step.start, () => step.id);
-      if (step.state === 'planned')
-        holds(
-          'nothing is planned for the past',
-          Date.parse(step.start) >= Date.parse(view.at) - 60_000,
-          () => `${step.id} planned for ${step.start}, now ${view.at}`,
-        );
+  private announced(announcements: readonly Announcement[]): void {
+    for (const announcement of announcements) {
+      const { id } = announcement;
+      holds('no announcement twice', !this.raised.has(id), () => id);
+      this.raised.add(id);
+      wordsAreFit(announcement);
     }
-    this.doneStays(view, facts);
-    this.before = { view, facts };
   }
 
-  /** What was done stays where it was, unless something was taken back or told anew. */
-  private doneStays(view: View, facts: readonly Fact[]): void {
-    const { before } = this;
-    if (!before) return;
-    const added = facts.slice(before.facts.length);
-    const free = [
-      'positions-voided',
-      'step-done',
-      'step-started',
-      'oven-stood',
-      'card-taken',
-      'roast-described',
-    ];
-    if (added.some(({ type }) => free.includes(type))) return;
-    const now = new Map(view.steps.map((step) => [step.id, step]));
-    for (const step of before.view.steps) {
-      const later = now.get(step.id);
-      if (step.state === 'done' && later?.state === 'done')
-        // A bar may go on after the deed: the oven stays on, the roast stays in, or goes back in.
-        holds(
-          'no done step moves',
-          step.start === later.start &&
-            (step.end === later.end ||
-              step.end >= before.view.at ||
-              (step.id === 'roast-in' && added.some(isBackIn))),
-          () => `${step.id} ${step.start}–${step.end} became ${later.start}–${later.end}`,
-        );
-    }
+  private async look(view: View): Promise<void> {
+    if (this.lines.length % describedEvery === 0) viewIsAsDescribed(view);
+    nothingIsPast(view);
+    adviceIsSafe(view);
+    const facts = await this.opened.facts();
+    const seen = this.looked?.facts.length ?? 0;
+    stageKeepsToTheChart(facts, seen);
+    if (this.looked) doneStays(this.looked.view, view, facts.slice(seen));
+    this.looked = { view, facts };
   }
 
   private async restart(): Promise<void> {
-    this.deeds.push(`${this.stamp()} (restart)`);
-    const at = Math.max(this.now, (await this.session?.glance())?.lastAt ?? 0);
-    const before = JSON.stringify(await this.session?.view(at));
-    const dueBefore = (await this.session?.nextDue())?.at;
+    this.note('(restart)');
+    this.restarted = true;
+    const now = Math.max(this.now, (await this.opened.glance())?.lastAt ?? 0);
+    const before = await this.snapshot(now);
     await this.open();
-    const after = JSON.stringify(await this.session?.view(at));
-    holds('a restart changes nothing', before === after, () => differing(before, after));
-    const dueAfter = (await this.session?.nextDue())?.at;
-    holds('a restart keeps what is due', dueBefore === dueAfter, () => `${dueBefore} ${dueAfter}`);
+    const after = await this.snapshot(now);
+    holds('the same facts give the same view', before === after, () => differing(before, after));
+  }
+
+  private async snapshot(now: number): Promise<string> {
+    const view = await this.opened.view(now);
+    const due = (await this.opened.nextDue()).at ?? 'nothing';
+    return `${JSON.stringify(view)} due ${due}`;
+  }
+
+  /** A dinner that was restarted has the facts of one that never was; a share of them is played again. */
+  async playsTheSameUnbroken(deeds: readonly Deed[]): Promise<void> {
+    if (!this.restarted || this.seed % againEvery !== 0) return;
+    const never = new RandomDinner(this.seed);
+    await never.open();
+    for (const deed of deeds) {
+      if (deed.kind === 'restarts') never.note('(restart)');
+      else await never.play(deed);
+    }
+    const one = JSON.stringify(await this.opened.facts());
+    const other = JSON.stringify(await never.opened.facts());
+    holds('a restart changes nothing', one === other, () => differing(other, one));
   }
 }
 
-const isBackIn = (fact: Fact): boolean => fact.type === 'step-not-done' && fact.step === 'pull';
+function checked(plan: Plan | undefined): Plan | undefined {
+  if (plan) planIsFeasible(plan);
+  return plan;
+}
+
+const written = (before: readonly Fact[], after: readonly Fact[]): string =>
+  after
+    .slice(before.length)
+    .map(({ type }) => type)
+    .join(', ');
 
 function differing(one: string, other: string): string {
   let from = 0;

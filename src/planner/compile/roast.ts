@@ -28,7 +28,11 @@ export function draftRoast(draft: Draft, day: Day, pullAt: Instant | undefined):
   }
   if (day.cameOutAt === undefined) draft.use('hands', 'pull', -quietBeforePullMinutes, 2);
   draftTable(draft, day);
-  if (program.method === 'sear-last') draftSearAgain(draft, day);
+  // A roast under the knife is seared no more.
+  const sear = day.dinner.steps.get('sear');
+  const searBegun = (sear?.startedAt ?? sear?.doneAt) !== undefined;
+  if (program.method === 'sear-last' && (day.carveBegunAt === undefined || searBegun))
+    draftSearAgain(draft, day);
   draftRoastStays(draft, day);
   if (day.dinner.awayUntil !== undefined && day.dinner.awayUntil > day.now) {
     const minutes = minuteIn(day, day.dinner.awayUntil) - grid.now;

@@ -63,7 +63,7 @@ function otherOven(scene: Scene, planned: Forecast): Spoken {
 function faceWords(slice: SliceOutlook, { dinner }: Scene): Spoken {
   const core = slice.profile[0]!.celsius.p50;
   const share = Math.round(10 * slice.pinkFraction.p50) * 10;
-  return say`about ${degrees(core, dinner.units)} in the middle, brown and grey ${millimetres(slice)} deep, and ${count(share)} percent of it within ${dinner.units.temperature === 'F' ? '5' : '3'} degrees of the middle`;
+  return say`about ${degrees(core, dinner.units)} in the middle, brown and grey ${millimetres(slice)} deep, and ${count(share)} percent of it within ${count(dinner.units.temperature === 'F' ? 5 : 3)} degrees of the middle`;
 }
 
 const millimetres = ({ greyBandMillimetres: { p50 } }: SliceOutlook): Spoken => {
