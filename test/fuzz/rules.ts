@@ -113,12 +113,11 @@ const tellAnew: readonly Fact['type'][] = [
   'positions-voided',
   'step-done',
   'step-started',
+  'step-not-done',
   'oven-stood',
   'card-taken',
   'roast-described',
 ];
-
-const isBackIn = (fact: Fact): boolean => fact.type === 'step-not-done' && fact.step === 'pull';
 
 /** What was done stays where it was, unless something was taken back or told anew. */
 export function doneStays(before: View, view: View, added: readonly Fact[]): void {
@@ -127,13 +126,10 @@ export function doneStays(before: View, view: View, added: readonly Fact[]): voi
   for (const step of before.steps) {
     const later = now.get(step.id);
     if (step.state === 'done' && later?.state === 'done')
-      // A bar may go on after the deed: the oven stays on, the roast stays in, or goes back in.
+      // A bar may go on after the deed: the oven stays on, the roast stays in.
       holds(
         'no done step moves',
-        step.start === later.start &&
-          (step.end === later.end ||
-            step.end >= before.at ||
-            (step.id === 'roast-in' && added.some(isBackIn))),
+        step.start === later.start && (step.end === later.end || step.end >= before.at),
         () => `${step.id} ${step.start}–${step.end} became ${later.start}–${later.end}`,
       );
   }
