@@ -209,9 +209,19 @@ const begun =
 const report =
   /^(?!.* (dinner|supper|lunch|tea|eat|eating|meal|food|sit|sitting|serve|kids|children|guests|they will|will|back|away|timer|alarm|remind|tomorrow|till) ).* (went|put|came|took|taken|pulled|was|were|read|reads|reading|lit|turned|set|dropped|started|been|gone|in|out|popped|switched|got|said|placed|bunged|down|power|checked|looked|measured|kept|lowered|made|begun|probed|giving|gave) /;
 
+const away =
+  /^(i am |i will be |i have to |i have got to |i need to |i |got to |have to |need to |just )*(off|popping|pop|nipping|nip|heading|running|run|going|gone|stepping|step|dashing|dash|driving|fetching|fetch|collecting|collect|back|away|out|going out|off out|shower|having a (bath|shower|nap|lie down)) /;
+
 /** What is late and the minutes of it belong together. */
 function runsOn(part: readonly Token[], tokens: readonly Token[], at: number): boolean {
   const last = part.at(-1)?.word ?? '';
+  // "off to get the wine, fifteen minutes tops".
+  if (
+    /^<d\d+>$/.test(tokens[at + 1]?.word ?? '') &&
+    /^(|[,.?!]|tops|max|at|or|and)$/.test(tokens[at + 2]?.word ?? '') &&
+    away.test(lineOf(part))
+  )
+    return true;
   if (!/^(late|early|delayed|behind|traffic|stuck|up|later|earlier|cold|hot|delay)$/.test(last))
     return false;
   let next = at + 1;

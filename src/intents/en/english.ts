@@ -7,6 +7,7 @@ import { opinionsOf } from '../opinion.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Meaning, Recogniser } from '../recogniser.ts';
 import { guardOf, kindOfWordWith } from './addressed.ts';
+import { withoutAside } from './asides.ts';
 import { clausesOf } from './clauses.ts';
 import { corrected } from './corrections.ts';
 import { datesIn } from './dates.ts';
@@ -169,7 +170,7 @@ export const english: Language = {
     const spelt = withoutTypos(tokens, (word) => phraseWords.has(word));
     const words = withoutAbout(homophones(spokenIs(repaired(spelt), context), context));
     const { tokens: marked, quantities } = quantified(words, (plain) => datesIn(plain, context));
-    return { tokens: corrected(marked, quantities), quantities };
+    return { tokens: corrected(withoutAside(marked), quantities), quantities };
   },
   across,
   clausesOf,

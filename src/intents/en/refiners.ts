@@ -45,7 +45,7 @@ function mergeOven(heard: readonly Placed[]): Placed[] {
       last.meaning.gasMark === undefined &&
       last.meaning.bias === undefined &&
       last.meaning.state !== 'off' &&
-      one.meaning.temperature !== undefined
+      (one.meaning.temperature ?? one.meaning.gasMark) !== undefined
     ) {
       const { state: _, ...rest } = last.meaning;
       out[out.length - 1] = {

@@ -24,7 +24,10 @@ function withoutYesNo(tokens: readonly Token[]): Token[] {
 /** "it's been in" and "it's got": the 's is "has" there. */
 const hasBeen = (tokens: readonly Token[]): Token[] =>
   tokens.map((token, at) =>
-    token.word === 'is' && /^(been|got|gone)$/.test(tokens[at + 1]?.word ?? '')
+    token.word === 'is' &&
+    /^(been|got|gone|had|eaten|arrived|died|fallen|risen|climbed|crept|reached|happened|forgotten|come)$/.test(
+      tokens[at + 1]?.word ?? '',
+    )
       ? { ...token, word: 'has' }
       : token,
   );
@@ -136,7 +139,10 @@ function withoutFillers(tokens: readonly Token[]): Token[] {
       at += 1;
       continue;
     }
-    if (phrase && !(phrase[1] === 'know' && tokens[at - 1]?.word === 'do')) {
+    // "gone out so it's ready": an afterthought only where the clause ends with it.
+    const leads =
+      phrase?.[0] === 'so' && !/^(|[,.?!])$/.test(tokens[at + phrase.length]?.word ?? '');
+    if (phrase && !leads && !(phrase[1] === 'know' && tokens[at - 1]?.word === 'do')) {
       at += phrase.length - 1;
       continue;
     }

@@ -13,7 +13,8 @@ export const troubleFrame: Frame = {
     const line = ` ${match.line}`;
     if (match.marks('nt').length > 0 || elsewhere.test(line)) return undefined;
     const power = / (power|current|electricity|electric|mains|fuse|breaker|fuse box|lights|light) /;
-    if (power.test(line) && match.line.split(' ').length <= 10) {
+    const lamp = / (oven|little|red|orange|green|thermostat|indicator|heating) lights? /.test(line);
+    if (power.test(line) && !lamp && match.line.split(' ').length <= 10) {
       if (/ (back|on again|returned|restored) /.test(line))
         return { intent: 'report-trouble', trouble: 'power-back', ...momentOf(match) };
       if (

@@ -10,6 +10,18 @@ export const askHow: Recogniser = {
   phrases: [
     ...phrases(
       [
+        '^ which [reading|number|thermometer|probe|one|of them|of the two|figure] (do|should|can|would) (i|we|you) (believe|trust|go by|go with|use|rely on|listen to) ',
+      ],
+      { intent: 'ask-how', topic: 'thermometer' },
+    ),
+    ...phrases(
+      [
+        '^ (do|should|must) (i|we|you) [really] [need to|have to|got to] (let|leave|peel|score|trim|soak|wash|dry|pat|tie|truss|brown|rotate|strain|sift|thaw|defrost|drain|shut|close|line|oil|grease|warm|stir|flour|skim|deglaze) {thing:thing} ',
+      ],
+      (match) => ({ intent: 'ask-how', ...topic(match) }),
+    ),
+    ...phrases(
+      [
         '^ [but|and|ok] (why|how come|what for|for what reason|what is the reason|what is the point of|what is the purpose of|what difference does) [is|do|does|should|am|are|did|not|would|the|i|we|it|that|can|must] [{thing:thing}] $',
         '^ [but|and] (why|how come) ',
       ],

@@ -17,6 +17,7 @@ export const askNow: Recogniser = {
       (match) => {
         if (
           /^(where|how) /.test(match.line) ||
+          / (make|call|do) it <[cn]/.test(match.line) ||
           / (cover|baste|tent|wrap|flip|peel|foil|lid|salted|enough|too|instead) /.test(
             match.line,
           ) ||

@@ -9,6 +9,8 @@ export const askThings: Recogniser = {
   phrases: [
     ...phrases(
       [
+        '(would|will|could|does|can) (it|that|this|leaving it) [do] [any|anyone|anybody] (harm|hurt|kill|poison|upset) [anyone|anybody|us|them|her|him|me|the kids|to] ',
+        '(any|do any|much) harm (in|to|if|leaving) ',
         '(safe|unsafe|dangerous|food poisoning|poison|make (us|them|me|him|her|anyone) (ill|sick)|get (sick|ill)|salmonella|bacteria|e coli|go off|gone off|make you ill|ok to leave|spoil|risky|safely)',
         '(can|could|should|may|is it ok for|ok for|all right for|fine for|suitable for|good for) * {n:number} (year|years|month|months) old',
         '(can|could|should|may|is it ok for|ok for|all right for|fine for|suitable for|good for) * (pregnant|baby|toddler|elderly|chemo|immunocompromised) ',

@@ -128,6 +128,10 @@ const notHere =
 /** "How do I treat a burn" is no story, and "help, what if it spreads" no supposition. */
 const asksHelp = / (how do i (treat|put out|stop)|what do i do|what to do|help|ouch|ow|quick) /;
 
+const noFlames = / (no|not any|without|no sign of) (actual |real |visible )?(flames?|fire) /;
+const surelyFire =
+  / (on fire|caught fire|alight|ablaze|in flames) | (hand|finger|arm|blood|bleeding) /;
+
 function dangerIn(match: Match): Meaning | undefined {
   for (const part of match.line.split(/[.?!|] /)) {
     const line = ` ${part.replaceAll(', ', '')}`;
@@ -135,6 +139,8 @@ function dangerIn(match: Match): Meaning | undefined {
       line.replace(/ (can|could|will|would|does|do) not (stop|breathe|get|wake|answer) /, ' '),
     );
     if (told && !asksHelp.test(line)) continue;
+    // "smoke everywhere, no flames": what is told not to be is none.
+    if (noFlames.test(` ${match.line}`) && !surelyFire.test(line)) continue;
     const found = dangers.find(
       ({ words, not }) => words.every((one) => one.test(line)) && !(not?.test(line) ?? false),
     );

@@ -72,10 +72,26 @@ const comesLater = (match: Match): Meaning | undefined => {
   };
 };
 
+const notTill = phrases(
+  [
+    '^ {who:word} (will not|can not|is not going to|does not) (be here|get here|make it|be home|arrive|come|be back|be with us) (till|before) {clock} ',
+    '^ {who:word} (will not|can not) be (here|home|back|in) (till|before) {clock} ',
+  ],
+  (match) => {
+    const who = match.words('who');
+    const value = match.mealTime('clock');
+    return value === undefined ||
+      /^(i|we|it|they|you|dinner|everyone|guests|he|she|that|this)$/.test(who)
+      ? undefined
+      : { intent: 'note-guest', who, need: 'comes-later', value };
+  },
+);
+
 export const daysTold: Recogniser = {
   name: 'days-told',
   moods: ['statement', 'negative', 'intention', 'request'],
   phrases: [
+    ...notTill,
     ...phrases(
       [
         '(put|moved|got|taken|transferred|move|took) @it [out of the freezer] [and] (in|into|to) the fridge (to|for) (thaw|thawing|defrost|defrosting)',

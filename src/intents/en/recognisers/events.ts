@@ -1,5 +1,6 @@
 /** The steps that words name, begun, ended or brought out of the oven. */
-import type { Match, Meaning } from '../../recogniser.ts';
+import { minutesUntil, pastTime } from '../../moment.ts';
+import { faceOf, type Match, type Meaning } from '../../recogniser.ts';
 import {
   dishIn,
   dishStep,
@@ -63,6 +64,23 @@ export const inStep = (dish: string, match: Match): string => inStepOf(dish, mat
 const inStepKnown = (dish: string, match: Match): string | undefined =>
   inStepAmong(dish, match.context);
 
+/** "It's out at 124": how far it had come, unless the clock showed that just now. */
+function coreAt(match: Match): { temperature: number; unit?: 'F' | 'C' } | undefined {
+  const mark = / at (<[nt]\d+>)/.exec(` ${match.line}`)?.[1];
+  if (!mark) return undefined;
+  const slot = match.withGroups({ temperature: `${mark} ` });
+  const said = slot.temperature('temperature');
+  const inF = (said.unit ?? match.context.units.temperature) === 'F';
+  const [low, high] = inF ? [95, 175] : [38, 80];
+  if (!(said.temperature >= low && said.temperature <= high)) return undefined;
+  const face = faceOf(match.quantityOfMark(mark));
+  const ago =
+    face?.hour === undefined
+      ? 999
+      : (1440 - minutesUntil(pastTime(face, match.context), match.context)) % 1440;
+  return ago <= 45 ? undefined : said;
+}
+
 export function outOf(match: Match): Meaning[] | undefined {
   const words = match.words('who');
   const moment = momentOf(match);
@@ -73,8 +91,13 @@ export function outOf(match: Match): Meaning[] | undefined {
     const named = dishIn(/^(?:the )?(\S+)/.exec(match.whole)?.[1] ?? '', match.context);
     if (named) return [{ intent: 'report-out', what: named, ...moment }];
   }
-  if (words === '' || meansRoast(words))
-    return /^(she|he)$/.test(words) ? undefined : [{ intent: 'report-out', ...moment }];
+  if (words === '' || meansRoast(words)) {
+    if (/^(she|he)$/.test(words)) return undefined;
+    const core = coreAt(match);
+    return core
+      ? [{ intent: 'report-out' }, { intent: 'report-reading', ...core }]
+      : [{ intent: 'report-out', ...moment }];
+  }
   if (/^(they|them|both|these|those)$/.test(words)) {
     const open = match.context.openSteps.find((step) => step.endsWith('.out'));
     const said = match.before.findLast(

@@ -76,6 +76,8 @@ export const hands: Recogniser = {
         '(popping|nipping|heading|stepping|going|off|leaving|running|ducking|out|away|gone|i will leave the kitchen|need to go|got to go|have to go|must go|need to step|need to pop|have to step|have to pop) [out|away|off|down|upstairs|next door|to the (shop|shops|store)|the kitchen] * [for|,|back in|be back in] {d:duration}',
         '[i will|i am|will] [be] back (in|after|within) [about] {d:minutes} $',
         '^ (away|afk|out|gone|brb) [for] {d:duration} $',
+        '{d:duration} [for the] (round trip|there and back|return trip) ',
+        '^ [i am] (popping|nipping|heading|going|off|running|stepping|ducking|dashing|driving) [out|off|over|down|round|up] to {what:thing} {d:duration} [tops|max|at most|$] ',
         '(be|gone|away|out) for {d:duration} $',
       ],
       (match) => {

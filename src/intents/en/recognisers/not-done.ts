@@ -37,9 +37,9 @@ export const notDone: Recogniser = {
     ),
     ...phrases(
       [
-        '{who:thing} (is|are|has|have|was|did) not [quite|yet|been|all|fully|even|nearly|really|anywhere near|gone|come|quite yet|finished] (done|ready|in|out|made|finished|cooked|started|resting|carved|on|{verb:word}) [yet|in the oven|of the oven|cooking|$]',
         '(i|we) (have|did|had) not [yet|even] (put|got|stuck|slid|popped|taken|gotten) {who:thing} (in|out|on) [yet|$] ',
         '(i|we) have yet to {verb:word} [the|up|my|our] {who:thing} [in|out|on|$] $',
+        '{who:thing} (is|are|has|have|was|did) not [quite|yet|been|all|fully|even|nearly|really|anywhere near|gone|come|quite yet|finished] (done|ready|in|out|made|finished|cooked|started|resting|carved|on|{verb:word}) [yet|in the oven|of the oven|cooking|$]',
         '(i|we) (have|did|had) not [yet|even|finished|started|got round to|put|quite|actually|had time to] {verb:word} [the|up] [{who:thing}] [in|out|on] [yet|$]',
         '(do not|not) (put|take|turn|start|pull|get) {who:thing} (in|out|on|off) [yet|$]',
         '^ [no ,|no] not (yet|done|quite|done yet|finished|ready|quite yet|just yet|quite done|ready yet) $',

@@ -1,5 +1,6 @@
 /** How it is set up: pan, rack, foil, probe, fan, shelf, oven. */
 import type { Recogniser } from '../../recogniser.ts';
+import { dishNamed } from '../frames/dinner.ts';
 import { phrases } from '../vocabulary.ts';
 
 export const setup: Recogniser = {
@@ -110,7 +111,9 @@ export const setup: Recogniser = {
           /(middle|top|bottom|lower|upper|lowest|centre|center|second) (?:shelf|rack|rung|runner)/.exec(
             match.line,
           )?.[1] ?? /shelf in (?:the )?(middle|top|bottom|centre|center)/.exec(match.line)?.[1];
-        return shelf ? { intent: 'report-setup', shelf } : undefined;
+        return shelf && !dishNamed(match.line.replaceAll('|', ''), match)
+          ? { intent: 'report-setup', shelf }
+          : undefined;
       },
     ),
     ...phrases(
@@ -121,7 +124,9 @@ export const setup: Recogniser = {
         const which = /(top|bottom|upper|lower|left|right|small|big|main|second) oven/.exec(
           match.line,
         )?.[1];
-        return which ? { intent: 'report-setup', oven: which } : undefined;
+        // "popped the gratin in the bottom oven" is of the gratin.
+        const side = dishNamed(match.line.replaceAll('|', ''), match);
+        return which && !side ? { intent: 'report-setup', oven: which } : undefined;
       },
     ),
   ],

@@ -58,7 +58,13 @@ const plain: readonly (readonly [readonly string[], Meaning])[] = [
     ],
     { intent: 'ask-time-left' },
   ],
-  [['^ (why|how come) $'], { intent: 'ask-why' }],
+  [
+    [
+      '^ (why|how come) $',
+      '^ [so|and|but] what (happens|would happen|will happen|changes) (if|when) {y:rest} $',
+    ],
+    { intent: 'ask-why' },
+  ],
   [
     [
       '^ (and then|what then|then what|and after that|what after that|next what|what next i do|now what to do|what to do now|now what do i do) $',
@@ -104,6 +110,10 @@ const plain: readonly (readonly [readonly string[], Meaning])[] = [
   ],
   [
     [
+      '^ is (that|it|this) [going to be|be] (a problem|a disaster|bad|normal|serious|the end of the world|a big deal|right|as it should be) [then|for it|$] $',
+      '^ (does|will|would) (that|it) matter [much|at all|$] $',
+      '^ (that|it|this) is (all right|ok|fine|normal) (is not it|is it not|right|yes|is it) $',
+      '^ (is|are|should) (it|@it|they|the {what:thing}) [supposed to|meant to] [be|look] (this|that|so) (dark|pale|brown|black|soft|hard|pink|grey|wet|dry|slow|smoky|noisy|small|big|quiet) [already|yet|by now] [{y:rest}] $',
       '^ how is (the|our|my) (roast|joint|meat|beef|lamb|pork|bird|dinner) [doing|going|looking|coming along|$] $',
       '^ [is] (everything|all|things) [all] (good|ok|fine|on time|on track|on schedule|in order|under control|going well|going ok|going to plan|as planned|well) [so far|still] $',
       '^ (are|is) (we|i|everything|it|dinner|things) [still|all|running|going] (on|to|up to|ahead of|behind) [the] (schedule|plan|track|time|target) $',
@@ -148,6 +158,8 @@ const plain: readonly (readonly [readonly string[], Meaning])[] = [
   ],
   [
     [
+      '^ what (if|happens if|do i do if|do we do if|should i do if|should we do if|can i do if|would i do if|am i to do if) (it|@it|dinner|the roast|they|the guests|everything|the power|the electric|the electricity|i|we) (is|are|gets|get|goes|finishes|comes|come|cuts|has|hits|turn|turns|run|runs|miss|want|arrive|arrives|are running) [{y:rest}] $',
+      '^ what (do|should|would|can|could) (i|we) do (if|when|about) {y:rest} $',
       '^ what (would|do|can|could) you (suggest|do|recommend|advise|propose) [about it|about that|now|instead|here|then] $',
       '^ (can|could) (it|this|that|dinner|the roast|the meat|the joint|anything) [still] be (saved|rescued|fixed|salvaged|done|sorted) [about it|$] $',
       '^ (can|could) (we|i) [still] (catch up|speed [it] up|speed things up|make up [the] time|make it up|buy [some] time|slow it down|hold it|stretch it|hurry it up) [at all|somehow|$] $',
@@ -179,6 +191,7 @@ const plain: readonly (readonly [readonly string[], Meaning])[] = [
       'who gets the (ends|end|well done|rare) [*]',
       'how do i carve it for (them|everyone|everybody)',
       'how many (mouths|people|guests) [to feed|are coming|$]',
+      'what (number|numbers|headcount|head count|count) (did i|have i|do you|am i|have you) [*] (guests|people|heads|dinner|for) ',
     ],
     { intent: 'ask-guests' },
   ],

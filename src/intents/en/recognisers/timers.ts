@@ -30,6 +30,7 @@ export const timers: Recogniser = {
         '(in|after) {minutes:duration} (remind me|tell me|give me a @alarm|shout|let me know|nudge me|call me) [(to|about|for|that) [the] {l3:thing} $]',
         '(remind me|tell me|nudge me) (to|about|of) [the] {l3:thing} in {minutes:duration}',
         '(time|count|count down) [me] {minutes:duration}',
+        '(set|start|make|give me|put on|do) (another|a new|a fresh|a second|one more) [one] (for|of|at) {minutes:duration} [for [the] {l3:thing} $]',
         '{minutes} timer [for [the] {l3:thing} $]',
         '(set|give me|put|i want|start) {minutes:duration} (for|on) [the|my] {l3:thing} $',
         'time (the|my|these) {l3:thing} [for] {minutes:duration} $',
