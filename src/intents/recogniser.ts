@@ -75,6 +75,17 @@ export class Match {
     return new Match({ ...this.parts, groups });
   }
 
+  /** The same slots in another wording of the clause. */
+  withLine(line: string): Match {
+    return new Match({ ...this.parts, line });
+  }
+
+  /** The meal's time that a mark shows, if it shows one. */
+  mealTimeOf(mark: string): string | undefined {
+    const face = faceOf(this.quantityOfMark(mark));
+    return face && mealTime(face, this.context);
+  }
+
   /** The marks in the clause whose letter is one of these, in order. */
   marks(letters: string): string[] {
     return [...this.line.matchAll(/<([a-z])\d+>/g)]

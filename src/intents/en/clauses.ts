@@ -29,7 +29,12 @@ export function clausesOf(
     const { tokens: told, minutesAgo, at: happened } = withoutMoment(part, quantities);
     const bare = withoutPoliteness(greeting.test(lineOf(told)) ? told : trimmed(told));
     part = [];
-    if (bare.length === 0) {
+    const timed =
+      minutesAgo !== undefined &&
+      /^(oh |it )?(must be|must have been|it is|that is|it was|that was|was|been|it would be|would be) $/.test(
+        lineOf(bare),
+      );
+    if (bare.length === 0 || timed) {
       // "it's out, five minutes ago": said of what came before.
       const last = clauses.at(-1);
       if (last && minutesAgo !== undefined) last.minutesAgo ??= minutesAgo;

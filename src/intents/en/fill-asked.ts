@@ -11,7 +11,8 @@ const aboutOf = (match: Match): { about?: string } => {
 };
 
 const topicSlot = (match: Match): { topic?: string } => {
-  const topic = topicOf(match);
+  // What was asked stands in the words themselves, where nothing in them is named by a card.
+  const topic = topicOf(match) ?? spoken(match);
   return topic ? { topic } : {};
 };
 

@@ -5,12 +5,13 @@
  */
 import type { HeardOf, Intent } from '../../kitchen/heard.ts';
 import { comingTime, mealTime, minutesUntil, timeAfter } from '../moment.ts';
-import { nameIn } from '../names.ts';
+import { nameIn, stemOf, stemsOf } from '../names.ts';
 import { faceOf, type Match, type Meaning, numberOf } from '../recogniser.ts';
 import { persons } from './addressed.ts';
+import { commonWords } from './common-words.ts';
 import { dishesNamed, dishNamed } from './frames/dinner.ts';
 import { peopleOnly } from './frames/notes.ts';
-import { hourMark, labelOf, minutesIn, tableAt } from './frames/time.ts';
+import { hourMark, minutesIn, tableAt, timedLabel } from './frames/time.ts';
 import { after, holds } from './frames/words.ts';
 import { donenessOf } from './recognisers/doneness.ts';
 import { inStep } from './recognisers/events.ts';
@@ -56,20 +57,41 @@ function minutesOf(match: Match): number | undefined {
   const until = face ? faceOf(match.quantityOfMark(face)) : undefined;
   if (until) return minutesUntil(comingTime(until, match.context), match.context);
   const bare = count(match);
-  return bare !== undefined && bare > 1 ? bare : undefined;
+  if (bare !== undefined && bare > 1) return bare;
+  // "off for a bath, fifteen minutes I won't be here": said once, in another clause.
+  const spans = match.whole.match(/<d\d+>/g) ?? [];
+  const once = spans.length === 1 ? match.quantityOfMark(spans[0]!) : undefined;
+  return once?.kind === 'duration' ? once.minutes : undefined;
 }
 
 function personIn(match: Match): string | undefined {
   const said = peopleOnly.exec(` ${match.line}`)?.[1];
   if (said) return said;
   const words = match.line.trim().split(' ');
-  return words.find((word) => persons.test(word)) ?? nameAtStart(words);
+  return (
+    words.find((word) => persons.test(word)) ?? properNameIn(words, match) ?? nameAtStart(words)
+  );
 }
 
 const notNames =
   /^(i|we|it|that|this|there|they|he|she|you|the|a|an|my|our|one|two|some|no|not|is|are|can|will|got|put|with|for|and|have|everyone|everybody|someone|somebody|after|before|when|while|if|so|but|then|now|right|god|nobody|only|also|please|make|do|add)$/;
 const nameAtStart = (words: readonly string[]): string | undefined =>
   words.slice(0, 3).find((word) => /^[a-z]{2,}$/.test(word) && !notNames.test(word));
+
+/** A word that is nobody's but a name's: not common, no dish, no thing of the cards, no verb's form. */
+function properNameIn(words: readonly string[], match: Match): string | undefined {
+  const { dishes, ingredients, tools, cuts } = match.context.lexicon;
+  return words.find(
+    (word) =>
+      /^[a-zà-ÿ]{3,}$/.test(word) &&
+      !notNames.test(word) &&
+      !commonWords.has(word) &&
+      !/(ing|ed)$/.test(word) &&
+      ![...dishes, ...ingredients, ...tools, ...cuts].some((thing) =>
+        thing.names.some((name) => stemsOf(name).includes(stemOf(word))),
+      ),
+  );
+}
 
 const participle = /(ed|ing|en)$|^(cut|strung|made|tied|beaten|done|set|glaze|carve|baste)$/;
 
@@ -127,7 +149,10 @@ const troubles: readonly (readonly [RegExp, HeardOf<'report-trouble'>['trouble']
   [/ (burnt|burned|burning|charred|scorched|black|blackened|cremated) /, 'burnt'],
   [/ (salt|salty) /, 'too-salty'],
   [/ (raw|undercooked|underdone|bleeding|bloody|pink) /, 'undercooked'],
-  [/ (overcooked|overdone|overshot|dry|dried|past|too far|over) /, 'overcooked'],
+  [
+    / (overcooked|overdone|overshot|dry|dried|past|too far|over|too well done|too long|leather|boot|well done|cardboard|sawdust) /,
+    'overcooked',
+  ],
   [/ (grey|gray) /, 'grey'],
   [/ (tough|chewy|leather|boots) /, 'tough'],
   [/ (cold) /, 'gone-cold'],
@@ -315,12 +340,15 @@ const minutes = (
     return {
       intent,
       minutes: value,
-      ...labelOf(
+      ...timedLabel(
         match,
         / (?:for|on|about|of|check) (?:the |my |those )?([a-z]+(?: [a-z]+)?) | time the ([a-z]+) /,
       ),
     };
-  const sooner = holds(match, / (earlier|sooner|early|forward|ahead|before|up|quicker) /);
+  const sooner =
+    holds(match, / (earlier|sooner|early|forward|ahead|quicker) /) ||
+    (holds(match, / (before|up) /) &&
+      !holds(match, / (more|another|extra|need|late|held up|wait) /));
   return { intent, minutes: sooner ? -value : value };
 };
 
@@ -344,7 +372,10 @@ export const fillTold: Fill = {
     const state =
       firstOf(match, [
         [/ (seated|sat|sitting|table|seats?) /, 'seated'],
-        [/ (half|some|most|few|first|couple|part|start|starting|one) /, 'partly-arrived'],
+        [
+          / (half|some|most|few|first|couple|part|start|starting|one|so far|still|missing|out of|except|bar|but|apart) /,
+          'partly-arrived',
+        ],
       ] as const) ?? (value === undefined ? 'arrived' : 'partly-arrived');
     return { intent: 'report-guests', state, ...(value === undefined ? {} : { count: value }) };
   },
@@ -371,11 +402,17 @@ export const fillTold: Fill = {
   'drop-dish': (match) =>
     dishesNamed(match.line, match).map((dish) => ({ intent: 'drop-dish', dish })),
   'set-units': (match) => {
-    const temperature = firstOf(match, [
+    const wanted = match.withLine(
+      match.line.replace(
+        /\b(no more|not|instead of|rather than|enough of|tired of|without|drop the|drop|from|no notion of|stop (?:with|using|giving me)) (?:the |in |with )?\w+ /g,
+        '',
+      ),
+    );
+    const temperature = firstOf(wanted, [
       [/ (celsius|metric|degrees c|c) /, 'C'],
       [/ (fahrenheit|imperial|degrees f|f) /, 'F'],
     ] as const);
-    const weight = firstOf(match, [
+    const weight = firstOf(wanted, [
       [/ (kilos|metric|grams) /, 'kg'],
       [/ (pounds|imperial) /, 'lb'],
     ] as const);
@@ -443,7 +480,8 @@ export const fillTold: Fill = {
   'set-timer': (match) => minutes('set-timer', match),
   'cancel-timer': (match) => ({
     intent: 'cancel-timer',
-    ...labelOf(match, / (?:for|on) (?:the )?([a-z]+) |(?:the|my) ([a-z]+) (?:timer|alarm) /),
+    ...(minutesIn(match) === undefined ? {} : { minutes: minutesIn(match)! }),
+    ...timedLabel(match, / (?:for|on) (?:the )?([a-z]+) |(?:the|my) ([a-z]+) (?:timer|alarm) /),
   }),
   watch: (match) => {
     const one = measured(match);
@@ -452,19 +490,25 @@ export const fillTold: Fill = {
   correct: (match) => {
     const one = measured(match);
     const span = minutesIn(match);
+    if (match.minutesAgo !== undefined) return { intent: 'correct', minutesAgo: match.minutesAgo };
+    const face = match.marks('c').length === 1 ? match.mealTimeOf(match.marks('c')[0]!) : undefined;
+    if (face && !one) return { intent: 'correct', time: face };
     if (span !== undefined) return { intent: 'correct', minutes: span };
     if (!one) return undefined;
     if (holds(match, / (people|guests|of us|heads) /))
       return { intent: 'correct', count: one.number('temperature') };
+    if (/ (bones?|ribs?) /.test(` ${match.whole}`) && one.number('temperature') < 9)
+      return { intent: 'correct', bones: one.number('temperature') };
     return { intent: 'correct', ...one.temperature('temperature') };
   },
   choose: (match) => {
     // The one of "the second one" is no number.
     const option =
       firstOf(match, [
-        [/ (first|1st|a) /, 1],
-        [/ (second|2nd|b|middle|latter) /, 2],
-        [/ (third|3rd|c) /, 3],
+        [/ not (the )?first /, 2],
+        [/ (first|1st|option a|plan a|former|top) /, 1],
+        [/ (second|2nd|option b|plan b|middle|latter|other) /, 2],
+        [/ (third|3rd|option c|plan c) /, 3],
         [/ (fourth|4th) /, 4],
       ] as const) ?? count(match);
     return option === undefined ? undefined : { intent: 'choose', option };

@@ -113,12 +113,78 @@ function oneTrouble(heard: readonly Placed[]): Placed[] {
       meaning.intent !== 'report-trouble' ||
       !(
         (named && meaning.trouble === 'other') ||
+        (meaning.trouble === 'grey' &&
+          heard.some(
+            (one) =>
+              one.meaning.intent === 'report-trouble' && one.meaning.trouble === 'overcooked',
+          )) ||
         (ovenOut && meaning.trouble === 'gone-cold' && meaning.step === undefined)
       ),
   );
 }
 
 /** "no creme fraiche, would yogurt work": what is asked is the matter, the lack its reason. */
+function besideSubstance(heard: readonly Placed[], { expecting }: ReadContext): Placed[] {
+  const substance = (one: Placed): boolean =>
+    !manners.test(one.meaning.intent) &&
+    !/^(undo|start-over|quiet|unclear)$/.test(one.meaning.intent);
+  return heard.filter((one, at) => {
+    const { meaning } = one;
+    const others = heard.filter((_, index) => index !== at).filter(substance);
+    if (others.length === 0) return true;
+    // A frame's guess at the talk itself, or at a step nobody named, is colour beside a report.
+    if (one.framed && /^(undo|start-over|quiet|resume|pause|repeat)$/.test(meaning.intent))
+      return false;
+    const bare =
+      (meaning.intent === 'report-done' || meaning.intent === 'report-not-done') &&
+      meaning.step === undefined;
+    if (bare && one.framed) return false;
+    // "well done, no pinker than that": the note or the wish was said.
+    const last = heard[at - 1]?.meaning;
+    if (
+      meaning.intent === 'set-doneness' &&
+      last?.intent === 'note-guest' &&
+      last.need === 'doneness'
+    )
+      return false;
+    // "vegetarian, no meat no egg" lacks nothing.
+    if (meaning.intent === 'lack' && last?.intent === 'note-guest')
+      return !/^(meat|beef|egg|eggs|fish|dairy|milk|butter|cheese|gluten|nuts|pork|pink)/.test(
+        meaning.thing,
+      );
+    if (meaning.intent === 'lack' && last?.intent === 'report-guests') return false;
+    if (meaning.intent === 'report-setup' && last?.intent === 'report-oven' && last.mode === 'fan')
+      return !(meaning.fan === true && Object.keys(meaning).length === 2);
+    // One step is told once: "plated and on the table".
+    if (
+      'step' in meaning &&
+      last !== undefined &&
+      'step' in last &&
+      meaning.step !== undefined &&
+      last.step === meaning.step &&
+      last.intent === 'report-done' &&
+      meaning.intent === 'report-started'
+    )
+      return false;
+    if (
+      expecting === 'choice' &&
+      one.framed &&
+      heard.some((other) => other.meaning.intent === 'choose') &&
+      /^(undo|set-doneness|report-)/.test(meaning.intent)
+    )
+      return false;
+    return true;
+  });
+}
+
+/** "we're bringing it forward to medium, medium well I suppose": of two wishes the last, unless it only denies. */
+function lastWish(heard: readonly Placed[]): Placed[] {
+  const wishes = heard.filter(({ meaning }) => meaning.intent === 'set-doneness');
+  if (wishes.length < 2) return [...heard];
+  const kept = wishes.findLast((one) => !/ (no|not|never) /.test(lineIn(one))) ?? wishes.at(-1);
+  return heard.filter((one) => !wishes.includes(one) || one === kept);
+}
+
 function askedForLack(heard: readonly Placed[]): Placed[] {
   return heard.filter(
     (one, at) =>
@@ -197,7 +263,9 @@ function unitOfReading(heard: readonly Placed[]): Placed[] {
       one.meaning.intent === 'set-units' &&
       one.meaning.temperature !== undefined &&
       one.meaning.weight === undefined &&
-      (last?.meaning.intent === 'report-reading' || last?.meaning.intent === 'report-oven') &&
+      (last?.meaning.intent === 'report-reading' ||
+        last?.meaning.intent === 'watch' ||
+        last?.meaning.intent === 'report-oven') &&
       last.meaning.temperature !== undefined &&
       one.clause !== undefined &&
       one.clause.tokens.length <= 3
@@ -397,6 +465,8 @@ export const refiners: readonly Refiner[] = [
   fanOfOven,
   askedForLack,
   oneTrouble,
+  besideSubstance,
+  lastWish,
   headsOnce,
   withoutEchoes,
   asWished,

@@ -11,6 +11,9 @@ export function subject(match: Match): string | undefined {
   const dish = dishNamed(match.line, match);
   if (dish) return dish;
   if (holds(match, / (pull|come out|take it out|comes out|coming out) /)) return 'pull';
+  if (holds(match, / oven /) && holds(match, / (temperature|hot|heat|degrees|set|gas|mark) /))
+    return 'oven';
+  if (holds(match, / (sear|searing|browning) /)) return 'sear';
   if (holds(match, / (rest|resting) /)) return 'rest';
   if (holds(match, / (carve|carving) /)) return 'carve';
   if (holds(match, / (dinner|supper|lunch|eat|eating|table|serve) /)) return 'dinner';

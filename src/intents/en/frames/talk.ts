@@ -27,7 +27,7 @@ const talk: readonly { meaning: Meaning; words: readonly RegExp[]; not?: RegExp 
     words: [
       / (quiet|silence|silent|hush|shush|mute|shut|zip|peace|schtum|talk less|less talk|be still|keep it down|leave me (alone|be)|pipe down) /,
     ],
-    not: / (unmute|not quiet|kids|boys|girls|shut the (door|oven)|door|oven|street|neighbour|neighbours|window|it is (very |so |too )?quiet|cul|area|night|place) /,
+    not: / (unmute|not quiet|kids|boys|girls|shut the (door|oven)|door|oven|shop|shops|store|butcher|butchers|street|neighbour|neighbours|window|it is (very |so |too )?quiet|cul|area|night|place) /,
   },
   {
     meaning: { intent: 'quiet' },

@@ -1,6 +1,8 @@
 /** Frames of hours and minutes: when dinner is, how far it moves, timers, absences. */
 import { comingTime, mealTime, minutesUntil, timeAfter } from '../../moment.ts';
+import { stemOf, stemsOf } from '../../names.ts';
 import { type Frame, faceOf, type Match, type Meaning } from '../../recogniser.ts';
+import { meansRoast } from '../steps.ts';
 import { after, before, callWords, guestWords, holds, mealWords, otherUnits } from './words.ts';
 
 const telling = ['statement', 'request', 'intention'] as const;
@@ -124,7 +126,10 @@ export const timerFrame: Frame = {
       return {
         intent: 'cancel-timer',
         ...(minutes === undefined ? {} : { minutes }),
-        ...labelOf(match, / (?:for|on) (?:the )?([a-z]+) |(?:the|my|^) ?([a-z]+) (?:timer|alarm) /),
+        ...timedLabel(
+          match,
+          / (?:for|on) (?:the )?([a-z]+) |(?:the|my|^) ?([a-z]+) (?:timer|alarm) /,
+        ),
       };
     if (match.marks('tw').length > 0 || holds(match, / (later|late|behind|ago|went|been) /))
       return undefined;
@@ -140,7 +145,7 @@ export const timerFrame: Frame = {
     return {
       intent: 'set-timer',
       minutes: wait,
-      ...labelOf(
+      ...timedLabel(
         match,
         / (?:for|on|about|of|check) (?:the |my |those )?([a-z]+(?: [a-z]+)?) | time the ([a-z]+) /,
       ),
@@ -159,7 +164,7 @@ function bareMinutes(match: Match): number | undefined {
     : undefined;
 }
 
-export function labelOf(match: Match, shape: RegExp): { label?: string } {
+function labelOf(match: Match, shape: RegExp): { label?: string } {
   const found = shape.exec(` ${match.line.replaceAll(/<\w+>/g, ',')}`);
   const label = (found?.[1] ?? found?.[2])?.replace(/ (in|for|at|to|is|are|from)$/, '');
   return label && !/^(the|a|me|it|that|in|clock|for)$/.test(label) ? { label } : {};
@@ -204,3 +209,21 @@ export const awayFrame: Frame = {
       : undefined;
   },
 };
+
+/** What a timer is of: as its words lead up to it, else the dish or thing that is named beside it. */
+export function timedLabel(match: Match, shape: RegExp): { label?: string } {
+  const { dishes, ingredients } = match.context.lexicon;
+  const named = match.line
+    .trim()
+    .split(' ')
+    .find(
+      (word) =>
+        word.length > 3 &&
+        !meansRoast(word) &&
+        [...dishes, ...ingredients].some((thing) =>
+          thing.names.some((name) => stemsOf(name).at(-1) === stemOf(word)),
+        ),
+    );
+  const led = labelOf(match, shape);
+  return named && !led.label?.includes(named) ? { label: named } : led;
+}

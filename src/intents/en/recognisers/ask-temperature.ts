@@ -4,6 +4,14 @@ import { dishNamed } from '../frames/dinner.ts';
 import { phrases } from '../vocabulary.ts';
 import { about, degrees } from './subjects.ts';
 
+/** The oven and the sear have temperatures of their own. */
+const of = (line: string): string | undefined =>
+  / (sear|searing|browning) /.test(` ${line}`)
+    ? 'sear'
+    : / oven /.test(` ${line}`) && !/ (out of|from|leave|take) (the )?oven /.test(` ${line}`)
+      ? 'oven'
+      : undefined;
+
 export const askTemperature: Recogniser = {
   name: 'ask-temperature',
   moods: ['question'],
@@ -23,7 +31,7 @@ export const askTemperature: Recogniser = {
       ],
       (match) => ({
         intent: 'ask-temperature',
-        about: dishNamed(match.line, match),
+        about: dishNamed(match.line, match) ?? of(match.line),
         ...about(match),
         ...degrees(match),
       }),

@@ -29,7 +29,7 @@ const dangers: readonly Danger[] = [
       / (fire|flames|flame|flaming|ablaze|alight|blaze|blazing|inferno) /,
       / (pan|oven|cooker|fat|grease|oil|towel|tea towel|cloth|glove|gloves|mitt|hob|stove|grill|kitchen|tray|tin|it|curtain|curtains|sleeve|apron|paper|parchment|foil|dripping|drippings|roast|joint|meat|real|everywhere|help|quick|fast|here|extractor|hood|bin|toaster|skillet|burner|something|put it out|have a|have got a) /,
     ],
-    not: / (fire (alarm|station|brigade|drill|place|pit|works|it up|her up|up|extinguisher|engine|truck|away|wood)|fire up|camp|open fire|over (a|the) (fire|flame)|on the fire (now|for|since)|(low|high|medium|full|small|gentle|big|lower|lowest|blue|gas|naked|bring|turn|turned|higher|slow) (the |a )?(flame|flames|fire)|flames? (down|up|low|high|lower|higher)|is the fire|by the fire|front of the fire|light the|lit the|old flame|candle|candles|under fire|fire is lit|sat|sitting|logs|frying pan into|in the fire|cosy|chestnuts|bonfire|bbq|barbecue|put (it|them|the \w+) on the fire|cook on fire) /,
+    not: / (hang fire|fire away|fire (alarm|station|brigade|drill|place|pit|works|it up|her up|up|extinguisher|engine|truck|away|wood)|fire up|camp|open fire|over (a|the) (fire|flame)|on the fire (now|for|since)|(low|high|medium|full|small|gentle|big|lower|lowest|blue|gas|naked|bring|turn|turned|higher|slow) (the |a )?(flame|flames|fire)|flames? (down|up|low|high|lower|higher)|is the fire|by the fire|front of the fire|light the|lit the|old flame|candle|candles|under fire|fire is lit|sat|sitting|logs|frying pan into|in the fire|cosy|chestnuts|bonfire|bbq|barbecue|put (it|them|the \w+) on the fire|cook on fire) /,
   },
   {
     kind: 'fire',
@@ -92,7 +92,7 @@ const dangers: readonly Danger[] = [
       / (fell|fallen|slipped|tripped|tumble|tumbled|gone over|had a fall|took a fall|took a tumble|fallen over) /,
       / (floor|over|down|stairs|step|steps|ladder|chair|stool|off|tumble|hurt|leg|hip|back|fall|head|wet|badly|can not get up|tiles|water|oil) /,
     ],
-    not: / (asleep|in love|behind|out with|apart|for it|power|price|temperature|probe|thermometer|the (roast|tray|joint|meat|tin|pan|potatoes|gravy) (fell|slipped|has fallen|slid)|it (fell|slipped|has fallen)|breaker|fuse|switch|my mind|her mind|over him|off the wagon|down <|to <|roast|joint|tray|potatoes|meat) /,
+    not: / (asleep|in love|behind|schedule|off track|out with|apart|for it|power|price|temperature|probe|thermometer|the (roast|tray|joint|meat|tin|pan|potatoes|gravy) (fell|slipped|has fallen|slid)|it (fell|slipped|has fallen)|breaker|fuse|switch|my mind|her mind|over him|off the wagon|down <|to <|roast|joint|tray|potatoes|meat) /,
   },
   {
     kind: 'choking',

@@ -6,12 +6,14 @@ import { phrases } from '../vocabulary.ts';
 export function donenessOf(words: string): Doneness | undefined {
   if (
     /medium( |-)?rare|between rare and medium|between medium and rare|pink|blush/.test(words) &&
-    !/no pink|not pink/.test(words)
+    !/no pink|not pink|no pinker|not? (take|eat|want|like|do) pink|squeamish about|(does|do|will|can) not (take|eat|want|like|do|stand|stomach) (it |any )?(pink|rare|blood)|medium( |-)?well|fully cooked|without pink|any pink/.test(
+      words,
+    )
   )
     return 'medium-rare';
   if (/medium( |-)?well/.test(words)) return 'medium-well';
   if (
-    /cremated|incinerated|burnt to a crisp|well( |-)?done|well cooked|cooked through|no pink|all the way through|no blood/.test(
+    /cremated|incinerated|burnt to a crisp|fully cooked|cooked right through|(does|do|will|can) not (take|eat|want|like|do|stand|stomach) (it |any )?(pink|rare|blood)|squeamish about pink|well( |-)?done|well cooked|cooked through|no pink|all the way through|no blood/.test(
       words,
     )
   )

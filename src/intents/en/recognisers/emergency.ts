@@ -21,6 +21,9 @@ export const emergency: Recogniser = {
         'the (fat|grease|oil) (ignited|has ignited|went up)',
       ],
       (match) =>
+        / (hang fire|fire away|open fire|on fire (this|that|today|tonight|season|lately)) /.test(
+          ` ${match.line}`,
+        ) ||
         notHere.test(` ${match.line}`) ||
         / was on fire /.test(` ${match.line}`) ||
         /^(he|she|they) (is|are) on fire /.test(match.line) ||
@@ -74,7 +77,7 @@ export const emergency: Recogniser = {
       ],
       (match) =>
         notHere.test(` ${match.line}`) ||
-        /behind|breaker|fuse|switch|electric|circuit|asleep|short|in love|for it|fell for|pudding|puds?\b|yorkshire|souffle|cake|sponge|meringue|pavlova|pastry|crust|batter|bread|dough|popover|rain|snow|price|power|probe|thermometer|roast|tray|potatoes|meat|it has|^it |temperature|number/.test(
+        /behind|schedule|off track|slipped (on|by|a bit|too)|<d\d+> (i have )?slipped|i have slipped|breaker|fuse|switch|electric|circuit|asleep|short|in love|for it|fell for|pudding|puds?\b|yorkshire|souffle|cake|sponge|meringue|pavlova|pastry|crust|batter|bread|dough|popover|rain|snow|price|power|probe|thermometer|roast|tray|potatoes|meat|it has|^it |temperature|number/.test(
           match.line,
         )
           ? undefined

@@ -64,6 +64,10 @@ function onlyDishes(words: string, match: Match): boolean {
   );
 }
 
+/** Words that name nothing to eat. */
+const nothings =
+  / (it|them|they|we|you|i|he|she|put|down|yet|ones?|kindly|could|would|should|wait|insists?|goes|without|saying|thanks|maybe|sure|my|husband|wife|mum|dad|kids|everyone|everybody|loves?|likes?|wants?|because|much|again|later|there|here|possible|sorry|obviously|naturally|course|usual|what|how|when|why|who|too) /;
+
 const partsOf = (match: Match): string[] =>
   match.whole
     .split(/ , | and | plus /)
@@ -134,7 +138,10 @@ const addDish = (match: Match): Meaning[] | undefined => {
   const known = names.map((name) => menuDishIn(name, match));
   if (
     names.length === 0 ||
-    names.some((name, at) => known[at] === undefined && isIngredientOnly(name, match)) ||
+    names.some(
+      (name, at) =>
+        known[at] === undefined && (isIngredientOnly(name, match) || nothings.test(` ${name} `)),
+    ) ||
     (known.every((id) => id === undefined) &&
       !names.every((name) => isAdded(name, match)) &&
       !/(with it|with that|as a side|on the side|as well|alongside|to go with|side of|for the side|to the (menu|plan|list|dinner|meal))/.test(
@@ -217,7 +224,10 @@ export const menu: Recogniser = {
         if (ids.some((id) => id === undefined)) {
           return continues === 'add-dish' &&
             names.every(
-              (name) => name.split(' ').length <= 3 && !/^(that|it|is|no|yes|i|we)\b/.test(name),
+              (name) =>
+                name.split(' ').length <= 3 &&
+                !/^(that|it|is|no|yes|i|we)\b/.test(name) &&
+                !nothings.test(` ${name} `),
             ) &&
             !stepIn(words, match.context)
             ? names.map((name, at) => ({

@@ -1,5 +1,6 @@
 /** Timers, set and cancelled. */
 import type { Recogniser } from '../../recogniser.ts';
+import { timedLabel } from '../frames/time.ts';
 import { phrases } from '../vocabulary.ts';
 
 export const timers: Recogniser = {
@@ -17,7 +18,7 @@ export const timers: Recogniser = {
         const minutes = match.has('m') ? match.minutes('m') : undefined;
         return {
           intent: 'cancel-timer',
-          ...(label ? { label } : {}),
+          ...(label ? { label } : timedLabel(match, /(?!)/)),
           ...(minutes === undefined ? {} : { minutes }),
         };
       },
@@ -49,7 +50,7 @@ export const timers: Recogniser = {
         return {
           intent: 'set-timer',
           minutes,
-          ...(label && !/^(for|on|of|a)$/.test(label) ? { label } : {}),
+          ...(label && !/^(for|on|of|a)( |$)/.test(label) ? { label } : timedLabel(match, /(?!)/)),
         };
       },
     ),

@@ -25,6 +25,7 @@ export const watch: Recogniser = {
         `(i want|i need) (a shout|a call|telling|to be told) (when|once) ${reaches}`,
         '@tell (when|once|if|as soon as) [we|you] (hit|reach|get to|see) {temperature}',
         '(shout|call|holler|yell|beep|ping me) at {temperature}',
+        '(heads up|warning|wake me|be told|told|a shout|a nudge|a call|notice) [early|please|then] [,] (at|by) {temperature} ',
       ],
       watched,
     ),
