@@ -1,7 +1,8 @@
 /**
  * Reads every line aloud with espeak-ng and times it: each line of each card with its blanks filled, and
- * every reply and call of the session scripts. A breath is twelve seconds; longer lines are named, those
- * that were asked for as a list apart. `tsx scripts/read-aloud.ts [--cards] [FILE…]`, default all.
+ * every reply and call of the session scripts. Longer lines than a breath are named, those that were asked
+ * for as a list apart; one that was not asked for so fails, as does a voice that is not there or nothing to
+ * read. `tsx scripts/read-aloud.ts [--cards] [FILE…]`, default all.
  */
 import { spawnSync } from 'node:child_process';
 import { readdirSync } from 'node:fs';
@@ -9,8 +10,7 @@ import type { Card } from '../src/kitchen/card.ts';
 import { readScript, rehearseScript } from '../src/main/commands/rehearse.ts';
 import { cardsOf } from '../src/main/household.ts';
 import { faultSentence } from '../src/rehearsal/script.ts';
-
-const breathSeconds = 12;
+import { breathSeconds, secondsAloud } from '../src/reply/breath.ts';
 
 interface Line {
   where: string;
@@ -19,9 +19,8 @@ interface Line {
   list: boolean;
 }
 
-/** What is asked for as a list; and the first plan of a day, which answers everything told so far. */
-const listed = /^(ask-plan|ask-shopping|ask-guests|ask-options|ask-butcher)$/;
-const firstPlan = 'the-day';
+/** What is asked for as a list. */
+const listed = /^(ask-plan|ask-shopping|ask-guests|ask-options)$/;
 
 /** What a blank says in a usual household; the longest of its usual values. */
 const blanks: Record<string, string> = {
@@ -76,8 +75,7 @@ async function linesOfScript(file: string, cards: readonly Card[]): Promise<Line
     audience: {
       replied: (turn) => {
         const list = turn.heard.some((one) => listed.test(one.intent));
-        for (const { speech, key } of turn.replies)
-          lines.push({ where, speech, list: list || key.split(' ').includes(firstPlan) });
+        for (const { speech } of turn.replies) lines.push({ where, speech, list });
       },
       announced: ({ speech, kind }) =>
         void lines.push({ where: `${where} ${kind}`, speech, list: false }),
@@ -92,7 +90,9 @@ function secondsOf(speech: string): number {
     maxBuffer: 1 << 26,
   });
   if (voice.error) throw new Error('espeak-ng is not installed: apt-get install espeak-ng');
-  return (voice.stdout.length - 44) / (2 * 22_050);
+  const seconds = (voice.stdout.length - 44) / (2 * 22_050);
+  if (voice.status !== 0 || seconds <= 0) throw new Error(`espeak-ng said nothing of: ${speech}`);
+  return seconds;
 }
 
 const words = process.argv.slice(2);
@@ -119,6 +119,10 @@ const long = timed.filter((line) => line.seconds > breathSeconds);
 for (const { seconds, where, speech, list } of long)
   process.stdout.write(`${seconds.toFixed(1)} s${list ? ' (a list)' : ''}  ${where}: ${speech}\n`);
 const middle = timed[Math.floor(timed.length / 2)]?.seconds ?? 0;
+const over = long.filter((line) => !line.list).length;
+const off = Math.max(...timed.map((line) => line.seconds - secondsAloud(line.speech)));
 process.stdout.write(
-  `${timed.length} lines, half of them under ${middle.toFixed(1)} s; ${long.filter((line) => !line.list).length} over ${breathSeconds} s, and ${long.filter((line) => line.list).length} lists\n`,
+  `${timed.length} lines, half of them under ${middle.toFixed(1)} s; ${over} over ${breathSeconds} s, and ${long.length - over} lists; the estimate is short by ${off.toFixed(1)} s at most\n`,
 );
+if (timed.length === 0) throw new Error('There was nothing to read aloud.');
+process.exitCode = over > 0 ? 1 : 0;

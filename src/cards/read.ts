@@ -3,7 +3,15 @@
  * whatever is wrong. May not know of files on disk or of other cards.
  */
 
-import { type Document, type ErrorCode, isMap, isScalar, LineCounter, parseDocument } from 'yaml';
+import {
+  type Document,
+  type ErrorCode,
+  isMap,
+  isScalar,
+  LineCounter,
+  parseDocument,
+  type YAMLParseError,
+} from 'yaml';
 import { type Card, cardSchema } from '../kitchen/card.ts';
 import { danglingAlias } from './alias.ts';
 import { type CardError, type CardPath, fieldOf } from './error.ts';
@@ -28,7 +36,13 @@ export function readCard(text: string, file: string): ReadCard {
   };
   const place = (path: CardPath) => at(offsetOf(document, path), path);
   const broken = document.errors
-    .map((error) => ({ ...at(error.pos[0], []), sentence: unreadable(error.code) }))
+    .slice(0, 1 + document.errors.findIndex(({ code }) => throwsOffTheRest(code)) || undefined)
+    .map((error) => {
+      const opener = unclosedBefore(error, text);
+      return opener === undefined
+        ? { ...at(error.pos[0], []), sentence: unreadable(error.code) }
+        : { ...at(opener, []), sentence: 'what opens here is not closed: a bracket or a brace' };
+    })
     .filter((error, index, all) => all.findIndex((one) => one.line === error.line) === index);
   if (broken.length > 0) return { file, id: undefined, card: undefined, errors: broken, place };
   const alias = danglingAlias(document);
@@ -73,6 +87,18 @@ function offsetOf(document: Document, path: CardPath): number {
 
 const hasRange = (node: unknown): node is { range: [number, number, number] } =>
   typeof node === 'object' && node !== null && 'range' in node && Array.isArray(node.range);
+
+/** A line that is pushed in wrongly makes nonsense of those after it: they are not told. */
+const throwsOffTheRest = (code: ErrorCode): boolean =>
+  code === 'TAB_AS_INDENT' || code === 'BAD_INDENT';
+
+/** Where the bracket opens whose list runs on into the next field, if that is what is wrong. */
+function unclosedBefore({ code, message, pos }: YAMLParseError, text: string): number | undefined {
+  if (code !== 'BAD_INDENT' || !message.startsWith('Flow')) return undefined;
+  const before = text.slice(0, pos[0]);
+  const opener = Math.max(before.lastIndexOf('['), before.lastIndexOf('{'));
+  return opener < 0 ? undefined : opener;
+}
 
 /** What is wrong with the writing itself, before any field is looked at. */
 function unreadable(code: ErrorCode): string {

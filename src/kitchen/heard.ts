@@ -198,7 +198,12 @@ const slots = {
     unit: temperatureUnit.optional(),
   },
   /** `forgotten`: who has nothing noted, and what was never asked. */
-  'ask-guests': { about: z.enum(['forgotten']).optional() },
+  /** `eats`: what a guest may have of the menu, or of one dish. */
+  'ask-guests': {
+    about: z.enum(['forgotten', 'eats']).optional(),
+    who: z.string().optional(),
+    dish: z.string().optional(),
+  },
   /** Something on the shopping list is in the house. */
   have: { thing: z.string() },
   /** The table is not a household's. */

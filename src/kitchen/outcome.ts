@@ -54,7 +54,7 @@ export type Outcome =
   | { key: 'step-needed'; step: string }
   | { key: 'nothing-open' }
   | { key: 'roast-out'; presumed: readonly string[] }
-  | { key: 'trouble'; trouble: string; step?: string | undefined }
+  | { key: 'trouble'; trouble: string; step?: string | undefined; text: string }
   | { key: 'emergency'; kind: EmergencyKind }
   | { key: 'thing-had'; thing: string }
   | { key: 'public-noted' }

@@ -19,7 +19,12 @@ export interface Expected {
   searCelsius: number;
   roastCelsius: number;
   restLowMinutes: number;
+  /** The heat that was called last, where that call was of the oven alone and belongs to no step. */
+  ovenCalledCelsius?: number | undefined;
 }
+
+/** What a bare "done" answers where the last call was of the oven alone: a step of no card. */
+export const ovenCallStep = 'oven-call';
 
 export interface Context {
   id: string;

@@ -9,7 +9,7 @@ import {
 } from '../base/time.ts';
 import { celsiusOf, celsiusOfFahrenheit, fahrenheitOfGasMark } from '../base/units.ts';
 import { type Card, stepIdOf } from '../kitchen/card.ts';
-import { menuOf, roastCardOf } from '../kitchen/dinner.ts';
+import { type Dinner, menuOf, roastCardOf } from '../kitchen/dinner.ts';
 import type { NewFact } from '../kitchen/facts.ts';
 import type { HeardOf } from '../kitchen/heard.ts';
 import { type Context, type Decision, decided, said } from './context.ts';
@@ -72,7 +72,9 @@ export function stepMeant(
   const dish = wanted.split('.')[0];
   const ofDish = all.filter((one) => one.card.id === dish && one.card.card !== 'roast');
   const record = (id: string) => context.dinner.steps.get(id);
-  const open = ofDish.filter(
+  // Of a step for another way of cooking nobody speaks.
+  const planned = ofDish.filter((one) => context.expected.starts.has(one.id));
+  const open = (planned.length > 0 ? planned : ofDish).filter(
     (one) => record(one.id)?.doneAt === undefined && !record(one.id)?.skipped,
   );
   if (doing === 'start') return open.find((one) => one.one.oven) ?? open[0];
@@ -93,19 +95,29 @@ function twinOf<Of extends { one: Card['steps'][number] }>(
 
 /** The step that was called last and is not finished, or the first open one. */
 export function currentStep(context: Context): string | undefined {
-  const { dinner } = context;
-  const isDone = (id: string): boolean => {
-    const record = dinner.steps.get(id);
-    if (id === 'carve') return dinner.steps.get('serve')?.doneAt !== undefined;
-    return record?.doneAt !== undefined || record?.skipped === true;
-  };
+  const { dinner, expected } = context;
+  return lastCalled(dinner)?.step ?? expected.open.find((id) => !isFinished(dinner, id));
+}
+
+/** Carving ends when all are eating. */
+function isFinished(dinner: Dinner, id: string): boolean {
+  const record = dinner.steps.get(id);
+  if (id === 'carve') return dinner.steps.get('serve')?.doneAt !== undefined;
+  return record?.doneAt !== undefined || record?.skipped === true;
+}
+
+/** The call made last of a step that is not finished; a warning of one to come and a look ask for no "done". */
+export function lastCalled(dinner: Dinner): { step: string; at: number } | undefined {
   const called = [...dinner.calls.values()]
     .filter(
       (call) => call.step !== undefined && call.kind !== 'get-ready' && call.kind !== 'check-due',
     )
-    .filter((call) => !isDone(call.step as string))
+    .filter((call) => !isFinished(dinner, call.step as string))
+    // Of two calls in one minute, the one said last.
+    .reverse()
     .sort((a, b) => b.lastAt - a.lastAt);
-  return called[0]?.step ?? context.expected.open.find((id) => !isDone(id));
+  const [last] = called;
+  return last?.step === undefined ? undefined : { step: last.step, at: last.lastAt };
 }
 
 /** Earlier steps of the same dish are taken to be done when a later one is reported. */
@@ -282,10 +294,22 @@ export function reportStarted(heard: HeardOf<'report-started'>, context: Context
 
 export function reportDone(heard: HeardOf<'report-done'>, context: Context): Decision {
   const meant = stepMeant(heard.step, context, 'finish');
-  if (meant) return reportStep(meant, 'done', heard, context);
+  if (meant)
+    return reportStep(meant, hasOnlyBegun(meant, context) ? 'started' : 'done', heard, context);
   if (heard.step === undefined) return said({ key: 'nothing-open' });
   if (isMoment(heard.step)) return reportMoment(heard.step, happenedAt(heard, context), context);
   return said({ key: 'dish-unknown', dish: heard.step });
+}
+
+/** "Done", so soon after the call of what goes on by itself: the cook's part is done, and it has begun. */
+function hasOnlyBegun({ card, id }: { card: Card; id: string }, { dinner, now }: Context): boolean {
+  const step = card.steps.find((one) => stepIdOf(card, one) === id);
+  if (card.card === 'roast' || step?.hands !== 'start') return false;
+  if (dinner.steps.get(id)?.startedAt !== undefined) return false;
+  const called = [...dinner.calls.values()].find(
+    (call) => call.step === id && call.kind !== 'get-ready',
+  );
+  return called !== undefined && now < addMinutes(called.firstAt, step.minutes[0]);
 }
 
 /** Whether a dish was put in the oven and has not come out. */

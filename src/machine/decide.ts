@@ -8,7 +8,7 @@ import { celsiusOf } from '../base/units.ts';
 import { dinnerOf, missingOf } from '../kitchen/dinner.ts';
 import { type Fact, factVersion, type NewFact } from '../kitchen/facts.ts';
 import type { Heard, HeardOf } from '../kitchen/heard.ts';
-import { type Context, type Decision, decided, nothing, said } from './context.ts';
+import { type Context, type Decision, decided, nothing, ovenCallStep, said } from './context.ts';
 import { feedPublic, have, noteGuest } from './decide-days.ts';
 import { reportReading } from './decide-reading.ts';
 import {
@@ -166,12 +166,25 @@ function decideOne(heard: Heard, context: Context): Decision {
       return reportStarted(heard, context);
     case 'report-out':
       return reportOut(heard, context);
-    case 'report-done':
-      return reportDone(heard, context);
+    case 'report-done': {
+      const bare = heard.step === undefined || heard.step === ovenCallStep;
+      const celsius = bare ? context.expected.ovenCalledCelsius : undefined;
+      return celsius === undefined
+        ? reportDone(heard, context)
+        : reportOven(
+            {
+              intent: 'report-oven',
+              temperature: celsius,
+              unit: 'C',
+              text: heard.text,
+            },
+            context,
+          );
+    }
     case 'report-not-done':
-      return reportNotDone(heard, context);
+      return heard.step === ovenCallStep ? acknowledge(context) : reportNotDone(heard, context);
     case 'skip-step':
-      return skipStep(heard, context);
+      return heard.step === ovenCallStep ? acknowledge(context) : skipStep(heard, context);
     case 'report-trouble':
       return reportTrouble(heard, context);
     case 'emergency':
@@ -297,5 +310,6 @@ function reportTrouble(heard: HeardOf<'report-trouble'>, context: Context): Deci
     key: 'trouble',
     trouble: heard.trouble,
     step: heard.step,
+    text: heard.text,
   });
 }

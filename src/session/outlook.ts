@@ -9,6 +9,7 @@ import type { Fact } from '../kitchen/facts.ts';
 import type { Band, Forecast, ForecastQuestion } from '../kitchen/forecast.ts';
 import type { Plan } from '../kitchen/plan.ts';
 import type { Expected } from '../machine/context.ts';
+import { lastCalled } from '../machine/decide-steps.ts';
 import { type Standing, standingOf } from '../machine/stage.ts';
 import { aimedPull, usualPull } from '../planner/aim.ts';
 import type { Call } from '../planner/calls/call.ts';
@@ -108,11 +109,19 @@ export function expectedOf(outlook: Outlook): Expected {
     .sort((a, b) => b.startAt - a.startAt);
   const due = steps.filter((step) => step.state === 'due');
   const next = steps.filter((step) => step.state === 'planned' && step.startAt - now < 20 * 60_000);
+  const called = lastCalled(dinner);
+  const answered =
+    called !== undefined &&
+    now - called.at <= calledMinutes * 60_000 &&
+    dinner.steps.get(called.step)?.startedAt === undefined
+      ? called.step
+      : undefined;
+  const open = [...active, ...due, ...next.slice(0, 1)].map((step) => step.id);
   return {
     coreNowCelsius: coreAt(outlook, now),
     pullCelsius: plan?.pullCelsius,
     starts: new Map(steps.map((step) => [step.id, step.startAt])),
-    open: [...active, ...due, ...next.slice(0, 1)].map((step) => step.id),
+    open: answered === undefined ? open : [answered, ...open.filter((id) => id !== answered)],
     searCelsius: roast?.program.firstCelsius ?? celsiusOfFahrenheit(450),
     // A course that was chosen has its own heat after the sear.
     roastCelsius:
@@ -120,5 +129,22 @@ export function expectedOf(outlook: Outlook): Expected {
       roast?.program.roastCelsius ??
       celsiusOfFahrenheit(325),
     restLowMinutes: roast?.rest.p10 ?? 15,
+    ovenCalledCelsius: ovenCalled(outlook),
   };
+}
+
+/** So long a few words are taken to answer the call that was made last. */
+const calledMinutes = 20;
+
+/** A call for the oven's heat is what a bare "done" answers for so long. */
+const ovenAnsweredMinutes = 15;
+
+/** The heat that the last call wanted, if that was a call of the oven alone: for a course, the sides, a hold. */
+function ovenCalled({ dinner, plan, now }: Outlook): number | undefined {
+  const last = dinner.announced.at(-1);
+  if (last?.kind !== 'oven-change' || last.step !== undefined) return undefined;
+  if (now - last.at > ovenAnsweredMinutes * 60_000) return undefined;
+  return plan?.oven
+    .filter((move) => /^(course|sides|hold)$/.test(move.why) && move.at <= now + 60_000)
+    .at(-1)?.celsius;
 }

@@ -13,7 +13,7 @@ import type { Fact, FactOf, NewFact, Question } from '../kitchen/facts.ts';
 import { standing } from '../kitchen/fold.ts';
 import { type Heard, type Lexicon, languages, type ReadContext } from '../kitchen/heard.ts';
 import type { Outcome } from '../kitchen/outcome.ts';
-import type { Context } from '../machine/context.ts';
+import { type Context, ovenCallStep } from '../machine/context.ts';
 import { decide, withFacts } from '../machine/decide.ts';
 import { usualDishes } from '../machine/decide-told.ts';
 import { factsOf, isMoment } from '../machine/moments.ts';
@@ -21,7 +21,7 @@ import { type Sensed, sensed } from '../machine/sense.ts';
 import type { Call } from '../planner/calls/call.ts';
 import { roastWentInAt } from '../planner/roast-day.ts';
 import { wordCall } from '../reply/call.ts';
-import { callsNext, compose } from '../reply/compose.ts';
+import { callsNext, compose, dayMovedKey, nextKey } from '../reply/compose.ts';
 import { announcementOf } from './announcement.ts';
 import { remembering } from './compute.ts';
 import { daysAheadOf } from './days.ts';
@@ -276,7 +276,7 @@ class DinnerSession implements Session {
       units: dinner.units,
       paused: dinner.paused,
       dishes: [...menuOf(dinner).map((card) => card.id), ...uncardedOf(dinner)],
-      openSteps: expectedOf(outlook).open,
+      openSteps: openStepsOf(outlook),
       lexicon: this.lexicon,
     };
   }
@@ -358,14 +358,15 @@ class DinnerSession implements Session {
       microphone: words.microphone,
     });
     const closing: NewFact[] = [
-      ...(nextStep && !overheard
+      ...(nextStep && !overheard && composed.keys.includes(nextKey)
         ? [{ type: 'step-called', call: callOf(nextStep, after), step: nextStep } as NewFact]
         : []),
       ...offeredCalls(offered, after),
       ...composed.cautioned.map((rule): NewFact => ({ type: 'cautioned', rule })),
       ...planTold(after, {
         acted: decision.facts.length > 0,
-        heardWhy: firstPlan || decision.outcomes.some(tellsWhy),
+        heardWhy:
+          firstPlan || composed.keys.includes(dayMovedKey) || decision.outcomes.some(tellsWhy),
       }),
       {
         type: 'replied',
@@ -437,6 +438,12 @@ class DinnerSession implements Session {
     await this.append(at, [...presumed, ...told, fact]);
     return announcementOf(this.known.at(-1) as FactOf<'announced'>);
   }
+}
+
+/** What "done" may mean, the call made last first: of a step, or of the oven alone. */
+function openStepsOf(outlook: Outlook): string[] {
+  const { open, ovenCalledCelsius } = expectedOf(outlook);
+  return ovenCalledCelsius === undefined ? [...open] : [ovenCallStep, ...open];
 }
 
 /** A call for a look at the core waits for a number, for a while. */

@@ -400,3 +400,25 @@ test('an alias that names nothing is a mistake at its place, not a crash', () =>
   expect(error?.line).toBe(text.split('\n').findIndex((line) => line.includes('*nowhere')) + 1);
   expect(error?.sentence).toMatch(/star/);
 });
+
+test('a bracket left open is told where it opens, not where the next field begins', () => {
+  const lines = ['card: side', 'id: x', 'names: [beans, string beans', 'title: beans'];
+  const { text } = explainCard(lines.join('\n'), 'x.yaml');
+  expect(text).toMatch(/one thing to mend/);
+  expect(text).toMatch(/^3 \| names: \[beans/m);
+  expect(text).toMatch(/not closed/);
+});
+
+test('a tab is told once, without the nonsense that it makes of the lines below', () => {
+  const lines = [
+    'card: side',
+    'steps:',
+    '  - id: in',
+    '\t title: put it in',
+    '    call: In.',
+    '    done: in',
+  ];
+  const { text } = explainCard(lines.join('\n'), 'x.yaml');
+  expect(text).toMatch(/one thing to mend/);
+  expect(text).toMatch(/a tab; use spaces/);
+});

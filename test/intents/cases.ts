@@ -291,6 +291,48 @@ export const compounds: Case[] = [
     text: "the butter is made, what's next",
     intents: ['report-done', 'ask-next'],
   },
+  // Two things that one guest must not have are two notes, however they are said.
+  { text: 'Ola is allergic to milk and nuts', intents: ['note-guest', 'note-guest'] },
+  { text: 'my niece has a milk allergy and a nut allergy', intents: ['note-guest', 'note-guest'] },
+  { text: 'she cannot have eggs or fish', intents: ['note-guest', 'note-guest'] },
+  { text: 'no gluten and no sesame for Priya', intents: ['note-guest', 'note-guest'] },
+  { text: 'Ola is allergic to strawberries and nuts', intents: ['note-guest', 'note-guest'] },
+  {
+    text: "my brother is vegetarian and doesn't eat eggs or milk",
+    intents: ['note-guest', 'note-guest', 'note-guest'],
+  },
+  // What a guest may have: of the menu, of one dish, by a name or by a need.
+  { text: 'what can Ben eat', intents: ['ask-guests'], slots: { about: 'eats', who: 'ben' } },
+  {
+    text: 'is the gravy all right for a coeliac',
+    intents: ['ask-guests'],
+    slots: { who: 'coeliac', dish: 'pan-gravy' },
+  },
+  {
+    text: 'can Anna have the roast potatoes?',
+    intents: ['ask-guests'],
+    slots: { who: 'anna', dish: 'roast-potatoes' },
+  },
+  { text: 'are there nuts in the gravy', intents: ['ask-guests'], slots: { who: 'nuts' } },
+  // What is refused is not what is wished for.
+  { text: "my gran can't have it pink", intents: ['note-guest'], slots: { need: 'vulnerable' } },
+  {
+    text: 'nothing pink for my wife',
+    intents: ['note-guest'],
+    slots: { need: 'doneness', value: 'well-done' },
+  },
+  {
+    text: 'dad hates it pink',
+    intents: ['note-guest'],
+    slots: { who: 'dad', need: 'doneness', value: 'well-done' },
+  },
+  { text: 'the slices are still pink', intents: ['report-trouble'], stage: 'carve' },
+  { text: 'I am allergic to mustard', intents: ['note-guest'], slots: { who: 'you' } },
+  {
+    text: 'can I use yoghurt instead of creme fraiche',
+    intents: ['ask-substitute'],
+    slots: { ingredient: 'creme fraiche' },
+  },
 ];
 
 /** Must act on nothing: numbers that are no times, negations, stories, questions with values. */

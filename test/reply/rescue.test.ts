@@ -21,8 +21,8 @@ const left = (minutes: number, stage: Scene['stage']): Scene => ({
   now: addMinutes(scene.plan?.serving.likelyAt ?? 0, -minutes),
 });
 
-const rescue = (trouble: string, of: Scene, step?: string): string =>
-  rescueWords({ key: 'trouble', trouble, step }, of).text;
+const rescue = (trouble: string, of: Scene, step?: string, text = ''): string =>
+  rescueWords({ key: 'trouble', trouble, step, text }, of).text;
 
 describe('a rescue', () => {
   it('is there for every trouble but "other"', () => {
@@ -66,5 +66,17 @@ describe('a rescue', () => {
   it('of smoke pours no water', () => {
     expect(rescue('smoking', left(60, 'sear'))).not.toMatch(/pour/i);
     expect(rescue('smoking', left(60, 'sear'))).toMatch(/No water on hot fat/);
+  });
+
+  it('of a dish is what its own card says, by the words that were said', () => {
+    const told = (dish: string, text: string) => rescue('other', left(12, 'rest'), dish, text);
+    expect(told('pan-gravy', 'the gravy is lumpy')).toMatch(/^If it lumps, whisk hard/);
+    expect(told('pan-gravy', 'the gravy is too thin')).toMatch(/^If it is thin, boil it on/);
+    expect(told('roast-potatoes', 'the potatoes are pale')).toMatch(
+      /still pale .* under the grill/,
+    );
+    expect(rescue('overcooked', left(12, 'rest'), 'roast-potatoes', 'overcooked')).not.toMatch(
+      /across the grain.*across the grain|Nothing takes heat out.*potatoes/,
+    );
   });
 });

@@ -12,6 +12,7 @@ import {
   safetyRuleIds,
   siOf,
 } from '../../src/kitchen/safety.ts';
+import { safetySentence as germanSentence } from '../../src/reply/de/safety.ts';
 import { safetyRules } from '../../src/reply/en/safety.ts';
 import { safetyAnswer } from '../../src/reply/en/safety-answer.ts';
 import { isBelowConsumerMinimum } from '../../src/reply/en/safety-moments.ts';
@@ -109,6 +110,28 @@ describe('sentences', () => {
       for (const [, shown] of text.matchAll(/(\d+) °C/g))
         expect(own.map((value) => Math.round(((value - 32) * 5) / 9))).toContain(Number(shown));
       expect(speech).not.toMatch(/\d|°/);
+    }
+  });
+
+  it.each(safetyRuleIds)('%s in German names the same authority, with the same figures', (id) => {
+    const rule: SafetyRuleData = safetyData[id];
+    const name = (authority: Authority): string =>
+      authority === 'common practice' ? 'Küchenbrauch' : saidAs(authority).replace(/^the /, '');
+    for (const units of [
+      { temperature: 'F', weight: 'lb' },
+      { temperature: 'C', weight: 'kg' },
+    ] as const) {
+      const { text } = germanSentence(id, scene(units));
+      if (rule.figures.length > 0) expect(text).toContain(name(rule.authority));
+      for (const other of Object.keys(authorities) as Authority[])
+        if (other !== rule.authority) expect(text).not.toContain(name(other));
+      const own = rule.figures
+        .filter((figure) => figure.unit === 'fahrenheit')
+        .map(({ value }) =>
+          units.temperature === 'F' ? value : Math.round(((value - 32) * 5) / 9),
+        );
+      for (const [, shown] of text.matchAll(/(\d+) °[FC]/g)) expect(own).toContain(Number(shown));
+      expect(text).not.toMatch(/\b(the|and|says|advises)\b/);
     }
   });
 

@@ -105,11 +105,13 @@ describe('bad input', () => {
     ["'; drop table facts; --", /./],
   ])('%s gets a sentence and changes nothing', async (text, wanted) => {
     const session = await opened();
-    const before = await told(session, [['13:30', inOneBreath]]);
+    await told(session, [['13:30', inOneBreath]]);
+    await session.wake(at('13:30'));
+    const before = await session.view(at('13:30'));
     const after = await told(session, [['13:30', text]]);
     expect(textOf(after)).toMatch(wanted);
     expect({ ...after.view, position: 0, asking: undefined }).toEqual({
-      ...before.view,
+      ...before,
       position: 0,
       asking: undefined,
     });

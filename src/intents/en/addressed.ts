@@ -60,7 +60,8 @@ function isForHelper(
     !placed.framed &&
     ((meaning.intent === 'set-guests' && (meaning.who ?? meaning.change) !== undefined) ||
       meaning.intent === 'report-guests' ||
-      meaning.intent === 'shift-serving');
+      meaning.intent === 'shift-serving' ||
+      (meaning.intent === 'ask-guests' && meaning.who !== undefined));
   if (takesNames.test(intent) || named || strange === 0) return true;
   // A frame has only the words to go by, so more of them must be of the kitchen.
   return placed.framed ? own > strange : own >= strange;

@@ -35,6 +35,7 @@ import { withoutAsking } from './mood.ts';
 import { opinionCues } from './opinion-cues.ts';
 import { knownStems, opinionWeights } from './opinion-weights.ts';
 import { quantified } from './quantities.ts';
+import { allergies } from './recognisers/allergies.ts';
 import { askHow } from './recognisers/ask-how.ts';
 import { askNow } from './recognisers/ask-now.ts';
 import { askPlan } from './recognisers/ask-plan.ts';
@@ -49,6 +50,7 @@ import { danger } from './recognisers/danger.ts';
 import { daysAsked, stoodOut } from './recognisers/days-asked.ts';
 import { daysTold, lastNight, publicTable } from './recognisers/days-told.ts';
 import { doneness } from './recognisers/doneness.ts';
+import { eats } from './recognisers/eats.ts';
 import { emergency } from './recognisers/emergency.ts';
 import { forgotten } from './recognisers/forgotten.ts';
 import { guests } from './recognisers/guests.ts';
@@ -91,6 +93,8 @@ const across: readonly Recogniser[] = [
   watch,
   // "no, I meant 94" must be gone before "no" and 94 are seen apart.
   correction,
+  // "allergic to milk and nuts" is two things of one guest, before an "and" parts them.
+  allergies,
   together,
   stoodOut,
   haveList,
@@ -111,6 +115,8 @@ const within: readonly Recogniser[] = [
   // A bare value means what was asked for.
   fragments,
   musing,
+  // "can Anna have the gravy" before what else "can" and "have" ask.
+  eats,
   // "how big a roast for eight" before amounts, "what do I ask the butcher" before the list.
   daysAsked,
   askThings,

@@ -10,6 +10,10 @@ import { familiar, weights } from './addressed-weights.ts';
 const ungated =
   /^(unrelated|unclear|courtesy|acknowledge|emergency|feed-public|ask-safety|ask-amount)$/;
 
+/** Whether a guest may have a dish is asked of safety too. */
+const isUngated = ({ meaning }: Placed): boolean =>
+  ungated.test(meaning.intent) || (meaning.intent === 'ask-guests' && meaning.about === 'eats');
+
 /** A number that was just asked for is let in, whoever calls it out; so is a short yes, no or choice. */
 const isAwaited = ({ placed, context, line }: Said): boolean =>
   (context.expecting === 'reading' &&
@@ -34,14 +38,16 @@ const asked = /^(ask-|repeat$|help$)/;
 export const gateOf =
   (kindOf: KindOfWord, learnt: Weights = weights) =>
   (said: Said): readonly Placed[] => {
-    if (said.placed.every(({ meaning }) => ungated.test(meaning.intent))) return said.placed;
+    if (said.placed.every(isUngated)) return said.placed;
     if (isAwaited(said)) return said.placed;
     // What is said while a question is open may be its answer, or have nothing to do with it.
     const aside = { ...said, context: { ...said.context, expecting: undefined } };
     const likelihood = (one: Said): number => likelihoodOf(cuesOf(one, kindOf, isFamiliar), learnt);
     const likely = Math.max(likelihood(said), likelihood(aside));
-    const passes = ({ intent }: Placed['meaning']): boolean =>
-      ungated.test(intent) || likely >= (asked.test(intent) ? sureness.asked : sureness.told);
-    const passed = said.placed.filter(({ meaning }) => passes(meaning));
+    const passed = said.placed.filter(
+      (one) =>
+        isUngated(one) ||
+        likely >= (asked.test(one.meaning.intent) ? sureness.asked : sureness.told),
+    );
     return passed.length > 0 ? passed : [{ meaning: { intent: 'unrelated' }, tokens: [] }];
   };

@@ -208,6 +208,8 @@ function withoutEchoes(heard: readonly Placed[], context: ReadContext): Placed[]
         return !(
           last?.intent === 'note-guest' &&
           last.need === meaning.need &&
+          // Two things that she must not have are two.
+          (meaning.need !== 'allergy' || last.value === meaning.value) &&
           /^(he|she|they|him|her)$/.test(meaning.who ?? 'he')
         );
       // "scratch that, 97 not 79"

@@ -43,7 +43,7 @@ export function wordCall(call: CallToWord, scene: Scene): Spoken {
     case 'serve':
       return say`Essen ist fertig.`;
     case 'put-away':
-      return say`Reste in den Kühlschrank: seit zwei Stunden auf dem Tisch ist die Grenze.`;
+      return say`Reste in den Kühlschrank, binnen zwei Stunden nach dem Herausnehmen, sagt das USDA.`;
     case 'timer':
       return about?.what === 'timer' && about.label
         ? say`Timer ${about.label}: um.`
@@ -58,7 +58,7 @@ export function wordCall(call: CallToWord, scene: Scene): Spoken {
         ? say`Neuer Plan: Essen um ${clock(plan.serving.likelyAt, dinner)}.`
         : say`Der Plan ändert sich.`;
     case 'caution':
-      return say`Vorsicht: der Braten liegt zu lange warm draußen. Er gehört in den Ofen oder in den Kühlschrank.`;
+      return say`Der Braten ist seit zwei Stunden aus dem Kühlschrank, die Grenze des USDA für rohes Fleisch: in den Ofen oder zurück in den Kühlschrank.`;
     case 'side-in':
     case 'step-due':
       return say`Jetzt: ${step}.`;

@@ -1,8 +1,11 @@
-/** Outcomes to one German reply. The small second language: no caution is dropped, some are English still. */
+/** Outcomes to one German reply. The small second language, with every caution of the first. */
+
+import { inOneBreath, type Part } from '../breath.ts';
 import type { Composed, Composing } from '../composing.ts';
-import { type SafetyRuleId, safetyRules } from '../en/safety.ts';
-import { type Spoken, say, sentences, silent } from '../spoken.ts';
+import type { SafetyRuleId } from '../en/safety.ts';
+import { say, silent } from '../spoken.ts';
 import { stepName } from './names.ts';
+import { safetySentence } from './safety.ts';
 import { openingWords, questionWords, wordOutcome } from './wording.ts';
 
 export function composeGerman(
@@ -15,15 +18,13 @@ export function composeGerman(
     question === undefined && scene.nextStep !== undefined
       ? say`Als Nächstes: ${stepName(scene.nextStep, scene.dinner)}.`
       : silent;
-  const parts: Spoken[] = [
+  const parts: Part[] = [
     ...(scene.firstPlan ? [openingWords(scene)] : outcomes.map((one) => wordOutcome(one, scene))),
-    ...cautioned.map(
-      (rule) => say`Zur Sicherheit (englisch): ${safetyRules[rule].sentence(scene)}`,
-    ),
-    question ? questionWords(question, scene) : silent,
+    ...cautioned.map((rule) => ({ ...safetySentence(rule, scene), must: true })),
+    ...(question ? [{ ...questionWords(question, scene), must: true }] : []),
     next,
   ];
-  const { text, speech } = sentences(parts);
+  const { text, speech } = inOneBreath(parts);
   return {
     text: text.trim(),
     speech: speech.trim(),

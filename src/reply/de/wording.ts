@@ -95,7 +95,7 @@ const wording: { [K in OutcomeKey]: Word<K> } = {
   'guests-arrived': (_, scene) => sentences([say`Gut.`, tableWords(scene)]),
   'guest-noted': ({ who, need, value }) =>
     need === 'vulnerable'
-      ? say`Notiert${who ? say`: ${who}` : silent}. Für diesen Teller nichts Rosafarbenes: bis 63 °C im Kern und drei Minuten ruhen, Hackfleisch 71 °C (USDA).`
+      ? say`Notiert${who ? say`: ${who}` : silent}. Diese Scheiben werden nachgegart; oder sag: den ganzen Braten durch.`
       : say`Notiert${who ? say`: ${who}` : silent}${value ? say`, ${value}` : silent}. Prüfe bei jeder Beilage die Zutaten.`,
   'doneness-set': ({ doneness: word, serveCelsius }, { dinner }) =>
     say`${doneness[word ?? ''] ?? 'So'}, ${degrees(serveCelsius, dinner.units)} am Tisch.`,

@@ -21,6 +21,12 @@ export const ovenDegrees = (celsius: number, units: Units): Spoken => {
   return { text: `${value} °${units.temperature}`, speech: `${value} Grad` };
 };
 
+/** An authority's figure in the household's unit, to the degree. */
+export function authorityDegrees(fahrenheit: number, units: Units): Spoken {
+  const value = units.temperature === 'F' ? fahrenheit : Math.round(((fahrenheit - 32) * 5) / 9);
+  return { text: `${value} °${units.temperature}`, speech: `${value} Grad` };
+}
+
 /** "18:30 Uhr"; spoken "18 Uhr 30". */
 export function clock(at: number, dinner: Dinner): Spoken {
   const { time } = localTime(Math.round(at / 60_000) * 60_000, dinner.timeZone);

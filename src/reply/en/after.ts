@@ -13,7 +13,7 @@ export function afterWords({ dinner, now }: Scene): Spoken {
   const best = weekdayName(cooledAt + (days - 1) * dayMilliseconds, dinner);
   return sentences([
     say`All put away. That was the dinner.`,
-    say`Eat the rest by ${best}, ${latest} at the latest, or freeze it.`,
+    say`Eat what is left by ${best}, ${latest} at the latest, or freeze it.`,
     dinner.roast.boneless === true || dinner.roast.bones === undefined
       ? say`Ask me how to reheat it.`
       : say`Ask me how to reheat it, or to make stock from the bones.`,

@@ -7,9 +7,10 @@ import { capital, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { boilingAnswer } from './boiling.ts';
 import { comfortWords } from './comfort.ts';
 import { wholeDay } from './day.ts';
+import { eatsAnswer } from './eats.ts';
 import { howAnswer, walkOf, walkWords } from './how.ts';
 import { menuAnswer } from './menu.ts';
-import { offer } from './options.ts';
+import { offerAsked } from './options.ts';
 import { amountAnswer, substituteAnswer } from './pantry.ts';
 import { safetyRules } from './safety.ts';
 import { safetyAnswer } from './safety-answer.ts';
@@ -35,7 +36,7 @@ export function answer(heard: Heard, scene: Scene): Spoken {
         : (hourAsked(scene) ?? noPlan);
     case 'ask-options':
       return scene.options && scene.options.length > 0
-        ? offer(scene.options, scene)
+        ? offerAsked(scene.options, scene)
         : say`Nothing needs choosing: the plan holds. Tell me what should change, and I will say what it costs.`;
     case 'ask-shopping':
       return heard.about === 'butcher' ? butcherAnswer(scene) : shoppingWords(scene);
@@ -60,7 +61,7 @@ export function answer(heard: Heard, scene: Scene): Spoken {
     case 'ask-safety':
       return safetyAnswer(heard.about, scene, heard.minutes);
     case 'ask-guests':
-      return guestsAnswer(heard.about, scene);
+      return heard.about === 'eats' ? eatsAnswer(heard, scene) : guestsAnswer(heard.about, scene);
     default:
       return silent;
   }

@@ -85,7 +85,7 @@ export function wordCall(call: CallToWord, scene: Scene): Spoken {
     case 'serve':
       return sentences([callWords('serve', scene), servingWords(scene)]);
     case 'put-away':
-      if (again) return say`Is the rest in the fridge? ${callWords('put-away', scene)}`;
+      if (again) return say`Are the leftovers in the fridge yet? Within two hours, says the USDA.`;
       return sentences([
         callWords('put-away', scene),
         say`Within two hours of leaving the heat, says the USDA.`,
@@ -105,7 +105,7 @@ export function wordCall(call: CallToWord, scene: Scene): Spoken {
     case 'plan-changed':
       return changedWords(call, scene);
     case 'caution':
-      return say`The roast has been out of the fridge two hours. The USDA's limit for raw meat is two hours, one in a hot room: into the oven or back into the fridge.`;
+      return say`The roast has been out of the fridge two hours, the USDA's limit for raw meat, one in a hot room: into the oven, or back into the fridge.`;
     default:
       return assertNever(call.kind);
   }
@@ -122,14 +122,19 @@ function changedWords({ about }: CallToWord, { dinner, plan }: Scene): Spoken {
   const stays = Math.abs(plan.serving.likelyAt - (dinner.told?.servingAt ?? 0)) < 3 * 60_000;
   return sentences([
     say`The plan has moved: ${list(moves)}.`,
-    stays ? say`Dinner stays at ${table}.` : say`Dinner at ${table}.`,
+    stays ? say`Dinner stays at ${table}.` : say`Dinner at ${table} now.`,
   ]);
 }
 
-const askedWhether: Partial<Record<string, string>> = {
-  'oven-on': 'Is the oven on?',
-  'oven-down': 'Is the oven down?',
-  'oven-up': 'Is the oven up?',
+/** A move of the oven that nobody answered is asked for in other words each time. */
+const askedAgain: Partial<Record<string, readonly string[]>> = {
+  'oven-on': ['Is the oven on?'],
+  'oven-down': [
+    'Is the oven down?',
+    'As far as I know the oven is still hot.',
+    'Say "it is down", or do it now.',
+  ],
+  'oven-up': ['Is the oven up?', 'As far as I know the oven is still low.'],
 };
 
 /** The first look is told in full, the ones after it in few words, one that was not answered in fewer. */
@@ -181,7 +186,7 @@ function ovenCall(call: CallToWord, scene: Scene): Spoken {
   if (call.about?.what === 'oven') {
     const heat = ovenDegrees(call.about.celsius, dinner.units);
     if (call.about.why === 'hold')
-      return say`Oven to ${heat}, door ajar. Once it has come down, shut it with the roast back in to hold, tented. It keeps while its middle stays at ${authorityDegrees(140, dinner.units)} or more, says the USDA.`;
+      return say`Oven to ${heat}, door ajar. Once it is down, shut it with the roast back in to hold, tented, its middle at ${authorityDegrees(140, dinner.units)} or more, says the USDA.`;
     if (call.about.why === 'sides')
       return say`Oven to ${heat} for what goes in while the roast rests.`;
     return call.repeat > 0
@@ -190,10 +195,11 @@ function ovenCall(call: CallToWord, scene: Scene): Spoken {
   }
   const words = callWords(call.step ?? '', scene);
   if (call.repeat > 0) {
-    const asked = askedWhether[call.step ?? ''];
-    return asked === undefined
+    const asked = askedAgain[call.step ?? ''] ?? [];
+    const again = asked[call.repeat - 1] ?? asked.at(-1);
+    return again === undefined
       ? say`Once more: ${lower(words)}`
-      : sentences([say`${asked}`, words]);
+      : sentences([say`${again}`, words]);
   }
   const tell = call.step === 'oven-down' ? say`Tell me when it is down.` : silent;
   return sentences([words, tell]);

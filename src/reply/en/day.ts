@@ -121,30 +121,36 @@ export function wholeDay(scene: Scene): Spoken {
   return { text: `\n${rows.join('\n')}\n`, speech: nextTimes(scene).speech };
 }
 
-/** Opening words of the first plan: what it is for, and the time that matters. */
+/** Opening words of the first plan: the times that matter and what is cooked; the steps are there to be asked for. */
 export function openingDay(scene: Scene): Spoken {
   const { plan, dinner } = scene;
   if (!plan) return silent;
   const lateMinutes = minutesBetween(plan.serving.wantedAt, plan.serving.likelyAt);
   const late =
     lateMinutes > 5
-      ? say`Dinner can be ${clock(plan.serving.likelyAt, dinner)}, not ${clock(plan.serving.wantedAt, dinner)}: there is no time for it sooner.`
+      ? say`Dinner can be ${clock(plan.serving.likelyAt, dinner)} at the soonest${forEyes(say`, not ${clock(plan.serving.wantedAt, dinner)}`)}.`
       : silent;
+  const table = lateMinutes > 5 ? silent : say`, dinner at ${clock(plan.serving.likelyAt, dinner)}`;
   const roastIn = plan.steps.find((step) => step.id === 'roast-in');
   const head =
     roastIn && roastIn.state === 'planned'
-      ? say`Roast in ${atTime(plan.roastInAt, scene)}, ${forEyes(say`likely out at ${clock(plan.pullAt.p50, dinner)}, `)}dinner at ${clock(plan.serving.likelyAt, dinner)}.`
-      : say`Likely out at ${clock(plan.pullAt.p50, dinner)}, dinner at ${clock(plan.serving.likelyAt, dinner)}.`;
+      ? say`Roast in ${atTime(plan.roastInAt, scene)}${forEyes(say`, likely out at ${clock(plan.pullAt.p50, dinner)}`)}${table}.`
+      : say`Likely out at ${clock(plan.pullAt.p50, dinner)}${table}.`;
   const menu = menuTitles(dinner);
-  const beside = menu.length > 0 ? forEyes(say`With it: ${list(menu)}.`) : silent;
-  return sentences([late, head, forEyes(wholeDay(scene)), beside, hopelessThaw(scene)]);
+  const told = new Set(dinner.added).size > 0;
+  const beside =
+    menu.length > 0
+      ? forEyes(say`With it${told ? '' : ', unless you say otherwise'}: ${list(menu)}.`)
+      : silent;
+  const more = forEyes(say`Say "the whole plan" for every step.`);
+  return sentences([late, head, beside, more, hopelessThaw(scene)]);
 }
 
 /** A frozen roast for whose thaw in the fridge there is no time left. */
 function hopelessThaw({ dinner, plan }: Scene): Spoken {
   if (dinner.roast.frozen !== true || !plan || plan.steps.some((step) => step.id === 'thaw'))
     return silent;
-  return say`There is no time left to thaw it in the fridge. Ask me how to thaw it in cold water; else it goes in frozen, and I plan it longer in the oven.`;
+  return say`No time is left to thaw it in the fridge. Ask me how to in cold water; else it goes in frozen, and takes longer.`;
 }
 
 /** Told to be frozen still while it thaws: no wonder yet, or as it is into the oven. */

@@ -5,6 +5,7 @@
 import { minutesBetween } from '../../base/time.ts';
 import type { Card } from '../../kitchen/card.ts';
 import { stepIdOf } from '../../kitchen/card.ts';
+import { roastCardOf } from '../../kitchen/dinner.ts';
 import type { Outcome } from '../../kitchen/outcome.ts';
 import type { Scene } from '../scene.ts';
 import { lower, type Spoken, say, sentences } from '../spoken.ts';
@@ -105,7 +106,9 @@ const stepAsked = (topic: string | undefined, scene: Scene): Found | undefined =
 export function stepForTopic(topic: string, scene: Scene): Found | undefined {
   const exact = findStep(scene.dinner, topic);
   if (exact) return exact;
+  const roast = roastCardOf(scene.dinner);
   for (const card of scene.dinner.cards) {
+    if (card.card === 'roast' && roast !== undefined && card.id !== roast.id) continue;
     if (card.id === topic && card.steps[0]) return { card, step: mainStep(card) };
     for (const step of card.steps)
       if (

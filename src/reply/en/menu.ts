@@ -3,7 +3,7 @@ import { avoidancesOf } from '../../kitchen/allergens.ts';
 import { comesWith, type DishCard } from '../../kitchen/card.ts';
 import { type Dinner, menuOf, roastCardOf, uncardedOf } from '../../kitchen/dinner.ts';
 import type { Scene } from '../scene.ts';
-import { list, type Spoken, say, sentences, silent } from '../spoken.ts';
+import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { guestName } from './names.ts';
 import { count } from './words.ts';
 
@@ -41,13 +41,23 @@ export function besideWords(dinner: Dinner): Spoken {
   };
 }
 
-/** Who names several dishes has a menu in mind: what was only taken for granted is told apart. */
+/**
+ * Who names several dishes has a menu in mind: what was only taken for granted is told apart. Who has
+ * dropped a dish knows how.
+ */
 export function presumedDishes(dinner: Dinner): Spoken {
+  if (dinner.dropped.length > 0) return silent;
   const menu = menuOf(dinner);
   const presumed = menu.filter((card) => card.card !== 'butter' && !dinner.added.includes(card.id));
   const [first] = presumed;
   if (!first || presumed.length === menu.length) return silent;
-  return say`I took ${list(presumed.map((card) => say`${card.title}`))} for granted; say "no ${first.title}" to drop one.`;
+  const named = list(presumed.map((card) => say`${card.title}`));
+  return presumed.length === 1
+    ? say`You did not ask for ${named}: shall it stay?`
+    : {
+        text: say`You did not ask for ${named}: say which to leave out.`.text,
+        speech: `${capital(count(presumed.length)).speech} you did not ask for: say what to leave out.`,
+      };
 }
 
 /** Nothing of them is planned; and what is in them nobody here can know. */

@@ -16,6 +16,8 @@ const capitals = (words: string): string =>
 /** "sister" is your sister, "uncle jim" your uncle Jim, "kids" the kids, "ben" is Ben. */
 export function guestName(who: string | undefined): Spoken {
   if (who === undefined || who === '') return say`one guest`;
+  if (who === 'you') return say`you`;
+  if (/^(he|she|they|him|her|them)$/.test(who)) return say`that guest`;
   const [kin] = relation.exec(who) ?? [];
   if (kin !== undefined) return say`your ${kin}${capitals(who.slice(kin.length))}`;
   if (together.test(who)) return say`the ${who}`;

@@ -2,6 +2,7 @@
 import { minutesBetween } from '../../base/time.ts';
 import type { Course, Option } from '../../kitchen/facts.ts';
 import { leavesOut } from '../../kitchen/option.ts';
+import { secondsAloud } from '../breath.ts';
 import type { Scene } from '../scene.ts';
 import { type Spoken, say, sentences, silent } from '../spoken.ts';
 import { dishTitle, titleOf } from './steps.ts';
@@ -104,42 +105,75 @@ export function optionRisk(option: OptionToWord, scene: Scene): string {
 const offMinutes = 5;
 const offKelvin = 1.5;
 
-/** The options told: the first is on already. Aloud in few words, and only what differs. */
+/** Aloud, an offer shares its breath with the words that led to it, and with a caution where it means to hold. */
+const offerSeconds = { usual: 8.6, withCaution: 5.2 };
+
+const numbers = ['One', 'Two', 'Three'];
+
+/**
+ * The options told: the first is on already. Aloud in few words: as many of them as there is breath for,
+ * the rest for whoever asks.
+ */
 export function offer(options: readonly Option[], scene: Scene): Spoken {
   const [first, ...others] = options;
   if (!first) return silent;
   const { dinner } = scene;
-  const doneness = options.map((option) => donenessAloud(option, scene));
-  // What holds for all of them is said once.
-  const alike = new Set(doneness.map((one) => one.split(',')[0])).size === 1;
-  const told = (option: Option, index: number): Spoken => ({
+  const told = (option: Option): Spoken => ({
     text: say`${aloud(option.title)}: table ${clock(option.servingAt, dinner)}, ${degrees(option.coreAtServingCelsius.p50, dinner.units)} at the knife`
       .text,
-    speech: [
-      titleAloud(option, scene),
-      lateAloud(option, scene),
-      alike ? '' : (doneness[index] ?? ''),
-    ]
+    speech: [titleAloud(option, scene), lateAloud(option, scene), donenessAloud(option, scene)]
       .filter((part) => part !== '')
       .join(', '),
   });
-  const numbers = ['One', 'Two', 'Three'];
-  return sentences([
-    leavesOut(first) ? say`One: ${told(first, 0)}.` : say`I take one, ${told(first, 0)}.`,
-    ...others.map(
-      (option, index) =>
-        say`${numbers[option.n - 1] ?? String(option.n)}: ${told(option, index + 1)}.`,
-    ),
-    alike && doneness[0] ? { text: '', speech: `All a little ${doneness[0]}.` } : silent,
+  const lines = [
+    leavesOut(first) ? say`One: ${told(first)}.` : say`I take one, ${told(first)}.`,
+    ...others.map((option) => say`${numbers[option.n - 1] ?? String(option.n)}: ${told(option)}.`),
+  ];
+  const change =
     others.length > 0 || leavesOut(first)
       ? say`Say a number to ${leavesOut(first) ? 'take' : 'change'} it.`
-      : silent,
-  ]);
+      : silent;
+  const written = sentences([...lines, change]).text;
+  const caution = first.kind === 'pull-and-hold' && !dinner.cautioned.has('hold');
+  const most = caution ? offerSeconds.withCaution : offerSeconds.usual;
+  const all = sentences([...lines, change]).speech;
+  if (secondsAloud(all) <= most) return { text: written, speech: all };
+  const fitting = lines.filter(
+    (_, index) =>
+      index === 0 ||
+      secondsAloud(sentences([...lines.slice(0, index + 1), askFor(others.length)]).speech) <= most,
+  );
+  return {
+    text: written,
+    speech: sentences([...fitting, askFor(lines.length - fitting.length)]).speech,
+  };
+}
+
+const askFor = (more: number): Spoken =>
+  more === 0 ? say`Say a number.` : say`Or ask for my options.`;
+
+/** All of them aloud, for whoever asks. */
+export function offerAsked(options: readonly Option[], scene: Scene): Spoken {
+  const { text } = offer(options, scene);
+  const lines = options.map((option, index) => {
+    const told = [
+      titleAloud(option, scene),
+      lateAloud(option, scene),
+      donenessAloud(option, scene),
+      say`${degrees(option.coreAtServingCelsius.p50, scene.dinner.units)} at the knife`.speech,
+    ].filter((part) => part !== '');
+    return `${index === 0 && !leavesOut(option) ? 'I take one,' : `${numbers[option.n - 1] ?? String(option.n)}:`} ${told.join(', ')}.`;
+  });
+  return {
+    text,
+    speech: [...lines, options.length > 1 ? 'Say a number to change it.' : ''].join(' ').trim(),
+  };
 }
 
 /** What an option does, in as few words as an ear needs. */
 function titleAloud(option: Option, scene: Scene): string {
-  const heat = aloud(/\d+ °[FC]/.exec(option.title)?.[0] ?? '').speech;
+  // A pull moved for the hold's sake has its number in the title too: the oven's is the last.
+  const heat = aloud(option.title.match(/\d+ °[FC]/g)?.at(-1) ?? '').speech;
   switch (option.kind) {
     case 'lower-oven':
       return `oven down to ${heat}`;
@@ -170,8 +204,5 @@ function lateAloud(option: Option, { dinner, plan }: Scene): string {
 /** Empty where the core comes out as wanted. */
 function donenessAloud({ coreAtServingCelsius }: Option, { dinner }: Scene): string {
   const off = coreAtServingCelsius.p50 - (dinner.target?.serveCelsius ?? coreAtServingCelsius.p50);
-  return Math.abs(off) <= offKelvin
-    ? ''
-    : say`${off > 0 ? 'more' : 'less'} done, ${degrees(coreAtServingCelsius.p50, dinner.units)}`
-        .speech;
+  return Math.abs(off) <= offKelvin ? '' : `${off > 0 ? 'more' : 'less'} done`;
 }

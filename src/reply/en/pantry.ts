@@ -4,7 +4,7 @@ import { avoidancesOf, broughtFor, suits } from '../../kitchen/allergens.ts';
 import type { Card, Ingredient } from '../../kitchen/card.ts';
 import { menuOf, roastCardOf } from '../../kitchen/dinner.ts';
 import type { Scene } from '../scene.ts';
-import { type Spoken, say, sentences, silent } from '../spoken.ts';
+import { capital, forEyes, list, lower, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { guestName } from './names.ts';
 import { saltBySpoon } from './shopping.ts';
 import { count, weight } from './words.ts';
@@ -89,7 +89,10 @@ export function amountAnswer(ingredient: string | undefined, scene: Scene): Spok
     found.part.unit === 'g' && /\bsalt\b/.test(found.part.item)
       ? saltBySpoon(amountOf(found.part, scene))
       : silent;
-  return sentences([say`${amount} of ${found.part.item}, for the ${found.card.title}.`, salt]);
+  return sentences([
+    capital(say`${amount} of ${found.part.item}, for the ${found.card.title}.`),
+    salt,
+  ]);
 }
 
 export function substituteAnswer(ingredient: string | undefined, scene: Scene): Spoken {
@@ -98,7 +101,19 @@ export function substituteAnswer(ingredient: string | undefined, scene: Scene): 
   const found = ingredient === undefined ? undefined : ingredientFor(ingredient, scene);
   if (!found)
     return say`I know of no stand-in for ${ingredient ?? 'that'}. Leave it out, or tell me the dish to drop.`;
-  return standInWords(found, scene);
+  const others = cardsOf(scene).filter(
+    (card) =>
+      card.id !== found.card.id && card.ingredients.some((part) => part.item === found.part.item),
+  );
+  const words = standInWords(found, scene);
+  return others.length === 0
+    ? words
+    : sentences([
+        say`In the ${found.card.title}: ${lower(words)}`,
+        forEyes(
+          say`It is in the ${list(others.map((card) => say`${card.title}`))} too; ask by the dish.`,
+        ),
+      ]);
 }
 
 /** What does in its place; where a guest must not have it, what does for that guest. */

@@ -75,7 +75,20 @@ export function pullWords(scene: Scene): Spoken {
   if (until <= 1) return say`Pull it now, at ${pullShown(plan, dinner)}.`;
   // The span is for eyes: spoken with every reading it takes four seconds.
   const span = say`, between ${between(clock(plan.pullAt.p10, dinner), clock(plan.pullAt.p90, dinner))}`;
-  return say`Pull at ${pullShown(plan, dinner)}, likely at ${clock(plan.pullAt.p50, dinner)}${forEyes(span)}.`;
+  return say`Pull at ${pullShown(plan, dinner)}${pullMoved(scene)}, likely at ${clock(plan.pullAt.p50, dinner)}${forEyes(span)}.`;
+}
+
+/** A pull told so far off the one before is told with its reason. */
+const pullMovedKelvin = 2;
+
+/** The less it rests before the knife, the less it climbs: why the pull stands elsewhere than it was told. */
+function pullMoved({ plan, before, dinner }: Scene): Spoken {
+  if (!plan || !before?.complete || dinner.course?.pullCelsius !== undefined) return silent;
+  const moved = plan.pullCelsius - before.pullCelsius;
+  if (Math.abs(moved) < pullMovedKelvin) return silent;
+  const rest =
+    moved > 0 ? 'less rest is left, so it climbs less' : 'it rests longer, so it climbs more';
+  return say` now${forEyes(say`, not ${pullShown(before, dinner)} (${rest})`)}`;
 }
 
 export function lookWords(scene: Scene): Spoken {
@@ -98,7 +111,7 @@ function heldUpWords({ plan, dinner }: Scene): Spoken {
     .filter((step) => step.startAt >= plan.pullAt.p50 && findStep(dinner, step.id))
     .sort((one, other) => other.endAt - one.endAt)[0];
   return last
-    ? say`It is the ${dishTitle(dinner, last.card)} that holds it up: in at ${clock(last.startAt, dinner)}. Ask for my options.`
+    ? say`It is the ${dishTitle(dinner, last.card)} that holds it up${forEyes(say`: in at ${clock(last.startAt, dinner)}`)}. Ask for my options.`
     : silent;
 }
 
@@ -125,7 +138,7 @@ export function tableWords(scene: Scene): Spoken {
     return say`Dinner still at ${clock(plan.serving.likelyAt, dinner)}.`;
   if (late > 5)
     return sentences([
-      say`That puts dinner at ${clock(plan.serving.likelyAt, dinner)}, ${duration(late)} late.`,
+      say`That puts dinner at ${clock(plan.serving.likelyAt, dinner)}${forEyes(say`, ${duration(late)} late`)}.`,
       was > 5 ? silent : heldUpWords(scene),
     ]);
   if (was > 5) return say`Dinner is back at ${clock(plan.serving.likelyAt, dinner)}.`;
@@ -145,8 +158,12 @@ export function thermometerWords(
   if (Math.abs(offsetKelvin) <= trueKelvin)
     return capital(say`${shown} in ice water: it reads true.`);
   if (Math.abs(offsetKelvin) >= hopelessKelvin)
-    return say`${shown} in ice water is ${off} off. Stir the ice, change the battery, and try again; I would not trust it so.`;
-  return say`${shown} in ice water: it reads ${off} ${offsetKelvin > 0 ? 'high' : 'low'}, and I count on that.`;
+    return capital(
+      say`${shown} in ice water is ${off} off. Stir the ice, change the battery, and try again; I would not trust it so.`,
+    );
+  return capital(
+    say`${shown} in ice water: it reads ${off} ${offsetKelvin > 0 ? 'high' : 'low'}, and I count on that.`,
+  );
 }
 
 export function readingWords({ celsius, again }: OutcomeOf<'reading-noted'>, scene: Scene): Spoken {
@@ -177,10 +194,14 @@ export function readingWords({ celsius, again }: OutcomeOf<'reading-noted'>, sce
   return sentences([
     capital(say`${degrees(celsius, dinner.units)}.`),
     doubt,
-    late ? say`That would put dinner late.` : pullWords(scene),
+    late ? say`That would put dinner late.` : doubted(pullWords(scene)),
     late ?? (doubt === silent ? lookWords(scene) : silent),
-    late ? silent : tableWords(scene),
+    late ? silent : doubted(tableWords(scene)),
   ]);
+  // Beside a doubt nothing of the plan is news.
+  function doubted(words: Spoken): Spoken {
+    return doubt === silent ? words : forEyes(words);
+  }
 }
 
 /** Why the last reading does not count, and what would settle it; silent where it does. */
@@ -235,6 +256,14 @@ export function stepDone({ step, presumed, again }: OutcomeOf<'step-done'>, scen
   }
 }
 
+/** An hour that was asked for, and the soonest where it cannot be had. */
+export function servingWords(servingAt: number, { plan, dinner }: Scene): Spoken {
+  const late = plan?.complete ? minutesBetween(servingAt, plan.serving.likelyAt) : 0;
+  return late < 5 || !plan
+    ? say`Dinner at ${clock(servingAt, dinner)}.`
+    : say`Dinner at ${clock(servingAt, dinner)} cannot be had: ${clock(plan.serving.likelyAt, dinner)} is the soonest${forEyes(say`, ${duration(late)} late`)}.`;
+}
+
 export function movedWords(
   { minutes, servingAt }: OutcomeOf<'serving-moved'>,
   scene: Scene,
@@ -245,7 +274,7 @@ export function movedWords(
   const soonest = scene.options?.map((option) => option.servingAt).sort((a, b) => a - b)[0];
   if (scene.options && soonest !== undefined && minutesBetween(servingAt, soonest) > 5)
     return sentences([
-      say`${clock(servingAt, dinner)} cannot be had.`,
+      capital(say`${clock(servingAt, dinner)} cannot be had.`),
       offer(scene.options, scene),
     ]);
   if (scene.options && scene.options.length > 0)

@@ -1,18 +1,44 @@
 /** What can still be done when something went wrong, in the minutes that are left. */
 import { minutesBetween } from '../../base/time.ts';
+import { stepIdOf } from '../../kitchen/card.ts';
+import { cooksOnFor } from '../../kitchen/circumstances.ts';
 import type { OutcomeOf } from '../../kitchen/outcome.ts';
 import type { Scene } from '../scene.ts';
-import { type Spoken, say, sentences, silent } from '../spoken.ts';
+import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
+import { guestName } from './names.ts';
 import { pullWords, tableWords } from './progress.ts';
 import { coreNow } from './standing.ts';
-import { dishTitle } from './steps.ts';
+import { dishTitle, fill } from './steps.ts';
 import { stressWords } from './stress.ts';
-import { degrees, duration } from './words.ts';
+import { authorityDegrees, degrees, duration } from './words.ts';
 
 /** The rescue for a trouble; `step` is the dish or step it was told of, if one was named. */
-export function rescueWords({ trouble, step }: OutcomeOf<'trouble'>, scene: Scene): Spoken {
+export function rescueWords({ trouble, step, text }: OutcomeOf<'trouble'>, scene: Scene): Spoken {
+  const mend = ofTheMeat.has(trouble) ? mendOf(step, text, scene) : undefined;
+  if (mend) return sentences([mend, leftWords(scene)]);
   const rescue = rescues[trouble];
   return rescue ? rescue(scene, step) : say`Noted. Tell me what has changed.`;
+}
+
+/** Troubles whose general rescue is the meat's: a dish has its own, on its card. */
+const ofTheMeat: ReadonlySet<string> = new Set(['overcooked', 'undercooked', 'other']);
+
+/** What the dish's card says of it: the mend that speaks of what was told, else that of the step it stands at. */
+function mendOf(about: string | undefined, text: string, scene: Scene): Spoken | undefined {
+  const { dinner } = scene;
+  const dish = dinner.cards.find((card) => card.id === about?.split('.')[0]);
+  if (!dish || dish.card === 'roast') return undefined;
+  const told = (text.toLowerCase().match(/[a-z]{4,}/g) ?? [])
+    .filter((word) => !dish.names.some((name) => name.includes(word)))
+    .map((word) => word.slice(0, 4));
+  const steps = dish.steps.filter(({ wrong }) => wrong !== undefined);
+  const named = steps.find(({ wrong }) => told.some((stem) => wrong.toLowerCase().includes(stem)));
+  const begun = steps.findLast((step) => {
+    const record = dinner.steps.get(stepIdOf(dish, step));
+    return record?.startedAt !== undefined || record?.doneAt !== undefined;
+  });
+  const step = named ?? begun;
+  return step && fill(step.wrong, scene, step);
 }
 
 type Rescue = (scene: Scene, about?: string) => Spoken;
@@ -61,8 +87,14 @@ const underdone: Rescue = (scene) => {
     scene.stage !== 'served' && minutesLeft(scene) >= backInMinutes
       ? say`Or put the whole roast back into the oven for ten minutes, and read it again.`
       : silent;
+  const careful = cooksOnFor(scene.dinner).map((who) => guestName(who));
   return sentences([
     say`Slices can go back to the heat: half a minute a side in a hot pan, or two minutes in hot gravy.`,
+    careful.length > 0
+      ? capital(
+          say`for ${list(careful)}, until the middle reads ${authorityDegrees(145, scene.dinner.units)}, says the USDA.`,
+        )
+      : silent,
     whole,
     leftWords(scene),
   ]);
@@ -71,14 +103,23 @@ const underdone: Rescue = (scene) => {
 const grey: Rescue = () =>
   say`A fresh cut can look grey, and it reddens over some minutes as air reaches it. Wait, and go by the thermometer: what did the middle read?`;
 
-const cold: Rescue = (scene) =>
-  sentences([
+const cold: Rescue = (scene, about) => {
+  const dish = scene.dinner.cards.find((card) => card.id === about?.split('.')[0]);
+  if (dish && dish.card !== 'roast')
+    return sentences([
+      dish.card === 'side'
+        ? say`Back to the heat with the ${dish.title}: lid on, a spoon of water, stirred, until it steams.`
+        : say`Back on a low flame with the ${dish.title}, stirred, until it steams.`,
+      leftWords(scene),
+    ]);
+  return sentences([
     inOven(scene) || scene.stage === 'rest' || scene.stage === 'hold'
       ? say`Foil over it and a folded towel on the foil, by the warm stove.`
       : say`Hot plates, and boiling hot gravy or juices over the slices. Do not roast them again.`,
     say`A cold side goes back with its lid on and a spoon of water, until it steams.`,
     leftWords(scene),
   ]);
+};
 
 const salty: Rescue = (scene, about) => {
   const dish = scene.dinner.cards.find((card) => card.id === about?.split('.')[0]);

@@ -1,7 +1,8 @@
 /** Which rules of safety a question is about. Two authorities are two sentences, each with its name. */
 import { figureOf, meets, type SafetyRuleId } from '../../kitchen/safety.ts';
+import { inOneBreath } from '../breath.ts';
 import type { Scene } from '../scene.ts';
-import { capital, type Spoken, say, sentences, silent } from '../spoken.ts';
+import { capital, type Spoken, say, silent } from '../spoken.ts';
 import { safetyRules, yoursToChoose } from './safety.ts';
 import { isBelowConsumerMinimum } from './safety-moments.ts';
 import { duration } from './words.ts';
@@ -40,7 +41,7 @@ const topics: readonly (readonly [words: RegExp, rules: readonly SafetyRuleId[]]
 /** So long out of the fridge, against the two-hour rule. */
 function stoodOut(minutes: number, scene: Scene): Spoken {
   const within = meets(figureOf('out-of-fridge', 'out'), minutes);
-  return sentences([
+  return inOneBreath([
     within
       ? say`${capital(duration(minutes))} is within it.`
       : say`${capital(duration(minutes))} is too long: do not eat it.`,
@@ -56,13 +57,13 @@ export function safetyAnswer(
   if (minutes !== undefined) return stoodOut(minutes, scene);
   const topic = (about ?? '').toLowerCase();
   const found = topics.find(([words]) => words.test(topic));
-  if (found) return sentences(found[1].map((rule) => safetyRules[rule].sentence(scene)));
+  if (found) return inOneBreath(found[1].map((rule) => safetyRules[rule].sentence(scene)));
   const { prepared } = scene.dinner.roast;
   if (prepared !== undefined && prepared !== 'whole' && prepared !== 'tied-back')
     return safetyRules['surface-inside'].sentence(scene);
   const serve = scene.dinner.target?.serveCelsius;
   const below = serve !== undefined && isBelowConsumerMinimum(serve);
-  return sentences([
+  return inOneBreath([
     safetyRules['below-145'].sentence(scene),
     below ? yoursToChoose(scene) : silent,
     scene.dinner.publicTable ? safetyRules.public.sentence(scene) : silent,

@@ -41,13 +41,13 @@ export function safetyMomentsOf(
   );
   when(
     'oven-below-roasting',
-    scene.firstPlan ? roastsGently(scene) : methodChanged(outcomes, scene),
+    roastsGently(scene) && (scene.plan?.complete === true || methodChanged(outcomes)),
   );
   return moments;
 }
 
-const methodChanged = (outcomes: readonly Outcome[], scene: Scene): boolean =>
-  outcomes.some((one) => one.key === 'method-set') && roastsGently(scene);
+const methodChanged = (outcomes: readonly Outcome[]): boolean =>
+  outcomes.some((one) => one.key === 'method-set');
 
 /** The method's oven, once past the sear, is below what the consumer charts ask for. */
 function roastsGently({ dinner }: Scene): boolean {

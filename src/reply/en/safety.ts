@@ -18,6 +18,8 @@ export interface SafetyRule {
   id: SafetyRuleId;
   source: string;
   sentence(scene: Scene): Spoken;
+  /** As a caution beside other words: the same to read, and to hear its heart. */
+  caution(scene: Scene): Spoken;
 }
 
 /** A temperature of the rule, in the household's unit. */
@@ -97,6 +99,35 @@ const sentenceOf: Record<SafetyRuleId, (scene: Scene) => Spoken> = {
     say`Local food codes and licensed professionals come first when you feed the public. Ask them; what I say is for a home table.`,
 };
 
+/** What of a rule is heard where it shares a breath with what was asked or noted. */
+const heartOf: Partial<Record<SafetyRuleId, (scene: Scene) => Spoken>> = {
+  'below-145': ({ dinner: { units } }) =>
+    say`The USDA advises ${heat('below-145', 'core', units)}: no pink for the pregnant, very young, old or ill.`,
+  'surface-inside': ({ dinner: { units, roast } }) =>
+    roast.prepared === 'stuffed'
+      ? say`Its surface is inside: ${heat('surface-inside', 'core', units)} for the meat, ${heat('surface-inside', 'stuffing', units)} for the stuffing, says the USDA.`
+      : say`Its surface is inside: ${heat('surface-inside', 'core', units)} for such meat, says the USDA.`,
+  vulnerable: ({ dinner: { units } }) =>
+    say`For them the USDA advises ${heat('vulnerable', 'core', units)}, and three minutes' rest.`,
+  'oven-325': ({ dinner: { units } }) =>
+    say`The USDA's charts want an oven at ${heat('oven-325', 'oven', units)} or hotter.`,
+  hold: ({ dinner: { units } }) =>
+    say`Hold it at ${heat('hold', 'held', units)} or hotter, says the USDA.`,
+  'thaw-fridge': ({ dinner: { units } }) =>
+    units.weight === 'lb'
+      ? say`In the fridge: a day for every four to five pounds, says the USDA.`
+      : say`In the fridge: a day for every two kilos or so, says the USDA.`,
+  'later-guests': ({ dinner: { units } }) =>
+    say`Kept at ${heat('later-guests', 'held', units)} or hotter, or eaten within two hours, says the USDA.`,
+};
+
+const cautionOf =
+  (id: SafetyRuleId): SafetyRule['caution'] =>
+  (scene) => {
+    const { text, speech } = sentenceOf[id](scene);
+    return { text, speech: heartOf[id]?.(scene).speech ?? speech };
+  };
+
 const sourceOf = ({ authority, text, edition, known }: SafetyRuleData): string =>
   authority === 'common practice'
     ? 'common practice, no source'
@@ -105,7 +136,7 @@ const sourceOf = ({ authority, text, edition, known }: SafetyRuleData): string =
 export const safetyRules = Object.fromEntries(
   safetyRuleIds.map((id): [SafetyRuleId, SafetyRule] => [
     id,
-    { id, source: sourceOf(safetyData[id]), sentence: sentenceOf[id] },
+    { id, source: sourceOf(safetyData[id]), sentence: sentenceOf[id], caution: cautionOf(id) },
   ]),
 ) as Record<SafetyRuleId, SafetyRule>;
 

@@ -4,7 +4,7 @@ import type { Bought, BuyUnit, SizeWish } from '../../kitchen/days.ts';
 import { uncardedOf } from '../../kitchen/dinner.ts';
 import { type Salt, saltGramsPerTeaspoon, teaspoonsOf } from '../../kitchen/salt.ts';
 import type { Scene } from '../scene.ts';
-import { list, type Spoken, say, sentences, silent } from '../spoken.ts';
+import { forEyes, list, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { guestName } from './names.ts';
 import { noPlan } from './standing.ts';
 import { count, decimalWords, weight } from './words.ts';
@@ -163,7 +163,7 @@ export function sizeAnswer(wish: SizeWish, scene: Scene): Spoken {
       ? say`I left out ${count(others)} who ${others === 1 ? 'eats' : 'eat'} no meat.`
       : silent,
     yoursFeeds(wish, scene),
-    say`Bigger loses nothing: it makes sandwiches.`,
+    forEyes(say`Bigger loses nothing: it makes sandwiches.`),
   ]);
 }
 
@@ -173,7 +173,7 @@ function yoursFeeds(wish: SizeWish, { dinner, days }: Scene): Spoken {
   const enough = dinner.guests === undefined || days.feeds >= dinner.guests;
   return enough
     ? say`Yours, ${weight(kilograms, dinner.units)}, feeds ${count(days.feeds)}.`
-    : say`Yours, ${weight(kilograms, dinner.units)}, feeds ${count(days.feeds)}: one more dish beside it, or thinner slices.`;
+    : say`Yours, ${weight(kilograms, dinner.units)}, feeds ${count(days.feeds)}${forEyes(say`: one more dish beside it, or thinner slices`)}.`;
 }
 
 /** Up to the half pound, or the tenth of a kilo. */
@@ -206,5 +206,11 @@ export function saltBySpoon(grams: number): Spoken {
     const value = { text: figure(teaspoons), speech: figureAloud(teaspoons) };
     return say`${value} level ${teaspoons > 1 ? 'teaspoons' : 'teaspoon'} of ${salt}`;
   });
-  return say`By the spoon: ${list(spoons, 'or')}. Weigh it if you can.`;
+  const aloud = (Object.keys(saltGramsPerTeaspoon) as Salt[]).map(
+    (salt) => say`${figureAloud(teaspoonsOf(grams, salt))} of ${salt}`,
+  );
+  return {
+    text: say`By the spoon: ${list(spoons, 'or')}. Weigh it if you can.`.text,
+    speech: `In level teaspoons: ${list(aloud, 'or').speech}.`,
+  };
 }

@@ -3,7 +3,7 @@ import { minutesBetween } from '../../base/time.ts';
 import { type Forecast, type SliceOutlook, sliceIfOutAt } from '../../kitchen/forecast.ts';
 import type { HeardOf } from '../../kitchen/heard.ts';
 import type { Scene } from '../scene.ts';
-import { type Spoken, say, sentences, silent } from '../spoken.ts';
+import { forEyes, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { noPlan } from './standing.ts';
 import { clock, count, degrees, duration, ovenDegrees } from './words.ts';
 
@@ -18,7 +18,7 @@ export function sliceAnswer(heard: HeardOf<'ask-slice'>, scene: Scene): Spoken {
   if (heard.pulled === undefined)
     return sentences([
       say`${duration(planned.minutesAfterPull)} after the pull, most likely: ${faceWords(planned, scene)}.`,
-      lowerOven(scene),
+      forEyes(lowerOven(scene)),
     ]);
   if (stage !== 'sear' && stage !== 'low-roast')
     return forecast.ifOut.length > 0
@@ -28,7 +28,7 @@ export function sliceAnswer(heard: HeardOf<'ask-slice'>, scene: Scene): Spoken {
   if (!slice) return say`It is out already: ${faceWords(planned, scene)}.`;
   const early = plan.serveCelsius - slice.profile[0]!.celsius.p50;
   return sentences([
-    say`Pulled now and rested, the slice would be: ${faceWords(slice, scene)}.`,
+    say`Pulled now and rested: ${faceWords(slice, scene)}.`,
     early > 1.5
       ? say`That is short of your ${degrees(plan.serveCelsius, dinner.units)}; the pull is likely at ${clock(plan.pullAt.p50, dinner)}.`
       : early < -1.5
@@ -36,7 +36,7 @@ export function sliceAnswer(heard: HeardOf<'ask-slice'>, scene: Scene): Spoken {
         : say`That is what you want: pull it.`,
     Math.abs(slice.greyBandMillimetres.p50 - planned.greyBandMillimetres.p50) > sameMillimetres &&
     early > 1.5
-      ? say`By then the brown goes ${millimetres(planned)} deep.`
+      ? forEyes(say`By then the brown goes ${millimetres(planned)} deep.`)
       : silent,
   ]);
 }
@@ -51,11 +51,11 @@ function otherOven(scene: Scene, planned: Forecast): Spoken {
     return say`At ${oven} it would never get to ${degrees(pullCelsius, dinner.units)}.`;
   const later = forecast.pullMinute.p50 - planned.pullMinute.p50;
   return sentences([
-    say`At ${oven} from now on the slice would be: ${faceWords(forecast.slice, scene)}.`,
-    say`As planned the brown goes ${millimetres(planned.slice)} deep.`,
+    say`At ${oven} from now on: ${faceWords(forecast.slice, scene)}.`,
+    forEyes(say`As planned the brown goes ${millimetres(planned.slice)} deep.`),
     Math.abs(later) < 3
       ? say`The pull would come at about the same time, at ${degrees(pullCelsius, dinner.units)}.`
-      : say`The pull would come about ${duration(Math.abs(later))} ${later > 0 ? 'later' : 'sooner'}, at ${degrees(pullCelsius, dinner.units)}.`,
+      : say`The pull would come about ${duration(Math.abs(later))} ${later > 0 ? 'later' : 'sooner'}${forEyes(say`, at ${degrees(pullCelsius, dinner.units)}`)}.`,
   ]);
 }
 
@@ -63,7 +63,8 @@ function otherOven(scene: Scene, planned: Forecast): Spoken {
 function faceWords(slice: SliceOutlook, { dinner }: Scene): Spoken {
   const core = slice.profile[0]!.celsius.p50;
   const share = Math.round(10 * slice.pinkFraction.p50) * 10;
-  return say`about ${degrees(core, dinner.units)} in the middle, brown and grey ${millimetres(slice)} deep, and ${count(share)} percent of it within ${count(dinner.units.temperature === 'F' ? 5 : 3)} degrees of the middle`;
+  const evenly = say`, and ${count(share)} percent of it within ${count(dinner.units.temperature === 'F' ? 5 : 3)} degrees of the middle`;
+  return say`about ${degrees(core, dinner.units)} in the middle, brown and grey ${millimetres(slice)} deep${forEyes(evenly)}`;
 }
 
 const millimetres = ({ greyBandMillimetres: { p50 } }: SliceOutlook): Spoken => {

@@ -8,10 +8,18 @@ import { say } from '../spoken.ts';
 
 export const noPlan = say`There is no plan yet: tell me the roast, the hour, how many, and how you like it.`;
 
+/** What only takes hands at its start has let go of them by then. */
+const handsAtStartMinutes = 3;
+
 export function currentStepOf(scene: Scene): PlannedStep | undefined {
   const steps = scene.plan?.steps ?? [];
   const open = steps.filter(
-    (step) => step.state === 'active' && step.handsOn !== 'none' && step.id !== 'rest',
+    (step) =>
+      step.state === 'active' &&
+      step.id !== 'rest' &&
+      (step.handsOn === 'throughout' ||
+        (step.handsOn === 'start' &&
+          minutesBetween(step.startAt, scene.now) <= handsAtStartMinutes)),
   );
   return (
     open.filter((step) => minutesBetween(step.startAt, scene.now) < 90).at(-1) ??

@@ -14,11 +14,14 @@ import { authorityDegrees, count, degrees, ovenDegrees } from './words.ts';
 
 /** The card's step of that id, in the words that fit this dinner. */
 export function findStep(dinner: Dinner, id: string): { card: Card; step: CardStep } | undefined {
-  for (const card of dinner.cards)
-    for (const step of card.steps)
-      if (stepIdOf(card, step) === id)
-        return { card, step: seasonedOnce(stepIn(step, circumstancesOf(dinner)), dinner) };
   const card = roastCardOf(dinner);
+  for (const one of dinner.cards) {
+    // A cut that was mended leaves its card behind, with steps of the same names.
+    if (one.card === 'roast' && card !== undefined && one.id !== card.id) continue;
+    for (const step of one.steps)
+      if (stepIdOf(one, step) === id)
+        return { card: one, step: seasonedOnce(stepIn(step, circumstancesOf(dinner)), dinner) };
+  }
   const chore = card && choreStep(id, dinner);
   return chore && { card, step: chore };
 }

@@ -2,7 +2,7 @@
 import { minutesBetween } from '../../base/time.ts';
 import { menuOf } from '../../kitchen/dinner.ts';
 import type { Scene } from '../scene.ts';
-import { list, type Spoken, say, sentences, silent } from '../spoken.ts';
+import { forEyes, list, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { currentStepOf, nextStepOf } from './standing.ts';
 import { findStep } from './steps.ts';
 import { atTime } from './words.ts';
@@ -27,7 +27,7 @@ export function stressWords(scene: Scene): Spoken {
             step.id !== 'check',
         );
   return sentences([
-    say`You can, one thing at a time; the roast does most of it by itself.`,
+    say`You can, one thing at a time${forEyes(say`; the roast does most of it by itself`)}.`,
     now
       ? say`Just this now: ${now.title}.`
       : say`Nothing needs your hands this minute. Sit down and breathe.`,
@@ -56,5 +56,8 @@ function droppable(scene: Scene): Spoken {
   )[0];
   const parts = [...unbegun.slice(0, 2), ...(longest ? [say`"${longest.title}"`] : [])];
   if (parts.length === 0) return say`Nothing else hangs on you.`;
-  return say`You could drop ${list(parts, 'or')}: say so, and I take it off the plan.`;
+  return {
+    text: say`You could drop ${list(parts, 'or')}: say so, and I take it off the plan.`.text,
+    speech: say`You could drop ${parts[0] ?? silent}: say so.`.speech,
+  };
 }

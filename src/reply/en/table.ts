@@ -2,8 +2,9 @@
 import { avoidancesOf } from '../../kitchen/allergens.ts';
 import type { GuestNote } from '../../kitchen/dinner.ts';
 import type { GuestNeed } from '../../kitchen/heard.ts';
+import type { Part } from '../breath.ts';
 import type { Scene } from '../scene.ts';
-import { capital, list, lower, type Spoken, say, sentences, silent } from '../spoken.ts';
+import { capital, forEyes, list, lower, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { cardsOf, dishesFor, type Holding, holding } from './allergens.ts';
 import { carvingMap } from './carving.ts';
 import { uncardedTitles } from './menu.ts';
@@ -51,7 +52,7 @@ function noteWords(note: GuestNote, scene: Scene): Spoken {
 const notedGuests = (scene: Scene): Spoken[] =>
   scene.dinner.notes.map((note) => noteWords(note, scene));
 
-export function guestsAnswer(about: 'forgotten' | undefined, scene: Scene): Spoken {
+export function guestsAnswer(about: 'forgotten' | 'eats' | undefined, scene: Scene): Spoken {
   const { dinner } = scene;
   if (about === 'forgotten') return forgottenWords(scene);
   if (dinner.guests === undefined) return say`You have not said how many are coming.`;
@@ -113,35 +114,39 @@ export function guestNotedWords(note: GuestNote, scene: Scene): Spoken {
     case 'comes-later':
       return laterNoted(note, name, scene);
     case 'doneness':
-      return say`Noted: ${(note.value ?? 'another doneness').replace('-', ' ')} for ${name}. End slices, or a minute in hot gravy; the roast stays as it is.`;
+      return say`${capital(say`${(note.value ?? 'another doneness').replace('-', ' ')} for ${name}: an end slice, or a minute in hot gravy`)}${forEyes(say`; the roast stays as it is`)}.`;
   }
 }
 
 /** What is done for them: their slices cooked on, or nothing where the whole roast goes far enough. */
-function vulnerableWords(name: Spoken, scene: Scene): Spoken {
+function vulnerableWords(name: Spoken, scene: Scene): Part {
   const serve = scene.dinner.target?.serveCelsius;
   if (serve === undefined) return say`Noted for ${name}: nothing pink.`;
   if (!isBelowConsumerMinimum(serve))
     return say`Noted for ${name}. The whole roast goes to ${degrees(serve, scene.dinner.units)}, so they eat as the others do.`;
-  return say`Noted for ${name}. I plan their slices cooked on while you carve; or say the whole roast goes to medium well.`;
+  // The choice is theirs and the cook's: it is heard whatever else was said.
+  const plan = say`Noted for ${name}: I plan slices cooked on${forEyes(say` while you carve`)}; or say the whole roast goes to medium well.`;
+  return { ...plan, must: true };
 }
 
 function allergyWords(note: GuestNote, name: Spoken, scene: Scene): Spoken {
   const head = say`Noted: no ${avoided(note)} for ${name}.`;
+  const many = /s$/.test(avoided(note));
+  const [them, verb] = many ? ['them', say`they are`] : ['it', say`it is`];
   const found = note.value ? holding(note, scene) : [];
   if (found.length === 0)
     return sentences([
       head,
-      cardsOf(scene).length > 0 ? say`Nothing on this menu is made with it.` : silent,
+      cardsOf(scene).length > 0 ? say`Nothing on this menu is made with ${them}.` : silent,
       unknowable(scene),
     ]);
   const titles = [...new Set(found.map(({ card }) => card.title))].map((title) => say`${title}`);
-  const dishes = say`It is in the ${list(titles)}.`;
+  const dishes = say`${capital(say`${verb} in the ${list(titles)}`)}.`;
   // One way round by ear is enough, and only where one dish is meant; the rest is for the screen.
   const aloud =
     titles.length === 1
       ? dishes
-      : say`It is in ${count(titles.length)} dishes: ask me for stand-ins.`;
+      : say`${capital(verb)} in ${count(titles.length)} dishes: ask me for stand-ins.`;
   return {
     text: sentences([
       head,
@@ -211,7 +216,7 @@ function laterNoted(note: GuestNote, name: Spoken, scene: Scene): Spoken {
     say`Noted: ${name} ${verb} ${laterWords(note.value, scene)}.`,
     serve === undefined
       ? silent
-      : say`Dinner stays at ${clock(serve, scene.dinner)}; carve what is eaten then, and leave the rest whole under foil.`,
+      : say`Dinner stays at ${clock(serve, scene.dinner)}; leave theirs whole, under foil.`,
   ]);
 }
 

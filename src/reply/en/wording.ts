@@ -18,6 +18,7 @@ import {
   presumedWords,
   pullWords,
   readingWords,
+  servingWords,
   stepDone,
   tableWords,
   thermometerWords,
@@ -27,7 +28,7 @@ import { rescueWords } from './rescue.ts';
 import { hadWords } from './shopping.ts';
 import { awayWords, behindWords, notDoneWords, skippedRest } from './slips.ts';
 import { currentStepOf, nextStepOf } from './standing.ts';
-import { cautionWords, dishTitle, findStep, pullShown, titleOf } from './steps.ts';
+import { cautionWords, dishTitle, doneClause, findStep, pullShown, titleOf } from './steps.ts';
 import { guestNotedWords } from './table.ts';
 import {
   aloud,
@@ -46,6 +47,12 @@ type Word<K extends OutcomeKey> = (outcome: OutcomeOf<K>, scene: Scene) => Spoke
 const joinNoted = (parts: Spoken[]): Spoken =>
   parts.length === 0 ? silent : capital(say`${list(parts)}.`);
 
+/** How it was prepared, where that changes the carving or the safety. */
+const preparedWords = (prepared: string | undefined): Spoken =>
+  prepared === undefined || prepared === 'whole'
+    ? silent
+    : say`, ${prepared === 'tied-back' ? 'its bones tied back on' : prepared}`;
+
 function roastNoted(scene: Scene): Spoken {
   const { roast, units } = scene.dinner;
   const bones = roast.bones !== undefined ? say`${count(roast.bones)}-bone ` : silent;
@@ -55,7 +62,7 @@ function roastNoted(scene: Scene): Spoken {
   const name = dishTitle(scene.dinner, roast.cut ?? 'roast');
   const through = roastCardOf(scene.dinner)?.pink === false;
   return sentences([
-    joinNoted([say`${kilograms}${bones}${boneless}${name}`]),
+    joinNoted([say`${kilograms}${bones}${boneless}${name}${preparedWords(roast.prepared)}`]),
     through && scene.dinner.target
       ? say`It goes to ${degrees(scene.dinner.target.serveCelsius, units)} in the middle, not pink, and rests.`
       : silent,
@@ -81,7 +88,7 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
   described: ({ before }, scene) =>
     stillFrozenWords(scene) ??
     sentences([roastNoted(scene), cutChangedWords(before, scene), thawWords(scene)]),
-  'serving-set': ({ servingAt }, scene) => say`Dinner at ${clock(servingAt, scene.dinner)}.`,
+  'serving-set': ({ servingAt }, scene) => servingWords(servingAt, scene),
   'serving-moved': movedWords,
   'guests-set': ({ count: guests, change }, scene) => {
     const head =
@@ -181,7 +188,14 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
   },
   'step-moved': ({ step, happenedAt }, scene) =>
     sentences([
-      capital(say`${titleOf(scene.dinner, step)}: ${clock(happenedAt, scene.dinner)}, noted.`),
+      // What was only taken for granted until now is plainly told.
+      scene.now - happenedAt < 60_000
+        ? step === 'oven-down'
+          ? say`Down it is.`
+          : doneTold([step], scene)
+        : capital(
+            say`${doneClause(scene.dinner, step)}: ${clock(happenedAt, scene.dinner)}, noted.`,
+          ),
       step === 'roast-in' || step === 'oven-down' ? pullWords(scene) : silent,
     ]),
   'step-not-done': notDoneWords,

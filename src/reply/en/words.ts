@@ -72,7 +72,10 @@ export type Units = Dinner['units'];
 /** A temperature in the household's unit: "104 °F", "one hundred four degrees". */
 export function degrees(celsius: number, units: Units): Spoken {
   const value = Math.round(temperatureIn(celsius, units.temperature));
-  return { text: `${value} °${units.temperature}`, speech: `${numberWords(value)} degrees` };
+  return {
+    text: `${value} °${units.temperature}`,
+    speech: `${numberWords(value)} ${Math.abs(value) === 1 ? 'degree' : 'degrees'}`,
+  };
 }
 
 /** An oven's temperature, to the mark a dial has: five Fahrenheit or Celsius degrees. */

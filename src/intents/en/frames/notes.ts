@@ -17,7 +17,7 @@ const nobody =
   /^(it|he|she|they|that|this|there|what|roast|oven|dinner|i|we|you|everyone|everybody|one|ones|meat|beef|potatoes|gravy|who|probe|thermometer|power|food|rare|medium|nobody|somebody|someone|anyone|no|not|two|three|both|all|some|most|the|a|and|but|for|also|so|one of|me|us|them|butter|cream|fish|milk|eggs|nuts|rest|table|mind|remember|note|forget|were|mean|think|lunch|supper|tea|which|how|why|does|can|is|will|do|just|only|never|well|please|then|or|now|if|when|doctor)$/;
 
 const closed =
-  /^(up|off|out|not|and|the|for|are|has|can|will|who|with|from|down|over|all|have|was|were|been|too|allergic|vegetarian|vegan|pregnant|intolerant|his|her|only|must|does|did|had|but|that|may|any|both|back|then|when|now|get|got|one|two)$/;
+  /^(likes|hates|loves|prefers|wants|cannot|up|off|out|not|and|the|for|are|has|can|will|who|with|from|down|over|all|have|was|were|been|too|allergic|vegetarian|vegan|pregnant|intolerant|his|her|only|must|does|did|had|but|that|may|any|both|back|then|when|now|get|got|one|two)$/;
 
 const afterName =
   '(?:is|are|has|have|can|could|does|do|takes?|wants?|likes?|loves?|will|would|needs?|eats?|prefers?|gets?|swells|carries|must|should|avoids?|hates?|reacts|asked|asks|breaks|went|turned)';
@@ -50,6 +50,9 @@ function whoIn(match: Match): { who?: string; kin: boolean } {
 
 const vulnerable =
   / (pregnant|preggers|with baby|with child|expecting|carrying|months (along|gone|pregnant)|weeks (along|gone|pregnant)|in the family way|bun in the oven|having a baby|immunocompromised|immunosuppressed|immunosuppressants|immune|chemo|chemotherapy|radiotherapy|cancer|frail|transplant|diabetic|sugar problem|breastfeeding|undergoing treatment|dialysis|very old|very young|newborn|new born|elderly|(just|recently) (out of hospital|had (an operation|surgery)))( |$)/;
+/** Who must not have it pink, whatever the reason, is asked about like one of those. */
+const mustNotPink =
+  / (can not|must not|should not|may not|not allowed|not supposed to|not meant to) (\w+ ){0,4}?(pink|rare|raw|bloody|undercooked) /;
 const notVulnerable =
   / (carrying the|carrying a|carrying on|expecting (guests|company|people|them|you|us|<)|immune to|can i|safe|ok for) /;
 
@@ -72,6 +75,8 @@ export function noteIn(match: Match): Meaning | undefined {
   if (!someone) return undefined;
   if (vulnerable.test(line) && !notVulnerable.test(line))
     return { intent: 'note-guest', ...named, need: 'vulnerable' };
+  if (who !== undefined && mustNotPink.test(line))
+    return { intent: 'note-guest', who, need: 'vulnerable' };
   const small = / (newborn|toddlers?|babies|baby|infant|little one) /.test(line);
   if (
     small &&
@@ -126,7 +131,8 @@ function allergyIn(line: string, who: string | undefined): string | undefined {
     / (celiac|coeliac|allerg\w*|intoleran\w+|anaphyla\w+|epipen|reacts?|reaction|(gets?|be|feels?|is|makes?|made|turns?) (\w+ ){0,2}(sick|ill|poorly|hives|spots)|swells?|breaks out|comes out in|kills?|upsets?) /;
   const barred =
     / (can not|must not|may not|does not|do not|should not|will not|not allowed|could not|no|not|avoids?|off|stay away|stays away|without|never|a no go|out of bounds|hates?|free) /;
-  const plain = allergens.exec(line)?.[1];
+  const named = [...line.matchAll(new RegExp(allergens, 'g'))].map((found) => found[1]);
+  const plain = named.length === 0 ? undefined : [...new Set(named)].join(' and ');
   if (/ (celiac|coeliac) /.test(line)) return / (celiac|coeliac) /.exec(line)![1];
   if (plain === undefined) return undefined;
   if (sick.test(line) && !/ (laugh|tired) /.test(line)) return plain;
@@ -166,7 +172,8 @@ const pleases =
   / (his|hers|her|their|theirs|mine|well done|rare|medium|likes?|wants?|prefers?|cooked|pink|takes?|only|needs?|done|slice|slices|piece|portion|bit|will|would|has|have|for|asked|make|do) /;
 
 function donenessNote(match: Match, line: string, who: string, kin: boolean): Meaning | undefined {
-  if (/ (is here|late|cooking|coming|arrived|going) /.test(line)) return undefined;
+  if (/ (is here|late|cooking|coming|arrived|going|still (\w+ )?(pink|raw|bloody)) /.test(line))
+    return undefined;
   const cremated =
     / (incinerated|cremated|charred|burnt|burned|to death|shoe leather|right through|all the way through|through and through|no (pink|blood)|any (pink|blood)|with (pink|blood)|pink bits|cooked more|more done|well cooked|no red|not pink|not bloody|grey|sole of a shoe|boot leather) /.test(
       line,

@@ -90,7 +90,7 @@ export const troubleFrame: Frame = {
         line,
       )
     )
-      return { intent: 'report-trouble', trouble: 'overcooked' };
+      return { intent: 'report-trouble', trouble: 'overcooked', ...stepOf(match) };
     if (
       / (tough|chewy|leathery|rubbery|old boots|leather) /.test(line) &&
       / (it|meat|roast|joint|beef|lamb|pork|as|slice|slices|boots) /.test(line) &&
@@ -105,7 +105,7 @@ export const troubleFrame: Frame = {
     )
       return { intent: 'report-trouble', trouble: 'undercooked' };
     if (
-      / (lumpy|split|curdled|separated|watery|too thin|too thick|too runny|boiled over|boiled dry|collapsed|sunk|flat|soggy|stuck to) /.test(
+      / (lumpy|split|curdled|separated|watery|too thin|too thick|too runny|boiled over|boiled dry|collapsed|sunk|flat|soggy|stuck to|still hard|too hard|too soft) /.test(
         line,
       ) &&
       (dishNamed(match.line, match) || / (gravy|sauce|butter|cream|batter|puddings) /.test(line))

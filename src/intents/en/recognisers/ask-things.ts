@@ -26,6 +26,8 @@ export const askThings: Recogniser = {
     ),
     ...phrases(
       [
+        // What is asked of is the thing to be replaced.
+        '(can|could|may|should|would|will|does|do) [i|we|you] [use|try|do it with|make it with|get away with|go with] [some|the|a] {y:thing} [do|work] (instead of|in place of|rather than|in lieu of) [the|some|a] {thing:thing} $',
         '(can|could|may|should) (i|we|you) (use|substitute|swap|replace|do it with|make it with|get away with|try|sub|go with) [some|the|a|in] {thing:thing} (instead|for|instead of|rather than|in place of|with it|in it|$)',
         '(what|is there anything|anything|what else) [can|could|should|do] [i|we|you] [use] (instead of|in place of|replace|substitute for|as a substitute for|as a replacement for|instead) [the] [{thing:thing}] $',
         '(substitute|replacement|alternative|swap|stand in) (for|to) [the] {thing:thing} $',

@@ -3,7 +3,12 @@ import type { Doneness } from '../../../kitchen/heard.ts';
 import type { Recogniser } from '../../recogniser.ts';
 import { phrases } from '../vocabulary.ts';
 
+/** "Can't have it pink", "hates any blood": what is refused is what the words for it name. */
+const pinkRefused =
+  /\b(not|no|never|nothing|without|hates?|dislikes?) (?!(too|so|very) )(\w+ ){0,4}?(pink|blush\w*|blood\w*)/;
+
 export function donenessOf(words: string): Doneness | undefined {
+  if (pinkRefused.test(words) && !/medium|rare|well/.test(words)) return 'well-done';
   if (
     /medium( |-)?rare|between rare and medium|between medium and rare|pink|blush/.test(words) &&
     !/no pink|not pink|no pinker|not? (take|eat|want|like|do) pink|squeamish about|(does|do|will|can) not (take|eat|want|like|do|stand|stomach) (it |any )?(pink|rare|blood)|medium( |-)?well|fully cooked|without pink|any pink/.test(

@@ -21,7 +21,11 @@ export const notes: Recogniser = {
         '^ [and|but] {who:word} [is|portion|portions|slice|is slice|is portion] (well done|rare|medium rare) [please] $',
       ],
       (match) => {
-        const who = person(match.words('who'));
+        if (/ still (\w+ )?(pink|raw|bloody|rare) /.test(` ${match.line}`)) return undefined;
+        const who = person(match.words('who')).replace(
+          / (likes?|hates?|wants?|prefers?|loves?|can not|will not|must not|does not|do not)$/,
+          '',
+        );
         const value = /well cooked/.test(match.line)
           ? 'well-done'
           : (donenessOf(match.line.slice(match.line.indexOf(who))) ?? donenessOf(match.line));

@@ -47,6 +47,12 @@ export const plateTroubles: Recogniser = {
       told('grey'),
     ),
     ...phrases(
+      [
+        '(slice|slices|meat|piece|middle|bit|one) (is|are|looks|look) still [a bit|quite|very|all] (pink|raw|bloody|red)',
+      ],
+      { intent: 'report-trouble', trouble: 'undercooked' },
+    ),
+    ...phrases(
       [`^ {who:thing} (is|are|came out|turned out) ${quite} (tough|chewy|leathery|stringy)`],
       told('tough'),
     ),

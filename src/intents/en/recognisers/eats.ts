@@ -1,0 +1,48 @@
+/** "What can Anna eat", "is the gravy all right for a coeliac", "are there nuts in it": asked of a dish or of all. */
+import { allergensOf } from '../../../kitchen/allergens.ts';
+import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
+import { dishIn } from '../steps.ts';
+import { phrases } from '../vocabulary.ts';
+
+const nobody =
+  /^(i|we|you|it|they|he|she|everyone|everybody|one|this|that|there|people|dog|cat)$|another|minute|hour|while|dinner|longer|later|now|</;
+
+/** Whom it is asked of: a guest, or whoever must not have such a thing. */
+function asked(match: Match, dish: string | undefined): Meaning | undefined {
+  const who = match.words('who').replace(/^(a|an|the|my|our|any|some) /, '');
+  if (who === '' || nobody.test(who) || who.split(' ').length > 3) return undefined;
+  return { intent: 'ask-guests', about: 'eats', who, ...(dish ? { dish } : {}) };
+}
+
+const ofDish = (match: Match): Meaning | undefined => {
+  const dish = dishIn(match.words('dish'), match.context);
+  return dish ? asked(match, dish) : undefined;
+};
+
+export const eats: Recogniser = {
+  name: 'eats',
+  moods: ['question'],
+  phrases: [
+    ...phrases(
+      [
+        '(what|what all|what else|which dishes|which of it|how much of it) (can|could|may|should) {who:thing} [safely] (eat|have) [tonight|today|then|safely|of it|of this] [?] $',
+        'is there (anything|something) {who:thing} can (eat|have) [tonight|today] [?] $',
+      ],
+      (match) => asked(match, undefined),
+    ),
+    ...phrases(
+      [
+        '(can|could|may|should) {who:thing} (eat|have) [the|my|our|some|any of the] {dish:thing} [?] $',
+        '(is|are) [the|my|our] {dish:thing} (ok|all right|safe|suitable|fine|good) for {who:thing} [?] $',
+      ],
+      ofDish,
+    ),
+    ...phrases(
+      [
+        '(is|are) there [any] {who:thing} in [the|my|our] {dish:thing} [?] $',
+        '(does|do) [the|my|our] {dish:thing} (have|contain) [any] {who:thing} [in it|in them] [?] $',
+      ],
+      (match) => (allergensOf(match.words('who')).length > 0 ? ofDish(match) : undefined),
+    ),
+  ],
+};
