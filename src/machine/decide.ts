@@ -46,8 +46,16 @@ export function decide(heard: readonly Heard[], context: Context): Decision {
     outcomes.push(...step.outcomes);
     if (added.length > 0) now = withFacts(now, added);
   }
-  return { facts, outcomes };
+  return { facts: [...resumedBy(facts, context), ...facts], outcomes };
 }
+
+/** Who was asked to wait hears the cook go on telling: then the wait is over. */
+const resumedBy = (facts: readonly NewFact[], { dinner }: Context): NewFact[] =>
+  dinner.paused &&
+  facts.some(({ type }) => type !== 'question-asked' && type !== 'acknowledged') &&
+  !facts.some(({ type }) => type === 'talk-paused' || type === 'talk-resumed')
+    ? [{ type: 'talk-resumed' }]
+    : [];
 
 /** The context as it would stand with these facts appended. */
 export function withFacts(context: Context, added: readonly NewFact[]): Context {

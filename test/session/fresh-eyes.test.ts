@@ -53,7 +53,7 @@ describe('a cook with the roast in', () => {
     const past = await told(late);
     expect(past.text).toMatch(/^121 °F, \d+ °F past the pull: out with it now/);
     const { text } = await told([...late, ['17:26', 'have I wrecked it?']]);
-    expect(text).toMatch(/^(No|Not wrecked)[^.]*\d+ °F in the middle/);
+    expect(text).toMatch(/^(No|Not wrecked|More done)[^.]*\d+ °F in the middle/);
     const early = await told([...dinner, ['16:30', 'did I ruin it']]);
     expect(early.text).toMatch(/^No: .* short of the pull\. Nothing is lost\.$/);
   });
@@ -83,6 +83,25 @@ describe('a cook with the roast in', () => {
     expect(low.turn.view.units.temperature).toBe('F');
     const core = await told([...dinner, ['17:30', 'it reads 40']]);
     expect(core.turn.view.asking?.text).toMatch(/other scale/);
+  });
+
+  it('takes yes for the other scale, and no for the number as it was said', async () => {
+    const doubted = [...dinner, ['17:30', 'it reads 40']] as const;
+    expect((await told([...doubted, ['17:31', 'yes']])).text).toMatch(/^104 °F/);
+    expect((await told([...doubted, ['17:31', 'no']])).text).toMatch(/^40 °F/);
+  });
+
+  it('ends the wait that "hang on" began by going on telling', async () => {
+    const waiting = [...dinner, ['17:00', 'hang on']] as const;
+    expect((await told(waiting)).turn.view.paused).toBe(true);
+    expect((await told([...waiting, ['17:02', 'it reads 70']])).turn.view.paused).toBe(false);
+  });
+
+  it('is asked for a second spot before a roast comes out by a single number', async () => {
+    const { turn } = await told([...dinner, ['17:10', 'it reads 126']]);
+    expect(turn.view.asking?.text).toMatch(/another spot/i);
+    const again = await told([...dinner, ['17:10', 'it reads 126'], ['17:11', 'it reads 124']]);
+    expect(again.text).toMatch(/^124 °F.*out with it/);
   });
 
   it('is told when the roast goes in long before its time', async () => {
@@ -118,7 +137,7 @@ describe('a cook with the roast in', () => {
     const { text } = await told([
       ['13:00', 'seven pound rib roast'],
       ['13:01', 'the roast is in'],
-      ['13:40', 'it reads 80'],
+      ['13:40', 'it reads 60'],
     ]);
     expect(text).toMatch(/When is dinner\?/);
     expect(text).not.toMatch(/Dinner stays/);
