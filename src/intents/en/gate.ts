@@ -14,6 +14,17 @@ const ungated =
 const isUngated = ({ meaning }: Placed): boolean =>
   ungated.test(meaning.intent) || (meaning.intent === 'ask-guests' && meaning.about === 'eats');
 
+/** Few words that report the step that is open first: it was called, and this is what answers it. */
+const answersTheCall = ({ placed, context, line }: Said): boolean =>
+  line.trim().split(' ').length <= 4 &&
+  placed.every(
+    ({ meaning, framed }) =>
+      !framed &&
+      (meaning.intent === 'report-done' || meaning.intent === 'report-started') &&
+      meaning.step !== undefined &&
+      meaning.step === context.openSteps[0],
+  );
+
 /** A number that was just asked for is let in, whoever calls it out; so is a short yes, no or choice. */
 const isAwaited = ({ placed, context, line }: Said): boolean =>
   (context.expecting === 'reading' &&
@@ -39,7 +50,7 @@ export const gateOf =
   (kindOf: KindOfWord, learnt: Weights = weights) =>
   (said: Said): readonly Placed[] => {
     if (said.placed.every(isUngated)) return said.placed;
-    if (isAwaited(said)) return said.placed;
+    if (isAwaited(said) || answersTheCall(said)) return said.placed;
     // What is said while a question is open may be its answer, or have nothing to do with it.
     const aside = { ...said, context: { ...said.context, expecting: undefined } };
     const likelihood = (one: Said): number => likelihoodOf(cuesOf(one, kindOf, isFamiliar), learnt);
