@@ -8,7 +8,12 @@ const minded =
 
 /** A food beside one that guests mind: a word of no other talk. */
 const isFood = (words: string): boolean =>
-  minded.test(words) || !(words.includes(' ') || commonWords.has(words));
+  minded.test(words) ||
+  !(
+    words.includes(' ') ||
+    commonWords.has(words) ||
+    /^(allerg|intoleran|please|though)/.test(words)
+  );
 
 /** "My sister is vegetarian and doesn't eat eggs": of whom the words before the "and" speak. */
 const spokenOf = (match: Match): string | undefined =>
