@@ -59,6 +59,16 @@ export function clausesOf(
   function clausesIn(tokens: readonly Token[]): Clause[] {
     for (let at = 0; at < tokens.length; at++) {
       const token = tokens[at]!;
+      // "fine for her or not" asks.
+      if (
+        token.word === 'or' &&
+        tokens[at + 1]?.word === 'not' &&
+        /^(|[.?!])$/.test(tokens[at + 2]?.word ?? '')
+      ) {
+        close('?');
+        at += 1;
+        continue;
+      }
       if (token.word === ',' && runsOn(part, tokens, at)) {
         // "they'll be late, maybe half an hour" is one breath.
       } else if (ends.test(token.word) || token.word === ',' || token.word === '|') {
@@ -268,7 +278,11 @@ function joinsNames(
     /^(the|\p{L}+)$/u.test(next) &&
     tokens
       .slice(at + 1, at + 7)
-      .some((token) => /^(is|are|went|go|in|out|done|were)$/.test(token.word))
+      .some((token) =>
+        /^(is|are|went|go|in|out|done|were|finished|ready|sorted|made|cooked|peeled|drained|burnt|prepped|prepared|chopped)$/.test(
+          token.word,
+        ),
+      )
   );
 }
 
@@ -397,7 +411,13 @@ export function trimmed(tokens: readonly Token[]): Token[] {
         continue;
       // "plus one" is a guest, "now what" asks.
       if (length === 1 && tokens[start]!.word === 'plus' && /^<n/.test(next)) continue;
-      if (length === 1 && tokens[start]!.word === 'now' && next === 'what') continue;
+      if (
+        length === 1 &&
+        /^(now|then|so)$/.test(tokens[start]!.word) &&
+        next === 'what' &&
+        end - start < 4
+      )
+        continue;
       start += length;
       moved = true;
       break;

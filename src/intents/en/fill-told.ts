@@ -404,7 +404,7 @@ export const fillTold: Fill = {
   'set-units': (match) => {
     const wanted = match.withLine(
       match.line.replace(
-        /\b(no more|not|instead of|rather than|enough of|tired of|without|drop the|drop|from|no notion of|stop (?:with|using|giving me)) (?:the |in |with )?\w+ /g,
+        /\b(no more|not|instead of|rather than|enough of|tired of|without|drop the|drop|from|no notion of|stop (?:with|using|giving me)) (?:know |understand |speak |use |do |like |want |have |need |give me |work in )?(?:the |in |with |any )?\w+ /g,
         '',
       ),
     );

@@ -77,6 +77,13 @@ const rules: Record<string, readonly Rule[]> = {
     { before: /\b(rib|the|my) $/, after: /^$/, instead: 'roast' },
   ],
   roost: [{ instead: 'roast' }],
+  meets: [
+    {
+      before: /\b(the|my|our) $/,
+      after: /^(out|in|at|on|done|resting|ready|up|is|reading|still|now|$)/,
+      instead: 'meat is',
+    },
+  ],
   meet: [{ before: /\b(the|my|our|of) $/, instead: 'meat' }],
   robe: [{ before: /\b(the|my|a|in) $/, instead: 'probe' }],
   juice: [{ before: /\b(wine|pan) $/, instead: 'jus' }],

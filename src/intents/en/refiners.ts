@@ -90,7 +90,8 @@ function fanOfOven(heard: readonly Placed[]): Placed[] {
       one.meaning.intent === 'report-setup' &&
       one.meaning.fan === true &&
       one.clause !== undefined &&
-      one.clause.tokens.length <= 2 &&
+      one.clause.tokens.length <= 6 &&
+      Object.keys(one.meaning).length === 2 &&
       last?.meaning.intent === 'report-oven' &&
       last.meaning.temperature !== undefined
     )
@@ -98,6 +99,54 @@ function fanOfOven(heard: readonly Placed[]): Placed[] {
     else out.push(one);
   }
   return out;
+}
+
+/** "power's back, was off twelve minutes": how long it was is of the power, not of the cook. */
+function powerMinutes(heard: readonly Placed[]): Placed[] {
+  const out: Placed[] = [];
+  for (const one of heard) {
+    const last = out.at(-1);
+    if (
+      one.meaning.intent === 'cook-away' &&
+      last?.meaning.intent === 'report-trouble' &&
+      /^power-/.test(last.meaning.trouble) &&
+      !/ (i|we|me|my) /.test(lineIn(one))
+    )
+      out[out.length - 1] = {
+        ...last,
+        meaning: {
+          ...last.meaning,
+          ...(one.meaning.minutes === undefined ? {} : { minutes: one.meaning.minutes }),
+        },
+      };
+    else out.push(one);
+  }
+  return out;
+}
+
+/** "the dial's in Fahrenheit, I've got her at 325 F": the unit is told with the number. */
+const unitsOnce = (heard: readonly Placed[]): Placed[] =>
+  heard.filter(
+    ({ meaning }) =>
+      !(
+        meaning.intent === 'set-units' &&
+        meaning.weight === undefined &&
+        heard.some((other) => 'unit' in other.meaning && other.meaning.unit === meaning.temperature)
+      ),
+  );
+
+/** "first car's here, so three here, five to go": one arrival. */
+function arrivedOnce(heard: readonly Placed[]): Placed[] {
+  const told = heard.filter(({ meaning }) => meaning.intent === 'report-guests');
+  const counted = told.find(
+    ({ meaning }) => meaning.intent === 'report-guests' && meaning.count !== undefined,
+  );
+  const partly = told.every(
+    ({ meaning }) => meaning.intent === 'report-guests' && meaning.state === 'partly-arrived',
+  );
+  return partly && told.length > 1
+    ? heard.filter((one) => !told.includes(one) || one === (counted ?? told[0]))
+    : [...heard];
 }
 
 /** "way too rare, basically raw": what is named says more than that something is wrong. */
@@ -467,6 +516,9 @@ export const refiners: readonly Refiner[] = [
   fanOfOven,
   askedForLack,
   oneTrouble,
+  powerMinutes,
+  unitsOnce,
+  arrivedOnce,
   besideSubstance,
   lastWish,
   headsOnce,

@@ -116,7 +116,15 @@ export function noteIn(match: Match): Meaning | undefined {
     return { intent: 'note-guest', ...named, need: 'diet', value: `no ${pork[4]}` };
   const allergy = allergyIn(line, who);
   if (allergy) return { intent: 'note-guest', ...named, need: 'allergy', value: allergy };
-  return who === undefined ? undefined : donenessNote(match, line, who, kin);
+  if (who !== undefined) return donenessNote(match, line, who, kin);
+  // "nana's coming and she has hers cremated": she is whoever was named.
+  const meant =
+    /^ (he|she) (only )?(has|likes|wants|takes|prefers|needs|eats|will have) (it|his|hers) /.test(
+      line,
+    )
+      ? (peopleOnly.exec(` ${match.whole}`)?.[1] ?? /^ (he|she)/.exec(line)?.[1])
+      : undefined;
+  return meant === undefined ? undefined : donenessNote(match, line, meant, true);
 }
 
 const dietValue = (diet: string): string =>

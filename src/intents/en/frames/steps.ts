@@ -246,7 +246,7 @@ export const notYetFrame: Frame = {
     )
       return undefined;
     if (match.marks('nt').length > 0) return undefined;
-    const dish = dishNamed(match.line, match);
+    const dish = dishOf(match);
     const verb = verbIn(match);
     const step = dish
       ? (partNamed(dish, match.line.trim().replace(/ yet$/, ''), match.context) ??

@@ -86,7 +86,7 @@ export const troubleFrame: Frame = {
           return { intent: 'report-trouble', trouble: 'burnt', ...stepOf(match) };
     }
     if (
-      / (cooked (it|that|the \w+) to (death|bits|a crisp)|to death|killed it|overcooked|overdone|cooked to death|overshot|too far|too done|dried out|way past|gone past|well past|over the top|grey all|dry as|boot leather|shoe leather) /.test(
+      / (cooked (it|that|the \w+) to (death|bits|a crisp)|to death|killed it|overcooked|overdone|cooked to death|overshot|too far|too done|dried out|way past|gone past|well past|grey all|dry as|boot leather|shoe leather) /.test(
         line,
       )
     )

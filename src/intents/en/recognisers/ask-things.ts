@@ -14,6 +14,8 @@ export const askThings: Recogniser = {
         '(safe|unsafe|dangerous|food poisoning|poison|make (us|them|me|him|her|anyone) (ill|sick)|get (sick|ill)|salmonella|bacteria|e coli|go off|gone off|make you ill|ok to leave|spoil|risky|safely)',
         '(can|could|should|may|is it ok for|ok for|all right for|fine for|suitable for|good for) * {n:number} (year|years|month|months) old',
         '(can|could|should|may|is it ok for|ok for|all right for|fine for|suitable for|good for) * (pregnant|baby|toddler|elderly|chemo|immunocompromised) ',
+        '(ok|all right|fine|safe|good|suitable) for [the|my|our|a|an] [little|wee|old|pregnant] (bairn|bairns|wean|weans|little one|little ones|littlies|wee one|baby|toddler|toddlers|kids|children|gran|granny|nan|pregnant|elderly) ',
+        '(rare|medium rare|pink|medium|it|this|that) is (ok|fine|all right|safe|good) for (her|him|them|you|the kids|the baby) ',
         '(rare|medium rare|pink|medium|it|this|that|{temperature}) [ok|fine|all right|suitable|safe|good|enough] for [my|our|the|a|someone|a very] [{thing:thing}] (pregnant|gran|grandma|kids|children|toddler|baby|mum|dad|elderly|sister|nan|grandad)',
         '(can|should|may) [my|the] [pregnant|old|elderly] (sister|gran|kids|wife|mum|nan|baby|toddler|children|daughter|grandma|pregnant women|dad|grandmother|grandad) [also] (eat|have) ',
         '(how long can|can) (i|we|it|@it|the leftovers|leftovers) [be] (leave|sit|stay|keep|stand|left|kept|leave it|leave @it) [it|@it|out|safe|the roast|on the counter|at room temperature|out of the fridge]',

@@ -25,6 +25,8 @@ export const behind: Recogniser = {
       [
         '(i am|we are|i have fallen|we have fallen|i am getting|things are|everything is) [running|a bit|falling|getting|way|so|very|well|a little|all|really] [running|a bit|a little|so|way] (behind|late|behind schedule|slow|off schedule)',
         '^ running [a bit|a little|very|so] (late|behind) ',
+        '^ [i am|we are] (so|way|well|really|miles|hopelessly|terribly|badly|right|all|that far|dead) behind [with everything|on everything|here|today|$] ',
+        '^ (behind|running behind|running late) [with everything|on everything|schedule|here] $',
       ],
       (match) =>
         /(they|guests|people)/.test(match.line) ? undefined : { intent: 'running-behind' },

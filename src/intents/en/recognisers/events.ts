@@ -28,6 +28,8 @@ const placeAlone = (match: Match): boolean =>
 export function startedIn(match: Match): Meaning[] | undefined {
   if (errand.test(match.line) || (match.groups.who ?? '').includes('<d')) return undefined;
   // "at 450 in the oven", "four twenty five in there": the oven's number, not the roast put in.
+  // "basically raw | in there": the leavings of another report.
+  if (placeAlone(match) && match.line.includes('|')) return undefined;
   if (placeAlone(match) && match.before.some((one) => one.intent === 'report-oven'))
     return undefined;
   // "gas mark 2 it's on": what is left beside the oven is the oven's.

@@ -56,7 +56,11 @@ export const notDone: Recogniser = {
         const inOut = / out /.test(` ${line}`) ? 'out' : / in /.test(` ${line}`) ? 'in' : undefined;
         const dish = dishIn(who, match.context);
         const verb = match.words('verb');
-        if (/^(doing|having|making|going|bothering|serving|including)$/.test(verb))
+        if (
+          /^(doing|having|making|going|bothering|serving|including|funny|fair|right|clear|true|worth|easy|possible|enough|joking|kidding|sure|bad|even)$/.test(
+            verb,
+          )
+        )
           return undefined;
         const step = dish
           ? (partNamed(dish, who, match.context) ??

@@ -2,6 +2,7 @@
 import { mealTime } from '../../moment.ts';
 import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
 import { phrases } from '../vocabulary.ts';
+import { momentOf } from './moment-of.ts';
 
 const every = ['statement', 'request', 'question', 'negative', 'intention', 'story'] as const;
 
@@ -26,7 +27,7 @@ function answered(match: Match): Meaning | undefined {
   switch (context.expecting) {
     case 'reading':
       return quantity.kind === 'number' && canBeCore(value, context.units.temperature)
-        ? { intent: 'report-reading', ...match.temperature('x') }
+        ? { intent: 'report-reading', ...match.temperature('x'), ...momentOf(match) }
         : undefined;
     case 'serving-time': {
       const face = match.face('x');

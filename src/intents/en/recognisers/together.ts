@@ -5,6 +5,7 @@ import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
 import { commonWords } from '../common-words.ts';
 import { headsIn } from '../frames/answer.ts';
 import { phrases } from '../vocabulary.ts';
+import { startedIn } from './events.ts';
 import { ingredient } from './subjects.ts';
 
 const headWords =
@@ -66,6 +67,13 @@ export const together: Recogniser = {
           ? undefined
           : { intent: 'report-guests', state: 'partly-arrived', count };
       },
+    ),
+    // "it's the gratin that's in there, not the rolls".
+    ...phrases(
+      [
+        '[no ,|no|wrong ,|i told you wrong|i told you wrong ,] [it is|it was] the {who:thing} that (is|are|went) [gone] (in|on) [there|the oven] [now] [,] not the {other:thing} $',
+      ],
+      (match) => startedIn(match),
     ),
     // "me, the wife, two kids and her mum", when asked how many.
     ...phrases(['^ {all:whole} $'], (match) => {

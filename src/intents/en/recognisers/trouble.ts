@@ -75,6 +75,8 @@ export const trouble: Recogniser = {
         '(do not|not sure i|does not) (trust|believe) (that|it|the|this) [probe|thermometer|reading|number]',
         '(probe|thermometer) (is|has|must be|might be|seems|battery|batteries|keeps|looks) (gone|playing up|broken|dead|off|wrong|acting up|on the blink|packed up|faulty|died|jumping|all over|slipped|come out|fallen|rubbish|jumping around|out|wonky|stuck|flat)',
         '(that|reading|the reading|this) (can not be|is not|does not seem|does not look|could not be|seems) (right|wrong|off|accurate|correct)',
+        '(probe|thermometer) [is] (have to|has to|must|has got to|got to|can not) be (off|wrong|broken|lying|faulty|bust|playing up|right|touching) ',
+        '(probe|thermometer) (spoil|spoils|is spoiled|is spoilt|is spoil) [already|$] ',
         '(probe|thermometer) (slipped|fell out|came out|popped out|broke|died|is not working|touching the bone|is touching bone)',
         '(probe|thermometer) might be (wrong|off|touching the bone)',
         '(that|it|that one|the last one|last one|the first one) was (by|near|on|against|touching|at|in|too near|too close to|close to|right by|next to) [the] (pan|bone|fat|edge|tin|tray|outside|side|surface|gristle)',
