@@ -5,7 +5,7 @@
  * npm run bench:dinners [-- --dinners 100 --from 1 --jobs 2 --keep folder --plot docs/dinners.svg]
  */
 import { spawn } from 'node:child_process';
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { appendFileSync, mkdirSync, writeFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
@@ -69,6 +69,7 @@ async function all(): Promise<void> {
   const jobs = Math.max(1, Number(values.jobs));
   process.stdout.write(`evenings ${from} to ${from + dinners - 1}, ${jobs} processes\n`);
   const begun = performance.now();
+  if (values.rows !== undefined) writeFileSync(values.rows, '');
   const rows: Judged[] = [];
   const more = [
     ...(values.keep === undefined ? [] : ['--keep', values.keep]),
@@ -91,15 +92,18 @@ async function all(): Promise<void> {
         ],
         { stdio: ['ignore', 'pipe', 'inherit'] },
       );
-      for await (const line of createInterface({ input: child.stdout }))
-        rows.push(...(JSON.parse(line) as Judged[]));
+      for await (const line of createInterface({ input: child.stdout })) {
+        const judgments = JSON.parse(line) as Judged[];
+        rows.push(...judgments);
+        // As they come: a run that is broken off has not been for nothing.
+        if (values.rows !== undefined)
+          appendFileSync(values.rows, judgments.map((row) => `${JSON.stringify(row)}\n`).join(''));
+      }
       if (child.exitCode) throw new Error(`a process ended with ${child.exitCode}`);
     }),
   );
   const minutes = (performance.now() - begun) / 60_000;
   process.stdout.write(`${tableOf(rows)}\n${minutes.toFixed(1)} minutes\n`);
-  if (values.rows !== undefined)
-    writeFileSync(values.rows, rows.map((row) => `${JSON.stringify(row)}\n`).join(''));
   if (values.plot !== undefined) writeFileSync(values.plot, barsOf(rows));
   const ours = rows.filter((row) => row.who === 'the helper');
   const share = ours.filter((row) => row.both).length / ours.length;
