@@ -10,7 +10,7 @@ export interface Reading {
 
 export interface Roast {
   seed: number;
-  dinner: TruthDinner;
+  dinner: Pick<TruthDinner, 'roast' | 'oven'>;
   told: Told;
   /** As the scale says it, to a tenth of a pound. */
   kilograms: number;

@@ -4,11 +4,12 @@
  * and the time a forecast takes beside a calibration loop; with `--write` it draws docs/heat/*.svg. A
  * straight line goes through the last three readings; the constant minutes per pound is the best one for
  * these very roasts. With `--bound` the forecast is told the true mass, start, oven and core, and errs still.
+ * `--kept FILE` keeps the roasts cooked, or takes those kept, so that another model meets the same ones sooner.
  */
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { forecast } from '../../src/planner/heat/forecast.ts';
-import { boundQuestionAt, questionAt, roastOf } from './cases.ts';
+import { boundQuestionAt, questionAt, type Roast, roastOf } from './cases.ts';
 import { plot } from './plot.ts';
 import { type Figures, figuresOf, leads, type Row, rowOf } from './score.ts';
 
@@ -18,6 +19,7 @@ const { values } = parseArgs({
     seed: { type: 'string', default: '1' },
     write: { type: 'boolean', default: false },
     bound: { type: 'boolean', default: false },
+    kept: { type: 'string' },
   },
 });
 const firstSeed = Number(values.seed);
@@ -25,9 +27,7 @@ const asked = values.bound ? boundQuestionAt : questionAt;
 
 const rows: Row[] = [];
 const coldMilliseconds: number[] = [];
-for (let seed = firstSeed; seed < firstSeed + Number(values.roasts); seed += 1) {
-  const roast = roastOf(seed);
-  if (roast === undefined) continue;
+for (const roast of roasts()) {
   const started = performance.now();
   forecast({ ...asked(roast, 0), readings: [] });
   coldMilliseconds.push(performance.now() - started);
@@ -42,6 +42,21 @@ for (let seed = firstSeed; seed < firstSeed + Number(values.roasts); seed += 1) 
 const figures = leads.map((lead) => figuresOf(rows, lead));
 report();
 if (values.write) draw();
+
+function roasts(): Iterable<Roast> {
+  if (values.kept === undefined) return cooked();
+  if (existsSync(values.kept)) return JSON.parse(readFileSync(values.kept, 'utf8'));
+  const all = [...cooked()];
+  writeFileSync(values.kept, JSON.stringify(all));
+  return all;
+}
+
+function* cooked(): Generator<Roast> {
+  for (let seed = firstSeed; seed < firstSeed + Number(values.roasts); seed += 1) {
+    const roast = roastOf(seed);
+    if (roast !== undefined) yield roast;
+  }
+}
 
 function report(): void {
   const names = Object.keys(figures[0]!) as (keyof Figures)[];

@@ -2,6 +2,7 @@
 import { limits } from '../base/limits.ts';
 import { type Instant, minutesBetween } from '../base/time.ts';
 import { celsiusOf, celsiusOfFahrenheit } from '../base/units.ts';
+import type { Reading } from '../kitchen/dinner.ts';
 import type { NewFact, Question } from '../kitchen/facts.ts';
 import { standing } from '../kitchen/fold.ts';
 import type { HeardOf } from '../kitchen/heard.ts';
@@ -170,6 +171,12 @@ const inUnit = (reading: ReadingTaken, unit: 'F' | 'C'): ReadingTaken => {
   return { ...reading, celsius: celsiusOf(value, unit), said: { value, unit } };
 };
 
+/** Two spots within so many minutes are two looks at one roast; the forecast tells them apart. */
+const besideMinutes = 4;
+
+const besideIt = (other: Reading, { where, happenedAt }: ReadingTaken): boolean =>
+  where !== other.where && minutesBetween(other.happenedAt, happenedAt) <= besideMinutes;
+
 /** A number that contradicts an earlier one or the forecast is asked about, once. */
 function doubtOf(
   celsius: number,
@@ -200,7 +207,9 @@ function doubtOf(
   });
   // The cook who says why the earlier number was wrong has answered the question already.
   if (takenBack(context)) return undefined;
-  const last = dinner.readings.filter((one) => one.celsius < 150).at(-1);
+  const readings = dinner.readings.filter((one) => one.celsius < 150);
+  if (readings.some((one) => besideIt(one, reading))) return undefined;
+  const last = readings.findLast((one) => one.where === reading.where);
   const inOven = charts.stage === 'sear' || charts.stage === 'low-roast';
   if (last && inOven && celsius < last.celsius - fallKelvin)
     return ask('reading-contradicts', String(last.celsius));
@@ -210,7 +219,7 @@ function doubtOf(
   if (band && inOven && celsius < band.p10 && swapped > band.p10 - 8 && swapped < band.p90 + 8)
     return ask('reading-improbable', 'unit');
   const leapt = last !== undefined && celsius > highestAfter(last, context.now);
-  const first = last === undefined;
+  const first = readings.length === 0;
   const high = leapt ? 0 : first ? offMiddleKelvin : improbableKelvin;
   // No roast comes out by a single number, unless it is just what was to be expected.
   const pulls = first && celsius >= (expected.pullCelsius ?? Number.POSITIVE_INFINITY);

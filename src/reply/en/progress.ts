@@ -2,6 +2,8 @@
 import { assertNever } from '../../base/assert.ts';
 import { minutesBetween } from '../../base/time.ts';
 import { doubtOf } from '../../kitchen/core-told.ts';
+import type { Reading } from '../../kitchen/dinner.ts';
+import type { SuspectReason } from '../../kitchen/forecast.ts';
 import type { OutcomeOf } from '../../kitchen/outcome.ts';
 import type { Scene } from '../scene.ts';
 import { capital, forEyes, list, type Spoken, say, sentences, silent } from '../spoken.ts';
@@ -176,6 +178,12 @@ export function readingWords({ celsius, again }: OutcomeOf<'reading-noted'>, sce
   if (again)
     return sentences([say`${degrees(celsius, dinner.units)}, I have it.`, lookWords(scene)]);
   const past = celsius - offset - plan.pullCelsius;
+  const reading = dinner.readings.findLast((one) => one.celsius === celsius);
+  const doubt = doubtWords(reading, scene);
+  // Two spots in one breath: the warmer one calls no pull, and the day is told after the last.
+  const spot = sentences([capital(say`${degrees(celsius, dinner.units)}.`), doubt]);
+  if (reading && doubtIn(reading, scene) === 'disagrees-with-another') return spot;
+  if (reading !== dinner.readings.at(-1) && past < -0.3) return spot;
   if (past > pastKelvin)
     return sentences([
       capital(
@@ -189,7 +197,6 @@ export function readingWords({ celsius, again }: OutcomeOf<'reading-noted'>, sce
       callWords('pull', scene),
       say`Tell me when it is out.`,
     ]);
-  const doubt = doubtWords(scene);
   const late = scene.options && scene.options.length > 0 ? offer(scene.options, scene) : undefined;
   return sentences([
     capital(say`${degrees(celsius, dinner.units)}.`),
@@ -204,13 +211,19 @@ export function readingWords({ celsius, again }: OutcomeOf<'reading-noted'>, sce
   }
 }
 
-/** Why the last reading does not count, and what would settle it; silent where it does. */
-function doubtWords(scene: Scene): Spoken {
-  const { plan, forecast, dinner } = scene;
-  const last = dinner.readings.at(-1);
-  if (!plan || !forecast || !last) return silent;
-  const why = doubtOf(last, { dinner, forecast, roastInAt: plan.roastInAt });
+const doubtIn = (
+  reading: Reading | undefined,
+  { plan, forecast, dinner }: Scene,
+): SuspectReason | undefined =>
+  plan && forecast && reading
+    ? doubtOf(reading, { dinner, forecast, roastInAt: plan.roastInAt })
+    : undefined;
+
+/** Why a reading does not count, and what would settle it; silent where it does. */
+function doubtWords(reading: Reading | undefined, scene: Scene): Spoken {
+  const why = doubtIn(reading, scene);
   if (why === undefined) return silent;
+  const { dinner } = scene;
   const core = coreNow(scene);
   const about = core ? degrees(core.p50, dinner.units) : say`less`;
   switch (why) {

@@ -55,7 +55,7 @@ export function reading(match: Match): Meaning | undefined {
   )
     return { intent: 'report-oven', ...said };
   const where =
-    /(by the bone|near the bone|middle|centre|center|core|thickest (?:part|bit)|thick (?:end|bit|part)|thin (?:end|bit|part)|edge|top)/.exec(
+    /(iced? water|ice bath|ice slush|by the bone|near the bone|middle|centre|center|core|thickest (?:part|bit)|thick (?:end|bit|part)|thin (?:end|bit|part)|edge|top)/.exec(
       line,
     )?.[1];
   const quick = /(instant|quick)/.test(line)
