@@ -219,6 +219,9 @@ const doubtIn = (
     ? doubtOf(reading, { dinner, forecast, roastInAt: plan.roastInAt })
     : undefined;
 
+const pullIsDue = ({ plan, now }: Scene): boolean =>
+  plan !== undefined && minutesBetween(now, plan.pullAt.p50) <= 1;
+
 /** Why a reading does not count, and what would settle it; silent where it does. */
 function doubtWords(reading: Reading | undefined, scene: Scene): Spoken {
   const why = doubtIn(reading, scene);
@@ -230,7 +233,12 @@ function doubtWords(reading: Reading | undefined, scene: Scene): Spoken {
     case 'too-high':
     case 'moved-probe':
     case 'disagrees-with-another':
-      return say`That does not fit the others: they say about ${about}, and a tip off the middle reads high. Look again in a couple of minutes, the tip in the very middle.`;
+      return sentences([
+        say`That does not fit the others: they say about ${about}, and a tip off the middle reads high.`,
+        pullIsDue(scene)
+          ? silent
+          : say`Look again in a couple of minutes, the tip in the very middle.`,
+      ]);
     case 'too-low':
     case 'falling':
       return say`That is lower than the others allow: they say about ${about}. Look again in a couple of minutes, a little deeper.`;
