@@ -82,7 +82,8 @@ export async function offer(asking: Asking): Promise<Offered> {
   );
   const first = options[0];
   // Nobody is made to choose by a reading unless there is something to be done about it.
-  if (!first || (behind && first.kind !== 'raise-oven')) return none;
+  if (!first || (behind && (first.kind !== 'raise-oven' || missOf(dinner, first) > hopelessKelvin)))
+    return none;
   if (!moved) return { facts: [{ type: 'options-offered', options }], options };
   const openChoice: Question = { kind: 'choice', expecting: 'choice', text: '' };
   const choice: NewFact[] = [{ type: 'question-asked', question: openChoice }];
@@ -125,8 +126,14 @@ function isBehind({ outcomes, before, after }: Asking): boolean {
   );
 }
 
+/** A course that ends so far from what was asked for mends nothing. */
+const hopelessKelvin = 8;
+
 /** Kelvin by which the likely core at the knife is off what was asked for. */
-const missOf = (dinner: Outlook['dinner'], { coreAtServingCelsius }: OptionFigures): number =>
+const missOf = (
+  dinner: Outlook['dinner'],
+  { coreAtServingCelsius }: Pick<OptionFigures, 'coreAtServingCelsius'>,
+): number =>
   Math.abs(coreAtServingCelsius.p50 - (dinner.target?.serveCelsius ?? coreAtServingCelsius.p50));
 
 /** While a choice is open, or hardly a word was said since, the numbers told still stand. */
