@@ -27,11 +27,9 @@ export interface Model {
 }
 
 const rounds = option('rounds', 12);
-const decay = option('decay', 1e-3);
+const decay = option('decay', 3e-3);
 const least = option('least', 2);
 const rate = option('rate', 0.15);
-/** Overheard talk is the commonest of all and would drown the rest. */
-const talkWeight = option('talk', 0.6);
 /** Which of several things a word of such a line speaks for is not known. */
 const severalWeight = option('several', 0.5);
 /** What adds less than this to any score is left out. */
@@ -87,7 +85,6 @@ export function learnOpinion(all: readonly Line[]): Model {
   for (const [cue, times] of seen) if (times >= least) ids.set(cue, ids.size);
   const intents = [...new Set(all.flatMap((line) => line.intents))].sort();
   const size = intents.length;
-  const talk = intents.indexOf('unrelated');
   const inputs = cued.map((cues) => cues.flatMap((cue) => ids.get(cue) ?? []));
   const wanted = all.map((line) => line.intents.map((intent) => intents.indexOf(intent)));
   const weight = new Float64Array(ids.size * size);
@@ -106,7 +103,7 @@ export function learnOpinion(all: readonly Line[]): Model {
         sum += scores[one]!;
       }
       const meant = wanted[at]!;
-      const counts = meant[0] === talk ? talkWeight : meant.length > 1 ? severalWeight : 1;
+      const counts = meant.length > 1 ? severalWeight : 1;
       for (let one = 0; one < size; one++) {
         const share = meant.includes(one) ? 1 / meant.length : 0;
         const error = (scores[one]! / sum - share) * counts;

@@ -3,444 +3,478 @@ import type { Weights } from '../addressed.ts';
 
 /** A weight in twentieths, then the cues that have it. */
 const learnt = `
--24 =quiet:guess
--23 =report-trouble:guess ~more_O
--22 =courtesy =courtesy:phrase ?talk6 ~some_more
--21 fair park
--20 =acknowledge =acknowledge:S0 =acknowledge:phrase dishwasher ~,_a ~,_you ~K_never ~O_had
-~for_you ~is_for ~on_U
--19 #words0 =choose:guess ?talk7 mine morning remember ~U_there ~^_$ ~any_O ~not_that ~out_in
-~with_U ~you_done
--18 =emergency:guess apparently daddy home level pass smoking wedding ~,_put ~?_it ~K_y ~get_down
-~going_, ~my_O ~n_all ~that_will ~were_n ~who_V
--17 #heard0 <y> asked bathroom deck film magazine pages restaurant sandwiches towel ~,_their
-~at_U ~n_was ~that_U ~that_to ~you_to
--16 =courtesy:S1 ?talk5 counted lows spain sugar yourselves ~?_U ~?_the ~O_like ~^_her ~done_,
-~here_we ~let_it ~like_mine ~n_over ~n_when ~not_it ~the_y ~they_had ~to_him ~y_U ~you_i
--15 #O3 <n:200> <n:40> ?heard0 argument booked born draw excuse feeling heating hello linda
-neighbour paid roll sent surgeon wifi window years yours ~!_did ~,_with ~?_is ~V_she ~V_y ~at_K
-~d_a ~do_my ~hers_at ~i_like ~is_why ~n_w ~no_i ~other_V ~says_d ~then_we ~y_and ~yes_, ~you_do
-~you_have
--14 =correct:S3 =courtesy:some boy capital caravan carvery chef funny hide hole honestly jack
-judges loo marriage owe pumpkin roof shot speaking starter tooth touch ~,_here ~,_ok ~?_yes
-~O_! ~O_says ~O_we ~S_, ~^_shall ~are_for ~could_be ~goes_, ~had_K ~i_$ ~is_down ~it_done ~n_n
-~n_then ~not_you ~off_O ~said_the ~says_here ~second_on ~shall_we ~she_did ~since_O ~still_on
-~tell_him ~that_O ~that_S ~there_yet ~they_O ~was_i ~we_U ~you_$ ~you_get ~your_K
--13 =add-dish:S3 =choose:few =emergency:all =resume:some =undo:frame ?talk8 ate beat beer breaking
-chairs chestnuts cloudy couch did drawer duck found hair he him hot ladder lives loads maths
-meter news poor pressure pudding season sleep speaker talks these white wonder ~!_get ~!_i
-~,_is ~,_say ~,_that ~P_for ~P_have ~P_this ~U_out ~U_till ~U_to ~V_first ~^_he ~and_got ~c_of
-~could_have ~down_now ~have_another ~him_off ~i_P ~in_these ~like_$ ~ok_K ~said_no ~still_U
-~take_a ~then_he ~then_the ~these_K ~this_the ~was_w ~will_U ~with_O ~y_we ~you_n ~you_on
--12 =ask-options:frame =deny:some =report-trouble:few =set-serving-time:S1 ?talk4 believe charge
-coach divorce dollar ends episode goals gorgeous holidays lift lounge may outside row sit small
-stew suitcase swears taxi thousand threw ~K_them ~O_are ~S_me ~U_S ~U_get ~^_as ~all_done ~and_do
-~are_d ~are_this ~at_your ~did_$ ~did_you ~does_a ~done_yet ~get_your ~go_and ~going_off ~him_$
-~is_yours ~it_c ~may_$ ~me_, ~me_up ~mine_in ~n_U ~now_i ~on_your ~one_, ~over_that ~put_you
-~she_was ~tell_P ~their_O ~then_you ~there_you ~till_c ~to_us ~took_us ~up_in ~was_S ~was_still
-~went_O ~why_is ~yes_P ~you_should ~yours_V
--11 ! #expecting:false:few =report-reading:S2 =set-guests:S3 =set-guests:guess across added
-bacon barbecue big biscuit boiler channel colour contestants cutting day dollars door fancy
-fourth frying heavy her hi highs june lisbon loud lovely meeting million mouth nose number
-pie pizza rice ruined scored sends seriously shuts swear swimming theirs wall wanted whoever
-work your ~,_did ~,_have ~,_in ~,_no ~,_says ~O_O ~O_c ~O_will ~O_y ~P_got ~U_after ~U_was
-~U_you ~V_he ~^_so ~^_their ~all_in ~and_some ~been_c ~d_would ~do_for ~does_O ~does_he ~get_there
-~had_n ~have_done ~he_O ~he_does ~in_U ~is_about ~is_his ~it_a ~it_took ~n_P ~off_V ~out_U
-~put_$ ~say_K ~than_me ~there_were ~to_w ~y_$ ~yours_$
--10 #guess:S3 <t:200> =affirm:some =correct:few allergic answer army blue boat boiling broken
-calls cats college cut cuts died due dusted feet fill front garden handle homework lights look
-mummy nav oh older potato queue raining remove rent ring road roundabout scallops starts turn
-walks week worth zip ~!_that ~,_his ~,_never ~,_said ~,_then ~._your ~K_a ~K_about ~K_say ~O_have
-~P_i ~U_P ~^_mine ~and_take ~as_you ~be_a ~before_V ~d_! ~d_in ~do_if ~do_they ~done_the ~for_that
-~gone_in ~got_more ~he_K ~he_has ~in_a ~it_goes ~it_when ~me_P ~mine_V ~mine_out ~more_than
-~n_or ~other_$ ~our_O ~put_me ~put_your ~says_$ ~she_says ~she_took ~should_get ~so_for ~that_it
-~the_one ~there_$ ~those_K ~to_a ~to_the ~we_could ~were_d ~will_they ~yes_i ~your_V
--9 <t:550> =choose:S2 =quiet:S2 =report-started:S3 =set-doneness:S3 ?heard0:frame ?heard2:guess
-another bath box breakfast cap caught choir coats corkscrew corner cost da doctor dum essay
-even fall goose grandad kickoff lock office online page programme sake sister soda song stir
-there try turkey you ~!_you ~,_can ~,_we ~,_who ~,_your ~K_P ~K_from ~K_he ~K_to ~K_you ~O_a
-~O_got ~O_say ~O_they ~O_to ~P_, ~P_or ~S_off ~U_now ~V_off ~^_his ~^_second ~^_these ~am_n
-~and_in ~and_still ~as_c ~as_i ~been_K ~but_she ~c_but ~can_i ~d_and ~for_V ~for_c ~from_O
-~get_a ~got_$ ~got_my ~has_a ~have_d ~he_never ~he_put ~he_says ~her_P ~him_, ~i_will ~if_n
-~if_the ~is_never ~is_your ~it_! ~it_going ~it_i ~like_my ~me_on ~mine_was ~n_O ~n_not ~n_till
-~never_V ~ok_U ~on_P ~one_has ~or_the ~out_V ~over_n ~says_take ~she_V ~so_how ~take_O ~the_S
-~then_, ~too_K ~we_did ~we_had ~we_were ~were_at ~what_would ~where_is ~which_S ~you_are ~your_go
--8 #expecting:true:few #expecting:true:most #guess:S1 #guess:all =acknowledge:S3 =add-hands:S3
-=affirm:S3 =ask-next:S3 =ask-status:S3 =ask-temperature:S1 =ask-temperature:guess =deny:S3
-=drop-dish:some =emergency:S2 =lack:frame =quiet:most =report-reading:to-reading =set-serving-time:guess
-=set-timer:guess =start-over:S1 =undo:S2 ?heard1:frame ?heard5:guess again baby bags baker
-bed best beta birth blanket bread break but cheese chips crispy delicious dublin goal hers
-left lid lot marco microwave mortgage moved music nothing penalty phoenix porridge prep question
-quiet quite recipe remote rewind rupees sausage says score served steak taking team tender
-toast towels waiter weigh yourself ~,_, ~,_all ~,_and ~?_V ~?_that ~K_was ~O_$ ~O_K ~O_does
-~O_so ~O_your ~P_K ~S_S ~U_in ~V_are ~V_him ~V_your ~^_our ~^_out ~^_they ~after_that ~am_still
-~an_O ~and_you ~are_at ~but_it ~c_U ~c_if ~can_be ~d_of ~do_n ~done_it ~get_it ~going_$ ~got_her
-~have_never ~he_V ~he_is ~her_$ ~her_, ~her_K ~his_U ~into_a ~is_another ~is_it ~is_t ~it_already
-~it_by ~it_says ~it_too ~my_first ~n_a ~n_and ~n_can ~n_from ~n_would ~not_at ~not_do ~not_for
-~on_her ~on_his ~one_is ~one_with ~ours_at ~out_on ~over_, ~put_in ~put_it ~said_she ~she_said
-~take_V ~thanks_$ ~they_put ~they_were ~till_O ~too_U ~up_, ~was_at ~what_the ~where_did ~why_do
-~with_that ~would_have ~yes_! ~yes_V ~you_S ~you_U ~you_like ~your_P ~your_S ~yours_now
--7 #O1 #S2 =ask-why:S1 =courtesy:few =deny:frame =drop-dish:S3 =pause:frame =report-not-done:few
-=set-doneness:S1 =set-guests:S2 =set-guests:to-guests aunty belt better bottles bus bye card
-care classic each gingerbread given hand high horse kick kitchen lived machine melt never our
-parking peel percent platform put reduced rotten salmon sat see service shoes shopping shoulder
-skip sofa sold spelling still sun text thanks though weighs ~,_could ~,_go ~,_let ~,_must ~?_can
-~K_did ~K_were ~O_and ~O_he ~O_said ~P_$ ~S_a ~S_before ~S_him ~S_of ~S_would ~U_? ~U_is ~V_or
-~V_who ~^_am ~^_and ~am_done ~and_i ~and_that ~are_there ~at_you ~be_the ~been_at ~c_a ~c_c
-~c_put ~c_to ~c_y ~did_a ~did_the ~done_and ~for_U ~for_n ~for_y ~go_, ~gone_O ~gone_up ~have_gone
-~have_to ~have_you ~her_S ~her_U ~here_is ~him_at ~him_n ~his_O ~how_did ~how_do ~i_could ~i_said
-~if_she ~in_O ~in_n ~in_your ~is_this ~me_about ~n_? ~n_c ~no_O ~not_$ ~not_like ~not_so ~not_there
-~now_on ~of_you ~on_i ~or_is ~or_not ~our_U ~over_there ~put_that ~said_to ~say_to ~second_$
-~she_would ~still_S ~tell_the ~than_the ~that_down ~the_O ~then_it ~there_any ~they_V ~took_d
-~when_did ~when_does ~will_do ~would_not ~yes_a ~you_the ~you_will ~you_would ~your_O ~yours_is
--6 #P2 #U3 #guess:some =acknowledge:few =affirm:frame =ask-how:some =ask-temperature:few =choose:S1
-=choose:most =emergency:S0 =emergency:some =report-done:to-step =report-trouble:S2 =set-serving-time:S3
-=set-timer:S2 ?heard0:phrase ?heard4:guess afraid alarm cake carve cooking course decent does
-done e ever every expecting flight folks half hill hotel hours judge loose manager mum name
-passing points prices radiator reads ref room rough school secret seville she shoe sides somebody
-spell standing stone third traffic wash whole year ~,_to ~,_when ~,_y ~,_yours ~?_you ~K_that
-~O_it ~O_out ~O_she ~P_and ~P_c ~S_. ~U_$ ~U_. ~U_over ~U_would ~V_U ~V_all ~V_my ~V_other
-~V_since ~V_this ~V_up ~^_are ~^_does ~^_she ~^_the ~^_too ~ago_, ~already_? ~am_U ~at_V ~at_it
-~at_this ~be_S ~by_the ~c_in ~c_that ~d_? ~d_at ~do_to ~down_and ~first_and ~go_U ~got_n ~have_an
-~he_goes ~hers_V ~him_in ~how_was ~i_get ~in_$ ~in_c ~in_since ~is_K ~is_that ~it_does ~it_on
-~like_V ~mine_i ~n_already ~n_for ~n_the ~no_P ~not_go ~off_a ~one_was ~other_K ~other_one
-~put_out ~since_n ~so_P ~so_c ~the_U ~them_$ ~them_in ~to_have ~w_and ~was_d ~was_like ~were_O
-~when_$ ~when_he ~who_was ~would_V ~you_, ~you_must ~you_take
--5 #O2 =ask-status:frame =ask-substitute:S2 =correct:some =deny:S1 =emergency =report-oven:frame
-=report-trouble:S3 =resume:S3 =set-serving-time:S2 ?heard1 ?heard1:guess boss butcher cancelled
-carol cent centre chicken cleaning club come count curtains darling drive dryer ella find freezing
-gate get good hall ham hitting hour instructions jim letters lunch married nil once paper party
-pavlova peas picking pies quarter run said salt say seen shade shift staying stitches tank
-they through too truck understand was weather weekend yes ~!_no ~,_g ~,_n ~,_t ~?_how ~?_n
-~K_your ~O_, ~O_at ~O_down ~O_n ~P_let ~S_at ~U_all ~U_got ~U_his ~U_i ~V_O ~V_does ~V_there
-~^_go ~^_of ~^_where ~a_K ~a_O ~after_K ~and_go ~and_if ~and_let ~are_all ~are_these ~been_O
-~but_no ~c_says ~c_what ~d_S ~does_hers ~does_your ~down_for ~first_V ~got_U ~have_this ~he_said
-~her_and ~how_is ~i_c ~i_can ~if_they ~in_for ~in_his ~it_n ~me_when ~n_here ~n_off ~n_to ~now_?
-~of_the ~on_, ~on_? ~on_in ~one_more ~or_n ~out_! ~out_? ~said_yes ~second_O ~she_has ~should_V
-~some_O ~take_it ~take_your ~tell_her ~that_for ~that_is ~the_P ~the_n ~there_, ~they_K ~took_a
-~us_c ~was_in ~was_n ~we_V ~we_went ~went_off ~would_K ~would_take ~yes_yes ~you_P ~you_say
--4 #words12 <n:300> <n:999> <t:100> =add-dish:S1 =add-hands:few =ask-amount:S1 =ask-amount:all
-=ask-time-left:most =correct:most =help:guess =lack:S2 =quiet:S0 =repeat:guess =report-done:S3
-=report-oven:guess =report-reading:guess =report-started:guess =set-serving-time:few =set-serving-time:to-serving-time
-=start-over:S2 ?heard0:guess against ahead because book chair climb country craic date drinks
-dropped easter eats end exit fingers flour for fryer goes going iron jumper lady lands leeds
-milk mooing moving nearly next nice other pair preheated price rest ribeye rolling seat shakes
-sirloin stay street take takeaway takes times top tumble undo used weighed were yet ~!_$ ~,_she
-~?_and ~K_his ~K_me ~K_over ~O_up ~P_never ~P_would ~S_O ~S_from ~U_! ~U_, ~U_O ~U_y ~U_yet
-~V_K ~V_another ~V_now ~V_was ~V_we ~V_you ~^_that ~^_why ~^_you ~about_to ~already_$ ~an_K
-~and_a ~any_U ~are_on ~are_the ~at_c ~be_there ~but_n ~c_about ~c_is ~can_U ~did_it ~do_V ~do_it
-~do_you ~for_me ~for_your ~from_there ~goes_on ~gone_out ~here_, ~here_for ~in_? ~in_S ~in_her
-~is_O ~is_mine ~is_out ~it_, ~it_if ~let_the ~me_done ~mine_$ ~must_U ~must_be ~n_! ~of_V ~of_your
-~off_, ~on_and ~on_n ~on_since ~out_for ~said_it ~say_, ~says_a ~so_what ~tell_your ~than_that
-~that_ok ~these_V ~they_get ~this_, ~to_your ~took_out ~w_, ~w_? ~was_K ~was_a ~was_it ~with_your
-~would_you ~y_, ~you_had
--3 #U2 #heard3 #words7 =affirm:few =ask-guests:S1 =ask-how:S1 =ask-how:phrase =ask-time-left:S1
-=emergency:S3 =report-done:S2 =report-out:S2 =report-reading:S3 =report-started:S1 =running-behind:S3
-=set-doneness:phrase =set-guests:S1 =set-guests:some =start-over:some ?heard6:guess alone ambulance
-and bins bowl burned burnt called careful chill chin christmas church coast coming dad double
-else fish garage grab grill happy hey his holding idea inch island knee laundry like line listen
-marathon march meet minister money mother nana needs nut oat or otherwise over pan pay play
-previously pulled quid raw robot sauce saw shallots shirt side single socks spit spoon temperature
-that time tom twice water weight welcome word yards yorkshire ~,_her ~,_like ~,_should ~._it
-~K_got ~K_in ~K_like ~K_one ~O_from ~O_has ~O_now ~O_on ~O_or ~O_was ~S_K ~S_was ~U_as ~U_do
-~V_get ~V_in ~V_no ~V_they ~^_O ~^_yes ~about_it ~and_he ~are_K ~at_a ~be_c ~c_K ~c_have ~c_the
-~did_U ~did_he ~does_the ~for_a ~g_, ~gone_c ~gone_down ~has_been ~has_got ~he_say ~he_was
-~hers_in ~i_U ~i_do ~i_put ~in_d ~in_it ~in_my ~in_with ~is_, ~is_over ~is_so ~is_the ~it_at
-~it_over ~like_U ~me_now ~of_a ~off_$ ~on_V ~out_. ~out_K ~said_V ~so_we ~some_K ~t_in ~take_these
-~that_. ~that_one ~the_second ~there_? ~there_in ~these_O ~they_took ~this_is ~those_O ~to_O
-~too_V ~up_V ~up_till ~us_the ~w_$ ~was_V ~what_P ~what_V ~when_i ~who_is ~with_him
--2 #P1 #U1 #frame:S3 <n:12> <t:40> =affirm:S1 =ask-status:all =ask-time-left:S3 =ask-time-left:guess
-=ask-why:most =help:S1 =pause:few =report-not-done:phrase =report-oven:S1 =report-reading:S1
-=report-reading:most =report-started:few =resume:S0 =resume:phrase =set-doneness =set-doneness:most
-=set-method:S1 =set-method:guess =shift-serving:S3 =start-over:phrase ?heard1:phrase awful
-been between blood bucket celsius cheap check chucked cousin cousins cry days delayed dish
-driving drop gran grey honest hook imagine jar knock land last late lbw many mate maybe might
-my new no ours pat peru pick point pool power rang reached reminds roads roasted salty second
-sign smells someone soup telly those to units up update watch way who writing yesterday ~,_O
-~,_V ~,_an ~,_but ~,_get ~,_my ~._U ~K_U ~K_what ~O_V ~O_him ~O_is ~P_V ~P_n ~P_we ~U_U ~U_n
-~U_on ~V_S ~V_at ~V_i ~V_is ~V_some ~^_it ~^_my ~^_no ~^_tell ~^_who ~^_your ~all_the ~all_this
-~and_she ~and_we ~another_n ~any_more ~be_n ~before_n ~by_V ~c_as ~could_do ~d_to ~did_i ~did_ours
-~does_not ~down_to ~from_your ~go_on ~goes_to ~got_an ~have_U ~have_V ~her_the ~if_there ~in_may
-~in_that ~in_this ~is_me ~is_n ~is_was ~like_K ~more_K ~my_S ~no_you ~now_K ~of_O ~of_c ~of_my
-~said_never ~say_$ ~says_the ~says_to ~second_? ~she_U ~so_it ~that_P ~that_V ~that_now ~then_i
-~to_it ~to_me ~to_n ~up_at ~us_d ~we_should ~when_the ~will_c ~would_O ~y_?
-2 #K2 #S1 #U0 #frame:S2 #phrase:some #words4 =ask-how:most =ask-options:S0 =ask-safety:few
-=ask-shopping:S0 =ask-temperature =ask-temperature:most =ask-time-left =correct:S0 =deny:few
-=deny:phrase =describe-roast:guess =drop-dish =drop-dish:S0 =emergency:S1 =emergency:most =note-guest:S0
-=quiet:frame =repeat =repeat:S1 =repeat:S2 =repeat:all =report-done:frame =report-not-done:most
-=report-out:some =report-reading =resume =set-doneness:some =set-guests =set-timer =shift-serving
-?heard8:guess ?talk3 allowed already an beautifully before bigger bird bring by can creamed
-crying dead dental either fire first french glazed hens hungry ice jess kept lay mashed me
-meat night nobody not nuts of option peeled pink preheating present priya read ready sam scoring
-sea sherry size sleeping slice soft sous table them this till timer track when with ~,_the
-~,_there ~K_V ~K_all ~K_must ~K_out ~K_shall ~O_of ~P_S ~S_down ~S_you ~U_me ~U_my ~U_when
-~V_an ~V_going ~V_her ~V_over ~V_theirs ~V_to ~V_us ~^_i ~^_one ~^_w ~a_d ~about_the ~after_d
-~after_the ~all_at ~and_P ~and_now ~and_the ~be_at ~be_for ~been_U ~been_in ~by_U ~could_not
-~do_? ~do_i ~down_$ ~down_, ~first_n ~for_her ~for_the ~from_K ~go_O ~go_in ~had_it ~have_all
-~here_? ~here_to ~i_am ~i_might ~if_he ~in_the ~into_V ~into_the ~is_in ~is_still ~is_too ~it_?
-~it_d ~it_first ~it_like ~it_must ~it_now ~it_out ~it_said ~me_out ~more_V ~n_if ~n_out ~no_V
-~not_let ~now_$ ~now_, ~of_U ~ok_? ~on_O ~on_at ~our_V ~over_$ ~says_U ~should_do ~so_you ~still_,
-~that_? ~these_c ~they_are ~till_n ~too_. ~us_and ~us_it ~was_c ~we_are ~what_was ~will_be
-~with_V ~yet_,
-3 #K1 #O0 #expecting:false:some #frame:S0 #frame:most #frame:some #guess:few #phrase:S2 <d>
-<n:25> <n:80> =add-dish:all =add-dish:frame =affirm:phrase =ask-amount:phrase =ask-how:S0 =ask-next:some
-=ask-status:S2 =ask-substitute:frame =ask-temperature:all =ask-temperature:phrase =ask-time-left:S0
-=ask-time-left:phrase =ask-time-left:some =ask-why:all =choose:phrase =choose:some =cook-away:S1
-=correct =deny:guess =describe-roast =describe-roast:all =emergency:phrase =help:all =help:some
-=lack:guess =lack:some =note-guest:few =report-done:phrase =report-oven:to-reading =report-reading:all
-=report-reading:few =report-started:all =report-started:some =report-trouble =set-serving-time
-=set-serving-time:frame =set-timer:S1 =shift-serving:S0 =shift-serving:few =shift-serving:frame
-?heard2:frame ?heard4 ?heard5 actual adding amazing anymore anything ask away b back bang bear
-braised broke carrying coat code covered creme cup dear family fast feel fella fewer finish
-flicked forks forward fraiche freeze from grain granny green has hats held holler knows lard
-list lit lower lying making manage margarine medium message messages minimum nail netted ok
-packet parsley piece plates plenty potatoes ray risen roasting rolled round sack shape sheet
-sick starting sure than then tin together type upside use voted warn warning weights well ~,_K
-~,_P ~,_i ~,_this ~,_what ~K_$ ~K_goes ~K_has ~K_on ~K_says ~K_still ~K_went ~O_? ~O_off ~P_is
-~P_it ~P_so ~S_does ~U_and ~U_can ~U_had ~U_the ~U_this ~U_with ~V_, ~V_as ~V_be ~V_than ~V_w
-~^_P ~^_like ~^_there ~^_when ~^_will ~after_we ~am_not ~and_out ~be_? ~before_we ~by_d ~c_O
-~c_and ~c_at ~d_, ~d_can ~d_from ~do_K ~do_O ~for_$ ~for_S ~from_U ~get_for ~get_from ~got_d
-~got_no ~had_no ~have_put ~he_got ~i_V ~i_after ~i_still ~is_$ ~is_at ~it_or ~it_so ~it_was
-~like_S ~me_that ~more_, ~n_V ~n_ok ~n_on ~n_tell ~n_y ~now_at ~now_it ~now_you ~on_. ~on_that
-~or_what ~out_, ~second_K ~should_K ~should_the ~so_let ~still_ok ~take_that ~tell_me ~tell_you
-~thanks_. ~their_K ~then_O ~this_one ~to_? ~to_take ~too_$ ~too_c ~up_as ~up_to ~us_$ ~us_get
-~w_c ~w_n ~was_$ ~was_on ~was_that ~we_K ~we_up ~we_will ~what_could ~what_is ~will_i ~with_K
-~you_V ~you_about ~you_put
-4 #K3 #frame:S1 #phrase:S1 #phrase:S3 =ask-amount =ask-guests:most =ask-next:frame =ask-next:guess
-=ask-options =ask-plan:few =ask-shopping:all =ask-shopping:guess =ask-why =ask-why:phrase =describe-roast:S2
-=describe-roast:few =describe-roast:phrase =drop-dish:frame =lack:S1 =note-guest:all =note-guest:phrase
-=pause:S0 =quiet:all =repeat:S0 =report-done:some =report-out:phrase =report-oven:S3 =report-oven:most
-=report-reading:phrase =report-setup:some =report-started =report-started:S2 =report-trouble:S1
-=resume:frame =running-behind:all =set-serving-time:most =set-serving-time:some =set-timer:S0
-=shift-serving:most =shift-serving:phrase =skip-step:S0 =skip-step:S2 about alongside any be
-beef beginning blank boil butter cat center choose chopped cooks cranked cross crunchy dauphinoise
-dishes dried error feeding fever floor had hanging horseradish instant-read ji made main maria
-mixer must now options plan popped processor reason regular removed root shed shops showed
-slipped slow sprouts step stick system talking told tonight took town trick trust ways went
-what whether wire without yell ~,_or ~,_w ~._V ~K_. ~K_are ~K_as ~K_of ~K_they ~K_up ~K_would
-~O_with ~P_she ~P_with ~S_ok ~S_up ~U_by ~U_from ~U_so ~U_went ~U_your ~V_. ~V_already ~V_before
-~V_by ~V_had ~V_where ~V_with ~^_after ~^_before ~^_can ~^_was ~after_V ~all_i ~already_V ~and_c
-~as_a ~at_the ~be_$ ~be_K ~be_V ~because_of ~been_out ~before_$ ~c_V ~c_are ~c_down ~c_n ~c_then
-~can_K ~can_it ~can_not ~could_we ~d_K ~d_U ~from_this ~g_$ ~get_the ~go_V ~gone_for ~got_a
-~had_the ~have_O ~have_it ~he_can ~here_the ~how_would ~i_must ~if_you ~in_at ~is_like ~it_V
-~it_in ~it_take ~let_me ~n_$ ~n_after ~n_at ~n_of ~n_who ~not_tell ~of_w ~off_and ~ok_so ~ok_that
-~on_let ~on_this ~or_a ~out_d ~put_them ~says_, ~since_U ~so_. ~so_K ~so_this ~so_why ~taken_their
-~the_c ~their_V ~them_V ~there_was ~they_do ~this_S ~till_it ~to_g ~up_$ ~up_a ~us_K ~us_not
-~was_the ~we_get ~we_would ~went_on ~were_all ~what_did ~what_will ~where_are ~why_V ~why_are
-~will_the ~would_U ~yes_K ~yet_V ~you_c
-5 #heard1 #words3 =add-dish:guess =add-hands:all =affirm:to-confirmation =ask-guests =ask-how:guess
-=ask-next =ask-substitute:all =ask-substitute:phrase =ask-time-left:all =cancel-timer:S1 =cancel-timer:most
-=choose:all =cook-away:phrase =lack:few =lack:most =note-guest =note-guest:most =report-done
-=report-done:S0 =report-guests:S0 =report-not-done:frame =report-oven =report-oven:some =report-reading:S0
-=resume:S1 =running-behind:phrase =set-doneness:S0 =set-doneness:all =set-guests:frame =set-timer:phrase
-=skip-step:to-step =start-over:all =start-over:frame =undo =watch:S0 =watch:frame ? ?heard7:guess
-after alert alex alternatives anyone appointment as assisted aunt bluetooth bringing c clear
-cloves cold conventional core could cover crack daughter degrees delivery empty faffing ferry
-fine finished football forget frenched friend full gets go golden grandma grandpa gratins herself
-hits keeps knowing lend lent little looked loosely love mass metric missus more niece odd open
-order oven packed picture poked pop pork push quantity rare red roar salad scrap seasoned should
-shout shove smell son steps straight tailed teeth thing topped total very wake ~,_got ~,_if
-~,_it ~,_now ~._n ~K_O ~K_after ~K_and ~K_be ~K_for ~K_should ~K_we ~O_. ~O_i ~O_me ~P_has
-~P_on ~S_c ~S_put ~S_will ~U_V ~V_and ~V_it ~V_out ~V_should ~V_that ~V_the ~^_with ~a_w ~about_that
-~after_this ~ago_$ ~all_$ ~and_put ~and_when ~are_my ~be_my ~before_? ~before_i ~c_me ~c_up
-~can_c ~can_do ~d_$ ~do_, ~do_c ~done_U ~done_V ~done_by ~done_for ~done_with ~for_K ~from_me
-~get_in ~get_n ~go_. ~go_K ~gone_d ~have_got ~his_V ~i_be ~i_go ~i_tell ~in_, ~is_V ~is_a ~is_now
-~it_S ~it_from ~it_still ~it_yet ~me_. ~me_i ~me_n ~more_n ~my_c ~never_a ~never_did ~never_got
-~not_be ~not_out ~now_. ~off_K ~off_at ~ok_to ~on_$ ~on_my ~our_S ~out_at ~put_K ~second_it
-~still_at ~t_V ~than_K ~that_, ~the_K ~the_go ~this_$ ~this_. ~to_V ~to_that ~up_U ~up_i ~up_the
-~us_V ~us_in ~w_O ~was_O ~what_for ~what_should ~when_should ~when_will ~who_has ~why_so ~will_it
-~you_tell
-6 #expecting:false:all #expecting:false:most #phrase:S0 <g> <n:150> <t:12> =add-dish:few =add-dish:most
-=add-hands:S0 =add-hands:frame =affirm:S2 =ask-how:all =ask-next:phrase =ask-options:some =ask-plan:S0
-=ask-status:some =ask-substitute =ask-substitute:S0 =cancel-timer:all =cancel-timer:frame =deny:S0
-=deny:to-confirmation =describe-roast:some =drop-dish:few =have:most =help:S0 =repeat:few =repeat:most
-=report-done:all =report-not-done:S1 =report-not-done:S2 =report-out =report-out:most =report-reading:some
-=report-trouble:most =set-doneness:guess =set-guests:few =set-serving-time:phrase =set-units:S0
-=set-units:all =shift-serving:some =skip-step:all =watch:some ?heard4:frame ?heard4:phrase
-?heard5:frame ?heard8:frame afternoon airport anyway arrived bake bean behind bet board button
-buy carrots colander correction cracking deep dripping earth edge egg fell fetch fierce food
-goodness himself job joint leave low meal mixed move near neighbours nor nowhere onions onto
-ought overdone overview pet ping planned plate probe pull reading roughly running saving scissors
-snow so starving taken thermometer thickest timeline tiny trussing turning twine typo vegetable
-volunteered whacked which ~,_. ~,_before ~,_they ~,_will ~._O ~K_K ~K_now ~K_or ~K_till ~O_after
-~O_can ~O_w ~P_are ~S_U ~S_has ~S_in ~S_n ~U_c ~U_does ~U_has ~U_should ~U_what ~V_? ~V_could
-~V_do ~V_down ~V_me ~V_say ~V_them ~V_took ~^_but ~^_n ~^_now ~^_would ~a_U ~ago_and ~am_a
-~am_all ~am_off ~an_V ~and_there ~are_after ~are_c ~are_we ~at_my ~be_gone ~been_S ~before_it
-~but_the ~c_or ~d_after ~d_ago ~d_now ~did_not ~do_about ~do_the ~down_so ~down_with ~first_K
-~from_my ~get_U ~go_from ~goes_in ~going_O ~gone_$ ~got_K ~got_me ~has_$ ~has_gone ~have_c
-~have_some ~her_O ~him_. ~how_V ~how_are ~how_it ~i_let ~i_should ~i_took ~i_would ~in_there
-~is_to ~like_, ~like_the ~me_in ~me_the ~me_till ~my_P ~n_K ~n_be ~n_that ~n_we ~no_, ~now_for
-~of_her ~of_that ~off_for ~on_d ~on_till ~on_we ~out_what ~over_a ~should_i ~since_d ~so_go
-~t_. ~take_K ~that_d ~the_first ~there_are ~this_K ~those_U ~to_U ~to_do ~to_get ~to_say ~we_$
-~we_said ~went_up ~what_O ~will_not ~with_d ~would_i
-7 #expecting:true:all #phrase:most . <n:100> =add-dish =add-dish:phrase =add-dish:some =ask-guests:phrase
-=ask-options:S2 =ask-plan:phrase =ask-safety:phrase =ask-shopping =ask-shopping:S3 =ask-shopping:some
-=ask-status =ask-status:few =ask-temperature:S0 =ask-temperature:some =cancel-timer =cancel-timer:S0
-=cancel-timer:phrase =cook-away:S0 =deny:all =lack =lack:S0 =note-guest:S1 =pause =pause:S1
-=report-done:S1 =report-oven:S0 =report-oven:S2 =report-started:S0 =report-started:most =report-started:phrase
-=resume:S2 =running-behind:S1 =set-method =set-serving-time:all =set-timer:some =shift-serving:S2
-=skip-step ?heard5:phrase ?heard6 absolutely ago along also asking beauty bit boot breath buttered
-car choices collect consider cream dave drained dry earlier evening few fit foil glasses gravy
-hard helps including inform instead keep kindly leave-in loin longer middle mouths obviously
-offered onion parents pause persons pounds quick ribs rubbed sauces scratch scrubbed soon spinach
-split stabbed stand start station suggestions supposed tablets tent think tops touches under
-upstairs us warming weeks where won working young ~,_gone ~,_over ~,_yes ~._$ ~._. ~K_? ~K_before
-~K_first ~K_it ~K_no ~K_not ~K_when ~O_another ~O_goes ~O_t ~O_then ~P_he ~P_in ~P_up ~S_and
-~S_for ~U_are ~U_down ~U_if ~U_it ~U_who ~V_a ~V_d ~V_go ~V_have ~V_more ~V_said ~V_second
-~V_when ~^_, ~^_K ~^_U ~^_c ~^_get ~^_ok ~^_took ~about_V ~after_U ~all_K ~all_V ~am_in ~any_other
-~are_not ~as_it ~at_what ~be_O ~be_an ~before_. ~by_O ~by_n ~c_S ~c_out ~can_my ~d_off ~first_then
-~for_is ~for_it ~from_n ~get_K ~get_V ~got_any ~have_already ~have_not ~have_we ~how_you ~i_K
-~in_and ~in_our ~is_her ~is_she ~is_since ~it_and ~it_has ~like_to ~must_i ~n_because ~n_with
-~no_more ~not_U ~not_V ~not_get ~now_S ~now_U ~now_we ~ok_P ~ok_the ~on_g ~on_now ~other_O
-~our_K ~out_$ ~out_already ~out_to ~said_that ~say_it ~says_it ~so_he ~some_U ~still_V ~than_V
-~them_, ~them_out ~then_U ~then_V ~this_V ~till_y ~to_S ~to_put ~us_. ~w_K ~was_U ~was_my ~we_?
-~we_at ~we_do ~we_got ~what_have ~who_are ~will_V ~will_we ~with_$ ~with_it ~with_the ~would_c
-~you_O ~you_a ~you_could ~you_in
-8 =affirm:all =ask-amount:S0 =ask-plan:S2 =ask-plan:all =ask-shopping:phrase =ask-substitute:S1
-=ask-substitute:most =ask-time-left:few =ask-why:S0 =cancel-timer:few =cook-away =correct:S1
-=help =help:frame =repeat:phrase =report-done:most =report-guests =report-guests:some =report-out:all
-=report-oven:all =report-oven:phrase =report-setup:S0 =report-setup:S1 =report-setup:most =report-setup:phrase
-=report-trouble:S0 =running-behind =running-behind:S0 =running-behind:S2 =running-behind:frame
-=running-behind:most =set-guests:most =set-guests:phrase =set-guests:to-confirmation =set-method:frame
-=set-units:most =set-units:phrase =skip-step:most =undo:S0 =undo:all =watch =watch:all =watch:phrase
-?heard6:phrase ?heard7 ?heard7:phrase ?talk0 ?talk2 app backs bank beautiful beep blast bubbling
-cabbage clock coeliac counter counting dark doing everywhere flag forerib forever free gas
-groceries heard hearing heat herb internal kill know later laws letting lifted mad man muffin
-mustard na nagging need negative nephew oiled overcooked pressed pretend proper reckons resting
-reverse right rising rolls roped ruin rung sear showing shut sing sitting skipped slide sooner
-sorry steeping stuff tail test turns vegetables walking wanting watching ye yusuf ~,_take ~K_done
-~K_i ~K_n ~K_our ~K_w ~K_with ~K_yes ~O_P ~S_it ~U_off ~U_or ~V_after ~V_any ~V_has ~V_not
-~V_till ~^_be ~^_in ~^_put ~^_which ~a_y ~about_$ ~ago_it ~all_over ~already_, ~am_c ~and_n
-~and_took ~another_V ~any_V ~are_O ~are_going ~are_up ~as_of ~as_we ~at_g ~at_me ~at_t ~at_that
-~be_here ~before_d ~c_d ~could_K ~could_U ~could_i ~d_are ~do_. ~do_be ~do_now ~do_with ~first_$
-~for_P ~from_now ~go_off ~goes_$ ~going_in ~got_that ~got_to ~has_S ~has_t ~has_to ~have_$
-~have_any ~in_K ~in_V ~in_y ~is_an ~it_down ~it_ok ~let_us ~me_K ~me_at ~n_. ~n_more ~no_U
-~not_K ~not_any ~not_going ~not_in ~not_put ~now_n ~of_K ~of_those ~on_a ~on_then ~one_says
-~one_you ~or_S ~out_it ~put_d ~put_on ~so_V ~so_i ~so_n ~so_the ~still_O ~still_c ~t_, ~that_on
-~the_d ~theirs_at ~there_and ~there_is ~took_her ~us_have ~we_be ~were_we ~what_are ~what_do
-~where_were ~why_K ~with_P ~yes_do
-9 #words1 =add-hands =add-hands:guess =add-hands:most =ask-amount:S2 =ask-amount:few =ask-amount:most
-=ask-guests:all =ask-next:S0 =ask-options:most =ask-plan:guess =ask-safety =ask-safety:some
-=ask-substitute:few =ask-time-left:S2 =cook-away:all =cook-away:few =correct:to-confirmation
-=deny:to-choice =describe-roast:S1 =drop-dish:most =have =have:phrase =note-guest:some =note-guest:to-doneness
-=report-done:guess =report-guests:S3 =report-out:few =report-setup:S3 =report-trouble:some
-=set-guests:S0 =skip-step:phrase =undo:some =watch:most ?heard7:frame ?heard8 ?heard8:phrase
-?talk1 accidentally auntie behaving bone brussels butternut cable chopping cooked dairy everyone
-flame freezer fresh fuse fyi game gang gave girl glass grace grandmother gratin happen hob
-imperial itself joining keeping kids killing knots leaving lie looking motorway much mute neither
-nudge overshot parcel part person postpone properly record rib rock rub sage schedule seats
-slicing slowly smelling smoke sounds squash sticker swap tented thick thin thought toddlers
-trimmed walk worried ya zero ~,_be ~,_c ~,_of ~,_where ~._w ~?_i ~?_no ~K_does ~K_so ~O_for
-~P_P ~P_put ~P_says ~S_like ~S_says ~U_K ~U_have ~U_of ~U_than ~V_c ~V_on ~V_their ~V_then
-~^_could ~^_going ~^_y ~all_here ~all_too ~am_V ~and_my ~another_d ~are_out ~as_my ~be_on ~been_n
-~by_c ~c_like ~c_with ~d_before ~do_we ~down_n ~get_here ~go_with ~going_V ~going_for ~going_out
-~going_to ~had_to ~has_it ~has_n ~has_no ~have_S ~have_had ~have_said ~have_taken ~hers_K ~if_i
-~is_after ~is_y ~it_as ~it_off ~it_the ~it_up ~like_a ~me_and ~me_if ~more_$ ~n_now ~no_n ~not_got
-~not_say ~now_and ~of_d ~of_us ~ok_$ ~ok_at ~say_V ~she_is ~should_be ~so_, ~so_O ~so_do ~that_n
-~then_$ ~there_will ~till_K ~too_, ~up_and ~up_like ~us_a ~w_. ~w_of ~we_have ~we_like ~were_V
-~what_can ~what_if ~what_must ~what_now ~which_K ~which_V ~who_can ~will_K ~will_go ~with_this
-~would_n ~yes_it ~you_got ~you_let
-10 #phrase:all <t:25> =add-dish:S0 =add-hands:phrase =ask-safety:S2 =ask-status:guess =cancel-timer:some
-=choose:to-choice =cook-away:guess =cook-away:most =describe-roast:to-roast =have:S0 =note-guest:to-guests
-=pause:all =report-guests:frame =report-guests:phrase =report-out:S0 =report-setup =report-setup:guess
-=set-doneness:S2 =set-method:S0 =set-method:all =set-method:phrase =set-units =set-units:some
-=skip-step:some =watch:guess ?heard6:frame aunties beans beeped ben bill bits bother bottle
-bought boys brother cancel carry carving chuck crust current dine dinner display drink ear
-em everything father forgotten giving grand hate head heads help helper hon hotter hush inside
-invite jo jump knocked looks luck market mint mister napkins none notify ounces parked parsnips
-picked pot prepone prime ran real reheat reset resume ringing same sauna short shows something
-sorted sound squeaky stage teenagers their throw tiles topside turned uncovered vegan wind
-wine yoke ~,_S ~,_because ~,_d ~,_how ~,_so ~._i ~?_$ ~K_d ~K_down ~K_go ~K_here ~K_ok ~K_will
-~O_all ~O_the ~P_took ~P_will ~S_is ~U_about ~U_like ~U_will ~V_here ~V_into ~V_our ~V_says
-~V_take ~V_what ~V_would ~^_a ~^_any ~^_from ~^_says ~after_a ~all_U ~am_d ~am_on ~am_out ~are_$
-~are_still ~c_from ~c_it ~c_we ~did_that ~do_in ~does_n ~down_at ~down_c ~first_O ~for_t ~gone_from
-~has_not ~have_her ~he_U ~here_already ~how_can ~i_was ~into_it ~is_here ~is_what ~is_with
-~it_. ~it_all ~me_to ~mine_is ~n_as ~n_but ~n_has ~n_have ~n_in ~n_is ~not_have ~not_on ~off_n
-~off_so ~off_the ~ok_what ~out_since ~over_V ~over_the ~put_the ~shall_be ~so_no ~t_now ~take_$
-~tell_when ~that_$ ~this_? ~this_O ~those_$ ~till_we ~to_c ~up_by ~up_for ~us_, ~what_? ~what_to
-~why_am ~why_does ~with_my ~with_n ~would_the ~y_at ~you_said ~you_were
-11 #words2 =ask-amount:S3 =ask-how:S2 =ask-options:few =ask-plan =ask-safety:guess =ask-safety:most
-=ask-substitute:guess =ask-why:S2 =cook-away:S2 =deny:most =describe-roast:S3 =drop-dish:S1
-=have:all =help:few =lack:phrase =note-guest:frame =pause:S2 =report-not-done:S3 =report-not-done:to-step
-=report-setup:frame =report-trouble:all =running-behind:guess =set-method:some =set-serving-time:S0
-=set-timer:few =set-units:frame =undo:guess aiming allergies arrive bailed bare begun being
-bench bones both bottom browning bumped buzz continue control dangerous dog electric electricity
-everybody extra fallen fan forgot frozen garlic ghee girlfriend grams happens herbs hit hope
-huh immune kettle kevin kilos likes lumps makes matter miles mind month nip oil olive others
-overnight own pale pipe places planning plated rather reaching reminders required rests roots
-rubbish saying sec shellfish show shower shush skillet skipping solid stands store stove strained
-tenderloin thinking thyme touching unpause winning ~,_do ~,_for ~K_S ~K_am ~K_can ~K_if ~K_off
-~P_can ~P_get ~S_are ~S_my ~S_now ~S_so ~U_hers ~V_like ~V_one ~V_t ~^_at ~^_not ~^_t ~a_n
-~after_it ~ago_. ~all_n ~all_of ~am_K ~any_K ~are_here ~as_U ~as_V ~before_the ~c_because ~c_do
-~c_will ~can_V ~can_we ~could_you ~for_how ~for_us ~got_here ~here_. ~here_and ~how_K ~in_i
-~is_there ~it_O ~it_how ~me_$ ~me_d ~me_so ~my_in ~n_are ~n_like ~n_there ~no_? ~no_no ~not_the
-~now_what ~of_it ~ok_it ~on_for ~on_me ~one_out ~out_they ~out_when ~over_it ~she_goes ~so_take
-~so_yes ~still_K ~still_n ~t_on ~taken_it ~taken_the ~that_i ~that_went ~their_S ~them_down
-~us_go ~w_not ~was_out ~what_all ~what_am ~when_is ~when_she ~will_that ~with_S ~with_their
-~would_go ~you_be
-12 =add-hands:S2 =add-hands:some =ask-next:all =ask-safety:all =drop-dish:all =drop-dish:guess
-=help:most =quiet:few =report-out:frame =report-setup:all =set-units:S1 =set-units:guess adults
-afresh bairns batter blade bob brb bums climbing completed conked convection delete dropping
-f fahrenheit far fat fridge gluten headcount house ideas ingredients instruction intolerant
-lactose lads lagging mash minutes misread nipping parchment peek popping practically range
-remind repeat rescue salting shouting sink theo ticked tie tractor trimming trussed twins using
-vegetarian wants yorkshires ~,_mine ~,_thanks ~._and ~._d ~K_have ~K_since ~K_yet ~O_d ~S_V
-~U_but ~U_those ~V_am ~V_his ~V_how ~V_ok ~V_so ~^_did ~^_g ~^_gone ~^_me ~^_still ~after_all
-~all_going ~am_after ~and_can ~are_off ~be_d ~be_in ~c_. ~c_not ~d_c ~do_what ~gone_, ~got_it
-~have_a ~how_this ~i_got ~i_had ~is_P ~is_ok ~like_an ~like_we ~like_you ~me_c ~me_for ~me_some
-~must_V ~n_about ~n_by ~not_, ~not_O ~not_a ~not_before ~of_what ~ok_, ~ok_V ~on_it ~on_yet
-~other_. ~out_do ~out_now ~says_n ~so_put ~that_from ~that_should ~them_. ~them_are ~there_V
-~to_go ~to_my ~to_you ~up_from ~up_n ~w_with ~we_c ~we_can ~we_shall ~where_do ~where_i ~who_does
-~would_be ~would_say ~you_what
-13 #frame:few =add-dish:S2 =ask-plan:most =ask-plan:some =ask-shopping:most =ask-temperature:frame
-=ask-why:some =help:phrase =report-guests:few =report-guests:most =set-timer:frame =start-over:few
-=watch:S1 aim air begin boneless boots browned catch cooler delay doorbell drowning exactly
-eyes helping hood label ladies latest least lose lowest make mhm missed moment peace pepper
-pouring puddings rosemary safe salted seared serve setting steady supper talk themselves tick
-timers tough weak wipe wrapped ~,_as ~K_do ~O_but ~O_that ~P_. ~P_U ~S_with ~U_said ~V_about
-~V_got ~V_still ~^_some ~after_$ ~and_what ~be_U ~be_done ~but_i ~but_not ~c_this ~can_$ ~d_.
-~d_is ~d_n ~done_$ ~down_a ~for_? ~for_him ~g_now ~goes_over ~gone_and ~gone_to ~got_c ~have_no
-~in_some ~is_off ~it_go ~it_went ~me_V ~me_a ~me_what ~not_yet ~off_it ~on_to ~on_with ~one_V
-~or_no ~out_c ~she_will ~should_it ~so_they ~some_of ~that_off ~there_a ~there_another ~they_will
-~to_t ~us_O ~us_do ~we_go ~we_still ~went_in ~what_$ ~what_U ~what_does ~yes_$ ~you_K
-14 =add-hands:S1 =affirm:guess =ask-how:frame =ask-plan:frame =lack:S3 =lack:all =pause:phrase
-=quiet:S1 =report-trouble:phrase =set-units:S2 =undo:phrase bag bin bloody brought brown carved
-cast commands cremated crept eat enough eye fed frail god guest having kip leftovers miss mistake
-mo opened pending pete replace righto roaring sharp silence spot spots stepping tongs un uncle
-walked wee whipped works wrong wrote ~._K ~K_already ~P_down ~U_some ~V_hers ~V_will ~^_another
-~^_got ~^_never ~all_that ~already_K ~already_n ~already_the ~be_when ~before_, ~d_for ~d_or
-~down_d ~for_this ~got_V ~had_a ~has_U ~has_V ~here_now ~i_never ~i_on ~i_say ~i_take ~in_yet
-~is_. ~is_U ~is_my ~is_when ~it_have ~like_it ~n_d ~n_where ~no_do ~not_. ~not_done ~now_t
-~ok_i ~put_a ~says_w ~second_, ~should_have ~since_c ~than_i ~then_a ~they_c ~they_said ~up_where
-~us_n ~us_now ~we_O ~we_must ~we_on ~we_take ~when_d ~when_do ~which_O ~yes_go ~you_for
-15 <t:80> =ask-amount:guess =ask-options:S1 =ask-options:phrase =ask-safety:S0 =ask-status:phrase
-=report-not-done:all =report-not-done:guess =report-setup:S2 =report-setup:few =resume:most
-=skip-step:frame able baste change chemo cooker dial early faff hendersons jus law less overwhelmed
-passed peeling poke remaining rise screaming slid speak stock strike tap thank tied tins warm
-wife wise ~,_by ~S_the ~U_we ~V_! ~^_all ~^_off ~^_should ~^_us ~am_O ~am_here ~are_already
-~because_it ~but_V ~by_me ~does_V ~does_this ~down_yet ~go_$ ~go_for ~got_the ~is_already ~it_U
-~it_y ~me_how ~me_my ~n_it ~n_so ~off_to ~or_V ~said_, ~so_$ ~that_by ~that_was
-16 =ask-plan:S1 =ask-safety:frame =ask-shopping:S2 =report-guests:S1 =report-trouble:frame
-=set-units:few allergy clean cope correct eta frenching grated hang hovering ill killed mark
-putting rid searing simmering string suggest switched truss tying while whisht ~,_$ ~,_too
-~,_would ~S_here ~U_d ~V_if ~and_on ~are_a ~are_down ~are_n ~do_$ ~for_to ~how_does ~it_for
-~n_i ~n_this ~or_U ~out_yet ~says_t ~still_$ ~up_. ~will_you
-17 =ask-options:guess =ask-status:S1 =choose:frame =skip-step:S1 ages boned changed checked
-final great halfway ignore lowered menu needle phone reckon such washed ~S_out ~^_down ~^_for
-~^_had ~^_have ~^_to ~after_i ~are_S ~at_$ ~because_the ~have_i ~her_out ~in_all ~n_my ~no_$
-~not_? ~not_what ~t_U ~was_not ~why_not
-18 =correct:all =pause:some =running-behind:few months pardon target things veggie ~P_at ~P_was
-~^_done ~at_all ~c_i ~do_that ~done_here ~from_V ~gone_V ~i_S ~it_you ~n_too ~no_it ~not_i
-~said_$ ~till_i ~took_it ~w_all ~what_i
-19 =ask-guests:S0 =correct:guess =note-guest:S3 =quiet:phrase =start-over:S0 countdown explain
-flu invited missing pulling stuck tenderised ~are_U ~for_now ~it_to ~no_thanks ~so_that ~that_the
-~this_at ~where_we
-20 =resume:all beeping boyfriend ~K_but ~c_now ~get_to
-21 =ask-shopping:S1 =ask-why:few horses texted ~K_this ~U_up ~is_w ~will_take
-22 =ask-status:most =resume:guess pregnant
-23 =note-guest:guess =pause:guess =report-not-done:to-confirmation
-24 =affirm:most ~yes_that
-26 ~d_too`;
+-22 fair
+-21 =emergency:guess =report-trouble:guess ?talk5 ?talk6 ~more_O
+-20 =courtesy =courtesy:phrase eights ~,_a ~at_K ~here_we ~with_U
+-19 #words0 ?talk7 counted morning pages ~,_put ~,_you ~O_had ~^_$ ~^_her ~get_down ~like_mine
+~some_more ~that_will ~you_n
+-18 =set-guests:guess blight draw group pass pin remember restaurant smoking wedding ~K_say
+~any_O ~going_, ~is_for ~n_all
+-17 #heard0 <y> =courtesy:S0 =deny:some =emergency:all =set-serving-time:S2 apparently barbecue
+ladder loo mine poor tooth ~let_it ~n_w ~on_U ~out_in ~says_here ~thanks_P ~to_him ~yes_i ~you_get
+~you_to ~your_K
+-16 =courtesy:some asked caravan cats deck due frying holidays level loads lows number park
+sandwiches small speaker yourselves ~,_after ~,_who ~,_with ~?_it ~K_y ~O_to ~O_we ~V_y ~is_why
+~not_that ~second_on ~she_did ~tell_them ~that_U ~them_about ~then_you ~they_O ~this_for ~will_U
+-15 <n:200> =affirm:S3 =choose:guess =deny:to-reading =note-guest:to-reading =report-reading:to-reading
+=undo:frame ?heard0 argument bathroom blue booked box day dollar goalie hello highs jumper
+line loud magazine neighbour never paid parking pub roll week whoever work ~!_get ~,_here ~,_off
+~,_say ~O_they ~and_by ~and_got ~and_not ~and_still ~and_that ~i_$ ~n_n ~n_over ~no_i ~says_d
+~she_V ~that_to ~then_the ~there_you ~they_had ~to_a ~took_d ~were_n ~what_they ~why_is ~y_and
+~you_have ~you_on
+-14 #O3 =correct:S3 =courtesy:S1 =report-trouble:few =resume:some =start-over:S1 career dress
+dublin feeling hide large linda lovely page picking pudding quiet rice sends shoe speaking
+starter sun swears talks touch white years yourself ~,_and ~?_is ~?_the ~?_yes ~O_says ~U_P
+~U_till ~V_she ~^_shall ~^_those ~all_done ~am_n ~could_be ~do_my ~does_he ~for_you ~gone_out
+~may_$ ~out_a ~said_no ~shall_we ~that_it ~up_with ~was_S ~was_i ~went_to ~who_did ~y_U
+-13 =acknowledge =acknowledge:phrase =emergency:S2 =report-out:S2 ?talk4 ?talk8 asleep carvery
+channel cloudy coach dollars drinking ends essay flight gingerbread he judges legs lives machine
+meeting petrol phoenix pie pool post pressure queen salmon see seriously served shuts spain
+sugar taking teacher text vet wanted window wonder ~!_did ~,_ours ~,_your ~._your ~?_you ~K_never
+~O_like ~O_out ~P_this ~S_, ~U_out ~at_U ~at_you ~by_y ~can_P ~did_it ~do_if ~get_a ~goes_,
+~got_n ~had_K ~have_another ~have_done ~he_does ~her_and ~i_P ~in_these ~is_down ~mine_i ~my_S
+~n_or ~n_was ~n_when ~not_it ~on_in ~one_, ~over_that ~put_your ~says_take ~she_said ~that_O
+~this_the ~to_us ~took_us ~up_in ~was_w ~we_U ~y_we ~yet_, ~you_$ ~you_i ~you_should
+-12 =acknowledge:S0 =choose:S2 =report-reading:S2 =set-timer:guess =shift-serving:S3 banana
+beta chef chefs dishwasher dum dusted every fancy film funny goal grab hair hi lights million
+mortgage owe pizza radio rain service shot stir surgeon tea these yours ~,_said ~,_she ~K_about
+~K_he ~K_was ~O_! ~O_O ~P_did ~P_for ~U_to ~U_would ~^_he ~about_to ~am_the ~and_go ~are_about
+~at_, ~before_V ~c_but ~c_w ~did_you ~do_they ~does_O ~does_a ~he_put ~her_P ~hers_at ~is_never
+~n_then ~not_you ~said_the ~said_to ~say_K ~says_$ ~since_O ~still_, ~the_U ~the_y ~then_we
+~there_was ~there_yet ~they_put ~this_U ~went_O ~were_d ~yes_! ~you_U ~you_done ~your_V
+-11 #guess:S3 #heard3 <n:40> <t:200> =acknowledge:few =add-hands:S3 =ask-options:frame =ask-status:S2
+=choose:most =correct:few added ate bacon big birth biscuit boiling boot born bottles breaking
+broken burn chairs chestnuts corner couch crying damp died even except excuse fixed found fourth
+front lady manager moved nose online paper pumpkin quarter remove road scary season sold taxi
+third thousand wifi young your ~!_i ~,_have ~,_that ~,_their ~?_can ~O_were ~P_K ~U_after ~U_do
+~U_n ~V_him ~^_our ~all_in ~am_never ~and_let ~are_for ~at_your ~could_have ~d_! ~d_S ~done_the
+~he_has ~him_, ~it_goes ~my_first ~n_would ~never_U ~never_got ~not_so ~now_i ~off_V ~off_at
+~on_, ~on_P ~one_has ~out_by ~over_, ~over_at ~she_was ~still_does ~take_a ~tell_P ~they_were
+~was_d ~were_at ~where_is ~yes_a ~you_do
+-10 #expecting:false:few =deny:frame =quiet:guess =report-not-done:S2 =report-not-done:few
+=report-out:guess =set-serving-time:S1 again alarm beat believe breakfast bridge bus caller
+changing clutch coats college crispy daddy darling episode grandad heating her him hot hours
+lisbon march may milk mummy myself news office party play porridge potato roof saw sleep song
+starts suitcase swimming tender thread thumb try weighs you ~,_must ~,_says ~,_then ~?_U ~K_P
+~O_n ~P_got ~P_or ~S_? ~U_? ~U_in ~U_there ~U_you ~V_first ~^_ours ~^_second ~^_too ~after_the
+~am_done ~another_O ~are_d ~at_P ~be_the ~been_K ~c_if ~c_y ~d_a ~d_would ~did_the ~done_,
+~done_it ~for_c ~for_me ~from_O ~get_there ~go_and ~going_$ ~had_V ~have_an ~his_O ~how_did
+~if_n ~if_the ~in_on ~it_! ~it_already ~it_over ~it_when ~like_$ ~me_up ~mine_V ~more_than
+~my_O ~n_O ~n_P ~n_as ~n_can ~n_from ~of_a ~on_his ~one_was ~other_$ ~other_V ~ours_at ~out_U
+~put_me ~put_you ~she_still ~so_how ~tell_him ~than_me ~thanks_$ ~there_$ ~there_any ~to_the
+~to_w ~was_still ~where_the ~who_V ~will_do ~yes_, ~you_, ~yours_V
+-9 =acknowledge:all =ask-safety:guess =ask-status:S3 =cancel-timer:S2 =correct:some =deny:S3
+=emergency:some =lack:to-confirmation =report-reading:S3 =report-started:S3 =report-trouble:S3
+=undo:S2 afraid allergic bags baker bank boiler capital card carol charge choir cost cupboard
+curtains did door ella fall flip goals gorgeous gran hall high homework honestly jack kick
+kickoff lift load lock meter mooing nana oh our plumber points politics preheated prices question
+queue quite recipe reduced rewind ring row rupees sausage scallops sent shade team theirs towels
+walks wore zip ~,_did ~,_his ~,_never ~,_no ~,_t ~._U ~K_she ~K_you ~O_at ~O_got ~O_said ~O_y
+~P_, ~P_never ~S_him ~S_me ~S_would ~U_get ~U_now ~U_or ~U_was ~V_S ~V_was ~^_his ~after_you
+~all_i ~an_O ~and_do ~and_in ~are_these ~can_U ~can_i ~get_it ~got_her ~got_more ~her_, ~him_n
+~i_could ~i_do ~i_like ~i_will ~in_since ~in_your ~is_about ~is_his ~is_this ~is_your ~it_by
+~it_done ~it_too ~it_took ~like_that ~me_, ~mine_in ~n_a ~not_like ~of_you ~ok_K ~our_O ~out_V
+~out_there ~over_here ~she_would ~should_get ~since_n ~so_his ~still_U ~still_on ~that_S ~the_O
+~then_i ~there_, ~these_K ~they_U ~those_K ~too_K ~w_? ~we_could ~we_had ~when_did ~where_are
+~will_they ~y_$ ~yet_? ~you_up ~your_S ~your_go
+-8 #U2 =acknowledge:S3 =add-dish:S3 =ask-how:some =ask-next:S1 =cancel-timer:guess =set-doneness:S3
+=set-guests:to-guests =undo:few army batteries belt boat cap chips club contestants corkscrew
+country cuts da delicious drawer face funnier hand hers june left look nav nothing ours price
+raining ruined sat scored secret seville she shoulder sirloin sister thanks usual ways worth
+~,_can ~,_let ~?_how ~K_a ~K_did ~K_from ~O_$ ~O_a ~O_have ~O_i ~O_it ~O_your ~P_$ ~P_i ~P_let
+~P_we ~U_$ ~U_U ~V_any ~^_so ~^_w ~^_where ~^_why ~and_if ~and_some ~and_we ~and_you ~any_V
+~are_all ~are_at ~are_you ~as_c ~be_c ~been_c ~before_$ ~but_it ~but_she ~c_what ~do_mine ~done_yet
+~for_U ~for_that ~from_there ~get_your ~go_, ~he_is ~her_$ ~here_if ~here_is ~him_at ~his_U
+~in_? ~in_his ~is_another ~is_it ~is_t ~is_yours ~it_c ~it_i ~me_P ~me_about ~more_, ~n_U ~n_and
+~n_till ~n_to ~never_V ~off_you ~on_her ~or_the ~other_K ~our_U ~out_for ~over_n ~put_out ~put_that
+~said_d ~she_took ~so_c ~so_for ~than_the ~that_down ~that_ok ~the_n ~the_one ~then_he ~then_she
+~was_at ~was_like ~we_did ~went_off ~which_S ~with_O ~y_V ~yes_V ~you_like ~you_must ~you_say
+~your_O ~your_P ~yours_$
+-7 ! <n:999> <t:40> =affirm:few =courtesy:few =emergency:S0 =lack:S2 =quiet:frame =repeat:guess
+=undo:S1 ?heard4:guess across average baby calls closed cut expenses fill fryer grill iron
+lid lounge mother music notice penalty percent rolling room rung say seat sheila shift spelling
+swear though threw traffic turkey used warning why ~!_no ~!_that ~!_you ~,_, ~,_all ~,_our
+~,_y ~,_yours ~?_that ~O_before ~O_does ~O_her ~O_now ~O_on ~O_would ~P_said ~P_you ~S_O ~S_off
+~S_there ~U_says ~V_does ~V_your ~after_that ~ago_, ~c_that ~d_? ~d_at ~did_$ ~do_for ~does_your
+~done_and ~going_off ~got_$ ~got_my ~has_a ~have_d ~have_had ~have_to ~have_you ~he_O ~he_U
+~he_V ~her_K ~here_already ~hers_in ~him_$ ~how_do ~in_$ ~in_U ~is_so ~it_a ~it_on ~it_take
+~like_U ~me_with ~mine_out ~must_U ~must_be ~n_are ~n_c ~n_not ~not_go ~now_on ~of_this ~off_a
+~one_with ~or_is ~other_U ~out_! ~over_there ~say_$ ~say_to ~she_has ~should_take ~so_. ~still_in
+~them_$ ~these_V ~till_c ~up_if ~us_on ~w_and ~when_$ ~when_does ~with_that ~would_V ~yes_P
+~you_are ~yours_now
+-6 #O1 #expecting:true:most #guess:S1 =affirm:frame =ask-amount:S1 =ask-amount:S3 =ask-safety:S1
+=ask-temperature:S1 =choose:S1 =deny:S1 =describe-roast:guess =drop-dish:some =emergency =help:guess
+=lack:frame =quiet:most =set-doneness:frame =set-serving-time:guess ?heard0:phrase ?heard1:frame
+?heard1:guess ?heard3:guess answer aunty bedrooms bob bread break burnt bye calling careful
+carve colour council cover date does e each find freezing goose handle home horse la last leaves
+lot mashed maths mum name next notch older over pair pick press read rotten run shakes sit
+skip sofa stay stew there time wash weeks who yaar ~,_is ~,_now ~,_ok ~,_on ~,_to ~K_into ~O_,
+~O_K ~O_and ~O_are ~O_say ~P_and ~P_c ~U_, ~U_her ~V_O ~V_are ~V_or ~V_who ~^_am ~^_these ~^_they
+~a_K ~already_? ~am_still ~are_my ~are_this ~as_i ~been_at ~c_of ~c_put ~c_your ~did_U ~do_not
+~does_hers ~gone_in ~had_n ~have_this ~hers_V ~him_in ~his_P ~in_d ~is_d ~is_mine ~it_going
+~it_out ~let_him ~like_an ~me_when ~n_already ~n_for ~not_for ~on_i ~one_more ~other_one ~our_K
+~out_and ~put_my ~say_, ~says_a ~still_S ~take_it ~that_for ~that_is ~then_, ~they_V ~they_did
+~this_, ~to_O ~up_till ~us_at ~we_, ~we_V ~we_went ~what_K ~what_you ~who_was ~why_are ~you_in
+~yours_is
+-5 #O2 #expecting:true:few #expecting:true:some #guess:all =ask-amount:all =ask-why:S2 =emergency:S1
+=report-done:S2 =report-oven:frame =set-timer:S2 =shift-serving:S1 ?heard0:frame ?heard5:guess
+allowed alone best book cake carpet caught cent cheap chemist chill come coming cooking cutting
+days decent divorce done drummers everywhere gate get getting greenhouse grey half his hitting
+husband ice judge late leeds lemon lords melt minister needs pay people pipers programme radiator
+reindeer remote roundabout says shop since slice standing staying steak still stone switch
+they toast truck turn undo vents waiter was whole yet ~,_O ~,_could ~?_and ~K_his ~K_still
+~K_that ~K_them ~K_to ~K_your ~O_down ~S_down ~U_got ~U_is ~U_us ~U_y ~U_your ~V_U ~V_all ~V_can
+~V_for ~V_my ~V_other ~V_since ~V_these ~^_d ~^_of ~^_she ~^_the ~^_yes ~^_you ~any_U ~at_c
+~be_there ~c_about ~could_V ~d_and ~d_of ~do_n ~first_V ~first_was ~for_your ~from_U ~gone_and
+~have_gone ~have_never ~he_S ~he_can ~he_says ~her_the ~him_out ~how_are ~in_here ~in_n ~into_a
+~is_S ~is_what ~it_n ~me_now ~me_on ~mine_$ ~mine_was ~n_? ~n_been ~n_the ~no_S ~now_for ~of_here
+~off_$ ~off_is ~ok_U ~one_$ ~over_$ ~say_when ~says_S ~she_c ~she_will ~take_O ~take_your ~tell_her
+~them_in ~this_is ~till_n ~to_c ~to_your ~too_U ~took_out ~up_V ~w_, ~was_K ~was_n ~when_the
+~why_do ~with_this ~you_take
+-4 #guess:most #guess:some <t:100> =ask-shopping:guess =ask-status:frame =ask-substitute:S2
+=ask-why:all =ask-why:most =help:S1 =lack:guess =report-not-done:phrase =report-reading:S1
+=report-started:few =set-guests:some =set-serving-time:some =start-over:S2 ?talk3 another apple
+awful between bucket but call cards carry chance chicken classic coast course dear delayed
+dish drop dryer easter goes gone hotel kettle kitchen lbw letters listen lived many marathon
+meet other outside pavlova pies plus point raw rent rest rough seen shopping soda spell street
+takeaway through too top tumble ugh use water way weighed ~,_U ~,_V ~,_an ~,_like ~,_my ~,_there
+~?_V ~?_n ~K_one ~K_t ~K_were ~O_was ~O_will ~S_$ ~S_what ~U_all ~U_me ~V_off ~V_there ~V_this
+~V_us ~V_you ~^_and ~^_my ~^_their ~at_V ~been_O ~by_the ~c_in ~c_the ~did_a ~do_O ~do_a ~do_it
+~down_$ ~down_and ~down_to ~first_and ~for_V ~for_y ~go_U ~go_to ~goes_off ~gone_up ~has_not
+~he_must ~he_was ~her_U ~his_K ~how_was ~i_? ~in_c ~in_that ~is_K ~is_any ~it_at ~it_says ~more_K
+~n_, ~n_S ~not_do ~now_K ~on_it ~on_them ~on_your ~out_? ~out_K ~put_it ~said_it ~she_U ~she_says
+~should_K ~some_O ~tell_your ~that_one ~the_second ~their_O ~us_$ ~w_$ ~was_the ~will_c ~would_take
+~would_you ~yes_yes ~you_P ~you_can ~you_did ~you_will ~you_would
+-3 #P2 #words12 #words7 <n:300> <t:550> =ask-guests:S1 =ask-how:phrase =ask-status:all =ask-time-left:most
+=cancel-timer:most =choose =choose:few =correct:S1 =drop-dish:S3 =emergency:S3 =lack:some =pause:frame
+=repeat:some =report-oven:guess =resume:S0 =set-doneness:most =set-doneness:to-doneness =set-guests:S1
+=set-serving-time:few =shift-serving:most =start-over:all =start-over:some ?heard1 ?heard2:guess
+?heard3:frame add bag bins blanket block bowl burning called church climb craic dry duck else
+folks garden ham help honest hook january knee lands laundry leather likes marcus married night
+nursery nut options password past pause peel prep put reads ref ribeye robot school second
+shirt sick side sign spoon takes tank then times towel understand weather weekend weigh welcome
+yards yes ~,_in ~,_should ~K_me ~O_from ~O_is ~O_or ~O_she ~P_has ~P_would ~S_before ~S_of
+~U_S ~U_as ~U_his ~V_K ~V_another ~V_had ~V_in ~V_no ~V_where ~^_does ~^_go ~^_take ~^_tell
+~^_who ~all_the ~am_at ~an_K ~an_U ~and_he ~and_take ~at_a ~be_S ~be_a ~been_on ~been_taken
+~but_no ~by_V ~c_, ~c_c ~c_is ~c_says ~could_do ~d_, ~did_he ~did_ours ~do_V ~do_to ~do_you
+~down_, ~down_for ~first_, ~for_the ~had_it ~have_K ~he_K ~he_goes ~he_never ~he_say ~he_will
+~here_V ~here_i ~here_the ~him_off ~how_to ~i_get ~i_said ~in_O ~in_S ~in_this ~is_, ~is_going
+~is_that ~it_in ~it_will ~me_i ~n_! ~n_he ~n_here ~no_O ~not_yet ~now_? ~of_V ~of_c ~of_the
+~of_your ~off_, ~on_O ~on_V ~on_and ~one_is ~so_it ~so_we ~some_K ~take_these ~that_at ~there_?
+~these_O ~these_c ~they_K ~they_have ~they_say ~till_O ~to_n ~to_tell ~too_V ~took_a ~us_c
+~was_V ~was_t ~we_O ~we_should ~with_him ~with_your ~would_K ~would_O ~yes_we ~you_had
+-2 #S2 #U1 #U3 #frame:S2 #guess:S2 <n:12> <w> =affirm:some =ask-how:S1 =ask-next:most =ask-why:S1
+=emergency:few =emergency:most =quiet:S2 =report-started:frame =set-doneness =set-doneness:S1
+=set-doneness:few =skip-step:guess ?heard2 all and any b back because bed better boss boy burned
+chair chapter chin count cow crisp curry dad down eats ever exit expecting fish flat foot for
+garage given gluten hill hold island leo loose marriage men microwave money no nursing order
+passing pat peru platform previously pull roads rush safe salt screen set showing socks somebody
+temperature that to upstairs want warn weight were yesterday ~!_$ ~,_g ~,_he ~,_i ~,_n ~,_not
+~,_second ~,_tell ~,_where ~K_in ~K_over ~K_says ~O_has ~O_him ~P_S ~P_have ~P_n ~S_at ~U_O
+~U_off ~V_goes ~V_n ~V_then ~V_up ~^_be ~^_no ~^_when ~^_your ~a_U ~all_, ~and_all ~and_i ~and_so
+~and_then ~and_they ~are_the ~c_a ~c_at ~can_tell ~did_too ~do_this ~does_the ~done_you ~down_.
+~going_on ~gone_off ~has_been ~have_still ~he_said ~here_$ ~how_you ~i_c ~i_got ~in_may ~is_the
+~is_was ~it_, ~it_S ~it_with ~me_done ~me_it ~no_more ~no_you ~not_a ~not_get ~now_V ~now_c
+~of_n ~ok_so ~on_that ~on_the ~or_U ~or_not ~out_of ~said_never ~say_that ~says_V ~second_$
+~so_and ~so_what ~t_$ ~that_. ~that_P ~that_now ~the_other ~then_it ~there_were ~they_get ~those_V
+~to_$ ~up_, ~up_on ~was_a ~went_V ~what_would ~will_be ~would_have ~y_,
+2 #U0 #phrase:S1 #words5 <c> =affirm:S2 =affirm:phrase =affirm:to-confirmation =ask-amount:few
+=ask-amount:some =ask-how =ask-options:most =ask-safety:few =ask-substitute =ask-substitute:S3
+=ask-time-left:phrase =ask-why =deny:phrase =describe-roast =pause:few =report-done:S3 =report-not-done:most
+=report-out:some =report-reading =report-reading:phrase =resume =running-behind:guess =running-behind:some
+=set-guests:S3 =set-guests:to-roast =set-serving-time:to-roast =set-timer:S1 =set-timer:all
+=undo actual afternoon altogether am as away bad beautifully bird button christmas cooks cool
+drinks eating either fewer finish finished fire full give glazed golden granny held idea jar
+jim knows lay leave light list listening lumpy matter medium missing more nail nervous new
+not note of option otherwise present problem rate reminds runs score serving shush smoke soft
+sounds strip sure target teddy tell toddler together tonight wait walk watch what word year
+~,_the ~,_which ~K_. ~K_after ~K_is ~K_too ~K_took ~K_went ~O_P ~O_by ~O_then ~P_it ~S_! ~S_.
+~S_since ~U_down ~U_the ~U_this ~V_from ~V_over ~V_than ~V_that ~V_the ~V_w ~^_S ~^_V ~^_i
+~^_say ~a_d ~all_at ~all_this ~already_$ ~and_O ~and_his ~and_n ~and_the ~are_. ~are_K ~at_this
+~been_U ~by_d ~c_K ~c_as ~c_they ~could_not ~d_down ~does_it ~for_$ ~for_O ~from_K ~from_c
+~got_no ~have_been ~here_? ~how_would ~i_am ~if_we ~in_and ~in_as ~in_it ~in_now ~is_V ~is_at
+~is_like ~is_on ~is_put ~it_U ~it_V ~it_be ~it_is ~it_till ~like_K ~no_the ~not_let ~now_you
+~off_O ~ok_? ~on_n ~on_this ~on_we ~put_them ~should_V ~should_do ~should_the ~still_ok ~that_V
+~they_took ~took_S ~took_me ~took_the ~up_P ~up_at ~us_and ~was_in ~we_are ~we_got ~what_P
+~what_V ~when_it ~who_has ~with_K ~with_the ~you_about
+3 #K1 #K2 #K3 #O0 #frame:S0 #frame:most #guess:few #phrase:some #words4 <d> =add-dish:guess
+=affirm =affirm:S0 =ask-next =ask-plan:S0 =ask-safety:S2 =ask-substitute:all =ask-temperature:some
+=ask-time-left =ask-time-left:S0 =correct =describe-roast:phrase =drop-dish =drop-dish:S0 =help:all
+=lack =note-guest:S0 =note-guest:most =pause:most =repeat:S0 =repeat:S1 =repeat:all =report-done:all
+=report-out =report-reading:frame =report-started:guess =set-guests =set-guests:S0 =set-timer
+=skip-step:some about absolutely adding anywhere arrived bear bin building by centre code colander
+core creamed dan dark deep dried drive early extractor flicked forks french gets go god grain
+grandpa have heard holding jess life looking love lying middle might missus nobody none oven
+parents piece plan popovers potatoes rack reached regular repeat sack saving shape sherry simplify
+sir slide slipper someone soup sous station status sweet telly today update upside when wins
+~!_V ~,_K ~,_but ~,_or ~?_no ~K_U ~K_before ~K_my ~K_on ~K_out ~K_with ~O_in ~P_says ~S_U ~S_are
+~S_c ~S_can ~S_will ~U_and ~U_by ~U_on ~U_when ~V_ago ~V_because ~V_been ~V_get ~V_her ~V_said
+~^_but ~^_let ~^_will ~about_with ~after_this ~am_U ~and_it ~any_more ~as_the ~at_n ~because_of
+~been_out ~by_O ~by_a ~by_me ~c_and ~c_you ~could_O ~d_in ~d_on ~does_not ~done_with ~down_the
+~g_, ~gone_O ~got_a ~got_for ~had_my ~have_V ~his_S ~i_V ~i_still ~i_took ~in_my ~in_the ~in_with
+~is_done ~it_from ~it_was ~more_will ~my_U ~n_V ~n_at ~n_down ~n_of ~never_K ~not_V ~now_$
+~now_at ~of_O ~of_her ~ok_that ~on_at ~on_you ~out_$ ~out_. ~out_before ~over_a ~said_. ~said_n
+~second_? ~second_V ~so_let ~take_that ~that_in ~their_K ~them_V ~then_V ~this_$ ~this_K ~till_it
+~us_, ~w_c ~w_n ~was_on ~we_have ~went_on ~were_U ~what_could ~what_is ~when_we ~will_have
+~with_it ~would_i
+4 #expecting:false:some #frame:S1 #frame:some <n:150> =add-dish:frame =add-dish:most =add-hands:most
+=ask-next:frame =ask-shopping:S0 =ask-shopping:all =ask-status =ask-status:S1 =ask-temperature:guess
+=ask-temperature:phrase =ask-time-left:all =ask-why:S0 =ask-why:guess =ask-why:to-step =choose:phrase
+=cook-away:frame =cook-away:guess =describe-roast:S3 =describe-roast:all =drop-dish:S2 =help:some
+=note-guest:S1 =note-guest:some =pause:all =repeat =report-done =report-done:phrase =report-guests:S1
+=report-guests:frame =report-oven:some =report-reading:some =report-started =running-behind:S1
+=set-doneness:S2 =set-doneness:guess =set-guests:few =set-serving-time:S3 =set-serving-time:most
+=skip-step:S0 ?heard3:phrase ?heard4 ?heard5 ?talk2 above after anymore bath birthday c cancelled
+cat catch center checking choose conventional cook correction could cranked creme cry daughter
+dishes doing earth error feel fix fraiche from grand handful hard hear helps holler inform
+into ji knock knowing lit looked minds minimum nan nearly now odd parcel popped rested rolled
+sheet sleeping smell staring starving thickest tin tom tray units vinegar washing yogurt ~,_P
+~,_first ~._no ~?_i ~K_$ ~K_has ~K_of ~K_shall ~K_there ~K_would ~O_S ~O_U ~O_with ~P_does
+~P_in ~S_as ~S_do ~U_! ~U_. ~U_about ~V_a ~V_an ~V_but ~V_go ~V_it ~V_mine ~V_out ~V_should
+~V_so ~V_with ~^_do ~^_on ~^_one ~about_$ ~after_V ~all_$ ~all_taken ~already_V ~am_going ~and_put
+~another_V ~are_$ ~are_going ~as_a ~be_$ ~be_, ~be_? ~be_O ~c_off ~c_out ~d_K ~do_K ~for_those
+~g_$ ~get_U ~get_from ~get_in ~get_the ~get_to ~go_. ~go_off ~gone_for ~gone_to ~had_a ~has_the
+~have_no ~have_not ~have_we ~here_for ~how_c ~i_U ~i_let ~i_must ~i_put ~is_a ~is_her ~is_in
+~it_like ~it_now ~it_or ~it_said ~like_S ~like_i ~me_. ~me_K ~me_like ~me_out ~me_that ~me_to
+~n_K ~n_after ~n_be ~n_by ~n_that ~n_we ~not_c ~not_out ~off_for ~or_V ~our_V ~out_d ~out_to
+~put_d ~say_V ~she_does ~since_U ~so_O ~some_V ~still_at ~take_K ~taken_their ~than_V ~than_n
+~the_go ~their_V ~them_out ~there_in ~this_O ~this_d ~till_y ~to_? ~to_have ~up_$ ~up_to ~was_O
+~was_it ~we_took ~what_goes ~who_can ~will_not ~will_the ~with_them ~would_like ~yet_V ~you_the
+5 #expecting:false:most #heard1 #phrase:S2 #words3 <n:100> =add-dish:S2 =add-dish:all =ask-amount:most
+=ask-next:some =ask-options:S0 =ask-safety:all =ask-safety:phrase =ask-shopping =ask-status:guess
+=choose:all =correct:S0 =describe-roast:S1 =help:few =lack:most =note-guest =note-guest:guess
+=note-guest:phrase =quiet =quiet:S0 =quiet:all =repeat:S2 =report-done:S0 =report-guests:few
+=report-guests:most =report-not-done:frame =report-out:few =report-out:phrase =report-oven
+=report-oven:S0 =report-reading:S0 =report-reading:few =report-started:S0 =report-started:S1
+=report-started:all =report-trouble =report-trouble:S0 =running-behind =running-behind:phrase
+=set-guests:all =set-serving-time:frame =set-timer:S0 =set-timer:some =set-units:S0 =skip-step
+=watch:S0 =watch:frame =watch:some ?heard4:frame ?heard5:phrase appointment arriving be beautiful
+beginning below bluetooth broke bubbling bung butter coat complete consider cookies crowd drained
+egg fast fierce fine floor food football forever freeze game gas gin glasses goodness grandma
+gravy hanging heat hungry instant-read job kill lard latter laws lower lucy make malt margarine
+maria message metric mixed move nagging parsley picture pink pop probe processor pulled quantity
+rare ray reheat roasting round ruin sam seats separator shallots shouting snow somewhere sour
+start sticker stop straight table tailed told tractor type us vegan weights which yank yell
+~,_if ~,_w ~._V ~K_K ~K_O ~K_V ~K_and ~K_be ~K_got ~K_we ~O_. ~O_after ~O_you ~P_she ~P_so
+~P_to ~P_with ~S_S ~S_from ~S_in ~S_like ~S_ok ~U_at ~U_does ~U_from ~U_took ~V_before ~V_did
+~V_do ~V_me ~V_some ~V_till ~V_too ~V_what ~^_U ~^_a ~^_n ~^_was ~^_with ~a_y ~after_we ~ago_$
+~am_off ~and_S ~and_out ~are_in ~are_out ~as_of ~be_K ~be_an ~be_at ~been_S ~by_now ~c_O ~c_V
+~c_it ~can_go ~d_not ~did_not ~do_, ~do_be ~do_i ~done_U ~first_K ~for_it ~goes_in ~going_O
+~have_c ~have_it ~he_got ~hers_K ~him_. ~how_should ~if_it ~if_that ~if_there ~is_now ~is_to
+~it_K ~it_and ~me_at ~n_$ ~n_but ~n_like ~n_off ~n_tell ~no_, ~not_S ~not_at ~of_S ~of_his
+~of_us ~off_K ~one_you ~or_S ~or_what ~out_, ~so_V ~so_go ~take_them ~tell_me ~tell_you ~than_K
+~that_, ~the_K ~the_first ~them_off ~them_on ~they_are ~this_S ~to_K ~to_U ~to_V ~to_g ~to_it
+~too_. ~up_as ~up_now ~us_d ~us_for ~us_not ~w_of ~we_put ~we_said ~were_O ~what_did ~when_is
+~which_K ~who_does ~will_an ~with_V ~would_S ~you_. ~you_?
+6 #expecting:false:all #phrase:most <n:25> <t:12> =add-dish =add-dish:some =add-hands =add-hands:frame
+=affirm:all =ask-how:S0 =ask-how:all =ask-options =ask-options:all =ask-shopping:some =ask-status:S0
+=ask-time-left:few =ask-time-left:some =cancel-timer =cancel-timer:all =cancel-timer:phrase
+=choose:some =drop-dish:frame =have:most =help:S0 =lack:S0 =pause =quiet:S1 =report-done:S1
+=report-oven:S2 =report-oven:all =report-oven:most =report-setup:S1 =report-setup:some =report-started:most
+=report-started:some =report-trouble:S1 =running-behind:few =set-guests:frame =shift-serving:few
+=skip-step:all ? ?heard4:phrase ?heard6 ago behind bigger bill boys bums celiac celsius chopped
+clue counting cracking crunchy dauphinoise degrees double earlier fever fingers fit flame forgotten
+glass groceries hats hole horseradish ingredients keeping later leave-in letting little main
+manage mass match messages na need negative netted niece nor onto overview packet ping planned
+plenty pounds reaching roar sense shed should slices spinach supposed tablets tent thermometer
+tight town train trussing trust twine typo very wake whacked whisk wire wireless ~,_before
+~,_for ~,_from ~,_gone ~,_it ~,_this ~,_what ~._O ~._why ~?_S ~K_! ~K_are ~K_goes ~K_no ~K_now
+~K_take ~O_for ~O_goes ~O_t ~O_this ~P_P ~S_on ~S_put ~S_says ~U_a ~U_so ~U_than ~U_what ~V_already
+~V_could ~V_have ~V_second ~V_them ~^_c ~^_can ~^_going ~^_ok ~^_there ~ago_and ~all_? ~all_we
+~am_a ~am_in ~and_c ~and_when ~are_U ~are_c ~as_U ~as_you ~be_my ~before_. ~c_d ~c_do ~c_like
+~c_t ~c_then ~can_K ~can_c ~could_K ~could_i ~d_ago ~d_are ~do_c ~does_K ~done_V ~down_is ~down_with
+~first_U ~for_S ~for_another ~from_n ~get_K ~get_for ~go_O ~go_from ~going_for ~gone_$ ~gone_U
+~got_here ~got_that ~have_said ~have_taken ~here_U ~how_V ~how_am ~how_i ~how_the ~i_be ~i_go
+~in_, ~in_. ~is_had ~is_how ~it_all ~it_as ~it_d ~it_off ~me_c ~me_so ~more_V ~n_have ~n_who
+~no_U ~no_V ~of_now ~of_those ~of_w ~off_and ~ok_the ~out_what ~out_with ~so_S ~still_K ~t_.
+~t_V ~tell_when ~that_d ~that_on ~them_have ~then_U ~there_and ~there_are ~to_this ~too_, ~w_O
+~was_c ~we_do ~went_up ~were_V ~what_have ~what_should ~what_to ~when_should ~where_did ~which_V
+~why_can ~will_i ~will_it ~will_we ~would_U ~yes_or
+7 #S3 #phrase:S0 =add-dish:few =add-dish:phrase =ask-how:most =ask-next:few =ask-options:to-choice
+=ask-plan:phrase =ask-shopping:most =ask-temperature =cancel-timer:S0 =cook-away =cook-away:some
+=deny:S0 =help =help:frame =quiet:few =repeat:phrase =report-guests:some =report-oven:S3 =report-oven:to-reading
+=report-setup:S0 =report-setup:phrase =report-started:phrase =set-doneness:all =set-method:all
+=set-method:few =set-method:frame =set-timer:phrase =set-units:all =set-units:most =set-units:phrase
+=set-units:some =shift-serving:S0 adults alert amazing amount aunt bean beep ben bet bits blast
+bones bother car care carrying cloves cold commands completely cooked cream dave dead dine
+dripping enamel everything faffing fan fell fella ferry few frenched frozen grandmother happens
+having heading herself hit include instead kept kevin kindly lent market meaning mixer murder
+near nowhere oiled ok onions ounces peeled pet pretend reverse roaster root roughly rubbed
+shoes shops shove shoved slow so sorry stick stove swap system theo think tops turns vegetable
+volunteered warming whisking wish ~,_S ~,_be ~,_some ~,_take ~,_was ~._. ~K_do ~K_here ~K_n
+~K_when ~S_has ~S_n ~S_you ~U_are ~U_it ~V_by ~V_d ~V_still ~V_when ~^_K ~^_get ~^_in ~^_put
+~^_would ~a_c ~about_that ~am_V ~am_after ~am_all ~and_now ~and_there ~are_after ~are_they
+~at_g ~before_d ~before_it ~by_n ~c_because ~c_or ~can_do ~can_it ~can_my ~can_not ~d_$ ~d_can
+~d_now ~do_now ~do_the ~do_with ~done_$ ~down_n ~first_$ ~first_n ~from_my ~g_. ~get_O ~get_V
+~go_K ~go_in ~got_V ~got_d ~got_in ~got_me ~had_c ~has_it ~has_me ~has_t ~have_$ ~have_put
+~how_it ~in_y ~is_here ~is_since ~it_up ~like_, ~like_V ~like_the ~me_a ~more_are ~more_n ~n_go
+~never_going ~no_not ~no_second ~now_and ~now_n ~now_we ~off_in ~off_my ~ok_V ~ok_at ~ok_to
+~on_with ~one_says ~or_n ~said_, ~say_a ~should_be ~should_i ~so_K ~so_U ~so_the ~so_you ~still_c
+~taken_the ~that_$ ~the_c ~the_d ~them_, ~they_do ~this_. ~this_V ~till_K ~to_do ~to_that ~to_you
+~up_? ~up_the ~us_V ~us_get ~us_have ~w_V ~went_, ~what_a ~what_am ~what_will ~when_will ~will_V
+~will_that ~with_a ~you_O
+8 <g> =add-dish:S0 =add-hands:all =add-hands:few =add-hands:some =ask-guests:guess =ask-guests:phrase
+=ask-safety =ask-shopping:phrase =ask-substitute:S0 =ask-substitute:few =ask-substitute:some
+=ask-substitute:to-step =ask-temperature:S0 =ask-temperature:all =cancel-timer:few =choose:frame
+=correct:to-confirmation =deny:to-confirmation =drop-dish:few =have =have:phrase =lack:phrase
+=note-guest:all =pause:S0 =repeat:few =report-guests:guess =report-out:S0 =report-oven:phrase
+=report-setup:most =report-trouble:some =running-behind:S0 =set-guests:S2 =set-method =set-method:S0
+=set-method:S1 =set-method:most =set-method:phrase =set-serving-time:all =skip-step:S2 =skip-step:to-step
+=undo:all =watch =watch:all =watch:phrase ?heard5:frame ?heard6:frame ?heard6:phrase accidentally
+alex also assisted auntie beef begin blank bought braised brown brussels carrots carving clear
+cross dairy decided delete delivery dental dialled ditch drink ear everybody fetch flatmate
+forget friend garlic good halal halfway happen hearing herb internal misheard much mute parsnips
+per poked powder reckons resting rolls rope salting scissors sea shows sing son sounded squash
+steeping step taken talking their thick topped vegetables wanting weird whether won ya yoke
+yusuf ~,_as ~,_they ~,_yes ~._$ ~._d ~._n ~._the ~._w ~K_S ~K_does ~K_it ~K_ok ~K_should ~K_yes
+~O_another ~O_over ~O_w ~S_does ~S_now ~S_so ~U_that ~U_who ~V_and ~V_as ~V_going ~V_says ~V_theirs
+~^_, ~^_could ~^_done ~^_now ~^_says ~^_which ~about_V ~about_the ~ago_. ~ago_it ~all_U ~am_not
+~an_V ~and_my ~another_d ~are_already ~are_down ~are_not ~as_is ~as_it ~at_me ~be_for ~been_n
+~before_we ~but_the ~c_down ~c_not ~could_we ~could_you ~done_by ~for_them ~go_$ ~gone_d ~got_U
+~got_it ~had_the ~has_n ~has_no ~have_already ~have_n ~here_and ~here_to ~him_to ~his_V ~i_should
+~i_was ~in_i ~in_when ~into_the ~is_there ~is_too ~it_first ~it_ok ~me_in ~my_P ~n_. ~n_because
+~n_if ~not_, ~not_going ~not_got ~not_take ~now_S ~of_K ~of_U ~of_what ~off_n ~on_a ~on_g ~out_already
+~out_it ~over_the ~put_K ~put_the ~second_from ~second_it ~since_d ~so_he ~take_this ~then_O
+~there_. ~this_one ~to_put ~us_go ~was_U ~we_will ~what_? ~where_V ~with_you ~would_be ~yes_K
+~you_a ~you_c ~you_put ~you_said
+9 #expecting:true:all . =add-hands:S0 =ask-amount:S0 =ask-amount:S2 =ask-guests =ask-guests:all
+=ask-next:S0 =ask-plan:all =ask-time-left:S3 =cook-away:S1 =cook-away:phrase =deny:to-choice
+=describe-roast:some =drop-dish:S1 =drop-dish:most =have:S0 =have:all =note-guest:frame =repeat:most
+=report-done:most =report-guests =report-out:all =report-setup =report-trouble:phrase =resume:S1
+=running-behind:frame =set-guests:to-confirmation =set-method:some =set-serving-time:S0 =set-units
+=shift-serving:S2 =skip-step:most =watch:most ?heard7 ?heard8 ?heard8:phrase ?talk0 ?talk1
+air alongside alternatives anyway backs bare beeped black boil bone business buttered butternut
+convection cooler cooling counter cup dinner display doorbell driving electric element enough
+everyone fallen feed flag freezer fussy gratin head hendersons hens holiday hotter house ideas
+immune joint making neither nuts overcooked pale peace peas persons pipe plate plates position
+possibilities postpone preheating properly puddings pure remaining rescue rising roped salty
+same show showed shower sink slipped solid soon sooner sorted sound split spoons steps thank
+tiny toddlers touches trick trimmed turned worry ye ~,_how ~._how ~K_? ~K_am ~K_as ~K_can ~K_go
+~K_how ~K_w ~K_will ~O_up ~P_. ~P_U ~P_on ~P_put ~S_and ~S_here ~S_your ~U_c ~U_of ~U_went
+~V_. ~V_c ~^_did ~^_since ~^_took ~^_us ~^_were ~a_S ~a_w ~after_it ~all_here ~all_too ~am_on
+~and_U ~are_off ~are_on ~are_still ~as_my ~at_? ~at_t ~be_on ~but_why ~by_U ~c_before ~c_how
+~c_n ~c_over ~c_this ~c_we ~c_when ~can_be ~d_before ~d_c ~d_more ~d_off ~did_that ~done_.
+~first_then ~from_now ~go_? ~goes_$ ~got_S ~has_to ~have_S ~have_some ~have_theirs ~here_.
+~in_V ~is_an ~it_O ~it_went ~it_yet ~like_you ~me_V ~me_and ~me_the ~mine_is ~must_i ~my_in
+~n_more ~n_on ~no_no ~no_thanks ~not_K ~not_any ~not_be ~not_have ~not_tell ~now_. ~now_till
+~off_. ~off_now ~ok_$ ~on_$ ~on_let ~one_V ~or_no ~our_S ~out_they ~over_it ~say_. ~she_goes
+~she_is ~so_do ~some_U ~still_n ~t_now ~that_yet ~then_$ ~there_another ~there_is ~this_? ~till_we
+~to_take ~up_. ~up_U ~up_for ~up_i ~w_K ~was_my ~we_be ~we_c ~what_O ~what_all ~what_for ~who_are
+~why_V ~with_S ~with_their ~would_c ~you_be ~you_when
+10 #phrase:all #words1 <t:25> =add-hands:phrase =ask-safety:most =ask-status:phrase =ask-temperature:most
+=choose:to-choice =deny:few =deny:to-step =describe-roast:to-roast =pause:S2 =report-done:guess
+=report-guests:S0 =report-guests:phrase =report-not-done:S1 =report-setup:all =report-setup:frame
+=report-trouble:most =running-behind:most =skip-step:phrase =undo:phrase ?heard7:phrase ?heard8:guess
+allergies arrive beans beg behaving being bench bumped cable calibrate climbing coeliac collect
+completed current drops eta evening fahrenheit forerib free ghee granddad heads hop hope huh
+hush invite itself joining knocked know lend lie longer loosely lowest lumps man meal mint
+minutes mister moment nudge offered overdone peeler pressed push putting record rental replace
+resume rib risen rock rubbish salad sauces sauna scrap scraping short sizzling skipped slicing
+speed squeaky stabbed stuff tail talk teenagers temple test trimming turning uncovered unless
+vegetarian waiting walked wind worried worse wrote yorkshire ~?_$ ~K_first ~O_me ~O_the ~O_them
+~P_are ~S_it ~S_or ~S_that ~U_be ~U_hers ~U_if ~U_like ~U_will ~V_say ~V_took ~V_will ~^_gone
+~^_has ~^_me ~^_not ~after_U ~after_a ~after_d ~all_V ~already_, ~am_O ~are_up ~as_we ~be_U
+~before_i ~before_the ~but_not ~d_from ~d_n ~did_i ~does_n ~done_for ~from_me ~going_as ~going_in
+~got_the ~got_to ~had_no ~have_any ~have_her ~her_at ~here_it ~how_on ~i_K ~in_her ~is_y ~it_has
+~it_still ~let_us ~like_my ~me_$ ~me_O ~me_till ~n_is ~n_too ~no_n ~not_U ~not_in ~not_now
+~of_d ~ok_, ~on_? ~on_second ~on_till ~on_yet ~or_a ~put_on ~second_U ~shall_be ~she_can ~should_U
+~should_it ~so_n ~so_why ~still_O ~t_on ~that_should ~theirs_at ~them_down ~there_will ~they_said
+~they_will ~to_P ~took_her ~up_like ~us_in ~was_out ~we_$ ~we_like ~we_must ~we_up ~we_would
+~what_U ~what_do ~what_now ~when_V ~when_d ~will_K ~with_$ ~with_P ~with_d ~would_the ~yes_it
+~you_got ~you_let ~you_were
+11 =ask-guests:most =ask-next:all =ask-options:few =ask-plan =ask-plan:guess =ask-substitute:S1
+=cancel-timer:S1 =cancel-timer:some =report-not-done:guess =resume:S2 =set-guests:phrase =set-method:guess
+=set-units:S2 =set-units:frame =skip-step:S1 =start-over:few =undo:S0 =watch:guess ?heard7:frame
+?heard8:frame aiming alternative baste bit blender board bringing brining brother browning
+cabbage conked cremated crust dial dog dropping faff floss forgot forward fresh fuse giving
+gratins happening helper helping himself imperial jump kilos lactose ladies least loin low
+mark miles misread miss motorway napkins neighbors obviously others overnight overwhelmed packed
+planning plated poke popping practically reading rests ribs ringing saying sear sharp sitting
+skillet skipping strained string telling thin thought throw timeline topside under unpause
+using ~,_. ~,_am ~,_are ~._and ~K_off ~K_our ~O_can ~O_do ~P_get ~P_he ~P_will ~S_this ~U_any
+~U_has ~U_said ~V_? ~V_am ~V_be ~V_got ~V_here ~V_like ~V_our ~V_take ~V_why ~^_down ~^_from
+~^_never ~^_some ~^_t ~after_n ~all_. ~all_going ~am_K ~and_can ~and_took ~and_what ~any_S
+~at_that ~before_? ~but_V ~d_after ~d_already ~d_is ~d_or ~do_. ~do_? ~do_us ~done_in ~down_a
+~going_V ~going_to ~how_K ~i_on ~if_i ~in_K ~into_it ~is_after ~is_ok ~is_she ~is_with ~me_for
+~me_if ~more_$ ~n_about ~no_it ~not_say ~of_it ~off_so ~off_the ~ok_P ~on_d ~on_then ~should_have
+~so_, ~so_no ~so_take ~so_they ~some_of ~them_are ~those_$ ~to_S ~we_? ~were_not ~what_if ~what_must
+~with_n ~would_go ~would_say ~yet_. ~you_S ~you_tell
+12 #words2 =ask-next:guess =ask-options:phrase =ask-safety:some =ask-temperature:S2 =cancel-timer:frame
+=cook-away:S2 =deny:guess =drop-dish:all =drop-dish:guess =note-guest:to-doneness =note-guest:to-guests
+=quiet:some =report-not-done:to-step =report-setup:S3 =report-setup:guess =report-started:S2
+=report-trouble:all =set-guests:most =set-units:guess =shift-serving:guess =skip-step:frame
+beeping bottom brb browned choices clock counts dangerous delay edge edges electricity f father
+fyi gang headcount hob including inside instruction jo killing lifted lose luck mhm mind mouths
+mustard onion overshot own parchment peek pending places pot prepone proper ran roaring schedule
+scratch silence sleeves slid slowly steady tenderloin total touching walking whisht wipe working
+worktop wrapped yorkshires ~,_d ~,_of ~?_my ~K_but ~K_down ~K_her ~K_like ~K_not ~K_this ~K_yet
+~O_went ~P_can ~S_V ~S_the ~S_with ~U_K ~U_but ~U_have ~V_! ~V_his ~V_not ~V_one ~^_another
+~^_any ~^_at ~^_before ~^_got ~^_should ~^_y ~all_K ~already_the ~am_c ~be_gone ~because_the
+~but_i ~c_. ~c_me ~c_with ~can_$ ~can_V ~can_we ~do_$ ~do_about ~down_at ~for_is ~for_t ~g_now
+~go_with ~have_got ~he_c ~her_O ~hers_, ~him_V ~i_take ~in_some ~is_P ~is_more ~is_no ~it_.
+~it_have ~it_how ~like_a ~me_? ~me_how ~me_my ~me_some ~no_? ~not_. ~not_O ~not_before ~not_done
+~of_that ~on_my ~on_now ~out_do ~out_when ~say_? ~says_U ~says_it ~says_n ~should_he ~so_yes
+~t_, ~taken_it ~taken_out ~that_off ~them_. ~they_c ~to_go ~to_t ~up_and ~up_n ~w_not ~we_shall
+~we_take ~what_S ~what_were ~when_she ~would_n ~y_at
+13 =ask-status:few =ask-temperature:frame =ask-why:frame =quiet:phrase =report-setup:few =set-units:S1
+=set-units:few =shift-serving:some along app aunties bailed buy buzz cast checked chemo company
+continue crack crept drowning eat eye frenching girl girlfriend hate heavens herbs intolerant
+kev law leaving leftovers mad missed mistake month notify oil opened picked range rather reason
+reminders required reset roots scrubbed sec shout smelling speak stage stepping store tented
+themselves throat ticked wants weak wise wrong ~,_because ~,_mine ~,_so ~,_will ~._what ~K_d
+~K_or ~O_all ~O_that ~P_took ~P_who ~S_for ~U_up ~U_we ~V_t ~V_their ~after_all ~all_over ~all_they
+~already_K ~am_d ~any_K ~are_here ~be_in ~before_, ~c_will ~d_U ~d_for ~do_we ~does_that ~from_V
+~from_this ~get_here ~has_$ ~is_. ~is_U ~it_down ~it_go ~it_should ~it_so ~like_to ~must_V
+~n_in ~no_$ ~not_on ~now_it ~now_what ~ok_what ~on_me ~on_or ~over_to ~put_a ~so_i ~than_i
+~that_from ~that_went ~this_out ~this_up ~to_my ~up_by ~up_from ~us_O ~us_a ~us_do ~us_now
+~we_go ~went_in ~yes_do ~yes_so ~yet_i ~yet_to ~you_no ~you_what
+14 #frame:few =add-hands:S2 =ask-guests:S0 =ask-how:S2 =ask-how:frame =ask-options:guess =ask-plan:frame
+=ask-plan:most =choose:S3 =help:S2 =help:phrase =pause:phrase =report-guests:S3 =report-setup:S2
+=running-behind:S2 =undo:some afresh aim asking bang beauty begun blade breath brought changed
+control dentist doneness em extra fat frail fridge grams grated guest hang keeps killed kip
+label lads marks menu mo muffin nipping nora nudged parked pepper phone pouring prime quick
+real remind removed rid righto rosemary sage setting softening squeamish stands suggest tap
+thinking thyme timers tongs tripped un veggie whipped ~._K ~K_have ~K_so ~O_d ~P_do ~P_down
+~U_done ~V_after ~V_if ~^_for ~^_g ~^_still ~a_n ~all_of ~am_here ~any_other ~be_done ~because_it
+~been_put ~c_S ~d_. ~down_d ~for_? ~goes_over ~gone_, ~gone_from ~has_V ~have_a ~here_now ~how_can
+~how_we ~i_had ~in_all ~is_and ~is_w ~it_to ~me_U ~n_it ~n_there ~n_with ~no_how ~not_put ~now_t
+~out_since ~said_$ ~say_it ~says_t ~says_w ~second_, ~t_U ~take_$ ~that_can ~that_n ~then_a
+~till_the ~to_no ~us_K ~us_n ~w_with ~what_$ ~where_do ~where_i ~why_am ~why_so ~will_go ~will_you
+~y_.
+15 =ask-plan:S2 =ask-substitute:guess =ask-why:some =cook-away:all =cook-away:few =note-guest:S3
+=report-out:frame =undo:guess bairns batter boneless carved cauliflower chopping cope exactly
+eyes feeding gave grace hon hood juice kids lowered needed nip olive person pete right salted
+screaming seasoned shellfish something spot strike stuck supper switched tie tied twins wine
+~,_$ ~K_done ~K_i ~U_d ~V_hers ~V_how ~V_would ~^_all ~after_$ ~after_i ~already_n ~are_a ~c_i
+~does_V ~does_this ~down_c ~for_this ~for_to ~go_for ~has_U ~i_never ~is_when ~it_do ~it_the
+~it_y ~it_you ~like_we ~me_d ~n_d ~n_has ~n_i ~n_so ~not_? ~not_gone ~ok_i ~on_. ~on_to ~says_to
+~since_c ~so_put ~that_i ~that_was ~there_V ~there_a ~up_when ~up_where ~we_at ~we_can ~we_going
+~when_can ~when_do ~why_does ~why_must ~yes_go ~you_K
+16 =add-hands:S1 =ask-options:some =correct:all =correct:guess =deny:all =lack:all =report-guests:all
+=report-started:to-step allergy almost beast chuck cooker crumble dare great ill looks makes
+mash months needle peeling pulling rise serve simmering story suggestions transplant trussed
+voted washed while works ~,_by ~._i ~K_if ~U_how ~^_have ~^_off ~^_to ~all_n ~all_that ~are_n
+~at_$ ~at_all ~at_what ~be_d ~do_in ~for_him ~for_how ~for_now ~going_up ~gone_V ~i_S ~is_already
+~is_my ~like_it ~me_what ~n_this ~n_where ~off_it ~still_$ ~this_at ~w_. ~was_that ~we_on ~what_does
+~what_i ~where_should ~why_K ~why_n ~yes_$ ~you_for
+17 =ask-amount:guess =ask-how:guess =ask-plan:S1 =ask-plan:some =ask-safety:S0 =ask-safety:frame
+=help:most =report-trouble:frame =set-timer:few =set-timer:frame =watch:S1 ages bloody boned
+change correct fed final hovering ignore jus latest neighbours part preheat rosy seared such
+texted trivet truss ~!_! ~,_thanks ~,_would ~K_already ~P_at ~S_i ~V_about ~am_out ~by_c ~down_yet
+~for_P ~for_us ~n_still ~not_what ~off_to ~on_for ~other_O ~out_yet ~us_. ~with_my
+18 <t:80> =ask-time-left:guess =report-not-done:all blackout boots clean countdown horses less
+pardon passed searing tenderised tough tying warm ~,_too ~K_till ~O_but ~^_had ~her_out ~how_does
+~is_off ~it_for ~n_my ~not_i ~out_now ~till_i ~w_all ~was_not ~we_still ~which_O
+19 =pause:some boyfriend explain far kosher stock things tick winning ~P_was ~S_out ~do_that
+~i_say ~in_yet ~me_of ~no_do ~so_$ ~so_that
+20 =ask-next:S2 =report-not-done:to-confirmation flu invited pregnant reckon teaspoons tins
+wee ~V_into ~and_on ~c_now ~d_too ~have_i ~not_we ~where_we ~why_that
+21 =affirm:most =lack:S3 duty wife ~that_the ~took_it
+22 =ask-options:S1 =resume:guess =resume:most ~will_take
+23 ~are_S ~why_not
+24 =affirm:guess =ask-status:most =resume:all
+25 =start-over:S0 ~yes_that
+27 =ask-why:few`;
 
 function read(): Weights {
   const weights = new Map<string, number>();
@@ -455,174 +489,195 @@ export const weights: Weights = read();
 
 /** Words that have been said to the helper. */
 export const familiar: ReadonlySet<string> = new Set(
-  `a able abort about abouts above absolutely accent accidentally act acting actual add added
-adding adults afraid afresh after afternoon again against age ages ago agrees ahead ahmed aid
-aim aiming air airport aisle alarm alcohol alert alex alight all allergic allergies allergy
-allowed almost alone along alongside already also alternative alternatives altogether always
-am amandine amazing american amount amy an ana anchovies ancient and announcements announcing
-another any anybody anymore anyone anything anyway anywhere app appointment approximately apricots
-are arguing arm around arra arrive arrived arrowroot arse as ask asked asking asks asleep assembled
-assisted assumes at ate aunt auntie aunties aunty autocorrect ava available away awful b baby
-babysitter back backofen backs bad badly bag bailed bairns bake baking ballet bang banging
-banjaxed bank bare basket baste basting batch bath batter battery battle bay be bean beans
-bear beast beat beautiful beautifully beauty because become becomes becoming bed bedlam beef
-been beep beeped beeping beer before beg began begin beginning begun behaving behind being
-belay believe bell belly ben bench benefit benji bert besides best bet better between beyond
-bhaiya big bigger bill billowing bin binning bins bird birthday bit bits black blackout blade
-blank blast blather blazing bleeding bleeds blender bless blew blinking blistering block blocked
-blood bloody blown blue bluetooth board boat bob boil boiling bone boned boneless bones bonfire
-boot boots bored boss bossy both bother bothered bottle bottom bought bout bowl box boxed boy
-boyfriend boys braised brb bread break breaker breath breathe breather bridie bring bringing
-brining broke broken brother brought brown browned browning brush brussels btw bubbling bucket
-bucks budged building built bump bumped bums bunch bung bunged burn burned burning burns burnt
-bus business bust busy but butcher butter buttered butterflied buttering butternut button buy
-buying buzz buzzing by bypass c cabbage cable cake calibrate call called callum calmer came
-can cancel canceled cancelled candles cap car caramel caramelised care careful carked carload
-carol carries carrots carry carrying carryover carve carved carving cast cat catch catched
-caught cautious celiac celsius center centre chance change changed charge chasing chatter cheap
-check checked checking cheese chef chemo chest chewing chewy children chill chilling chimney
-chip choice choices choking choose chopped chopping chris christmas chronic chuck chucked church
-cider ciggies circulation circumstances clean cleaning clear cleared clever climb climbed climbing
-clock clogs closed cloves clue coat coats cobber cocked code coeliac coffees colander cold
-colder collapsed collapsing collect come comes coming commands company complete completed completely
-compound conked connected consider continental continue control convection conventional convert
-cook cooked cooker cooking cooks cool cooler cooling cools cope cord core corkscrews cornered
-cornflour correct correction could count countdown counter countertop counting course cousin
-cousins cover covered cow crack cracked cracking craic cranberry crank cranked cranking cranky
-crap crawled cream creamed creeping cremated creme crept crew crimbo crisp crispy cross crowd
-crumble crunchy crust cry crying ctrl cube cup cupboards curious currant current cut cutted
-cutting cylinder d'you da dad daft dairy dan dangerous dans dare dark darling daughter dauphinoise
-dave day days dead dealt dear decent decided deep deepest deglaze deglazing degrees delay delayed
-delete delivery demanded dental dentist department derek detector diabetes dial dialled diamonds
-diaper did died dietary difference digging dijon dine diner ding dining dinner dinnertime disaster
-disclosure dish dishes dishwasher dishwater display disregard distracted disturb ditch ditched
-do doable does dog doing done doneness door doorbell doors doubtful dough down dragon drained
-draining drank draw dressed dried drink drinks dripping drips drive driving drop dropped dropping
-drops drowning drum drunk dry ducking due dusted dusty duty e each ear earlier earliest early
-earth easiest eat eating eats edge edges egg eggs either elbow electric electricity element
-elias ellie else em embarrassing empty enamel end english enough entirely entry epipen error
-essen eta european even evening events ever every everybody everyone everything everywhere
-ex exactly examples excuse expect expecting explain extinguisher extra extractor eye eyeing
-eyes f face faff faffed faffing fahrenheit fainted fair fall fallen family fan fancy far fast
-fat father fatima fear fed feed feeding feel feels fell fella fergal ferry fetch fever few
-fewer fierce fight fighting fill fillet filling final find finding fine finger fingers finish
-finished finishes fire firehouse first fit fix flag flame flames flat flatmates flicked flickered
-flight flip floor floss flour flu foil folks following food fool foot football footy for forerib
-forever forget forgot forgotten forks former fort forward found fraiche frail frankly free
-freeze freezer french frenched frenching fresh fridge friend friends from front frozen fruitcake
-frying full fumes fun fuse fussy fyi gabbing game gander gang garden garlic gary gas gash gave
-geelong generous gents german get gets getting ghee ghosts gifts gin girl girlfriend give given
-gives giving gizmo glass glasses glazed glazing glory glove gluten gnaw go gob god goes going
-golden gone good goodness goose gorgeous got grab grabbed grace grain grams gran grand granda
-grandad granddad granddaughter grandma grandmas grandmother grandmothers grandpa grandparents
-grandpas granny grate grated gratin gratins grattan gravy grease great greek green greet grey
-grid grill grocer groceries growing grows guess guest guests guidance guide had hadad hair
-halal half halfway hall halved hana hand handed handful handheld handle hands hang hanging
-hannah happen happening happens happy hard has hassle hate hats hauled have having hazard he
-head headcount heading headlines heads heaped hear heard hearing heat heathens heating heats
-heavens held hello help helped helper helping helps hendersons hens her herb herbs here hers
-herself hey hi high him himself his hit hits hitting hives hob hold holding holler homemade
-hon honest honestly hood hook hoover hop hope hopping horseradish horses hot hotter hour hours
-house household hovering how huh hundreds hungry hunnerd hurt husband hush i ice idea ideas
-idiot if ignited ignore ill immune immunity imperial important imran in inch include including
-incredible india ines inform ingredients injection inserted inside insisting instant instant-read
-instead instructed instruction instructions internal into intolerant inverter invitation invite
-invited iron is it items itself jaccarded jar jaysus jean jelly jess jesus jet ji jim jo joan
-job jobs joe johnsons joined joining joint jonah joneses jose judge juice jump jumped jumping
-jus justify kate keep keeping keeps kegs kept kern kernel kettle kev kevin kick kiddies kidney
-kidneys kids kill killed killing kilo kilos kind kindly kip kitchen knife knob knock knocked
-knots know knowing known knows kosher la label lack lactose lad ladies lads lagging laid lamb
-lammkeule landed lands laps lard larder lasagna last late later latest latter law laws lay
-laying leaning least leave leave-in leaves leaving leeds left leftovers leg lemon lend lending
-lent leo less let letting licked lid lie lies life lifted lifting light lights like likes lily
-line lips lisa list listen listening lit little littlies living load loaf lodger loin long
-longer look looked looking looks loops loose loosely lose losing lost lot lou loud louder lounge
-love lovely lovers low lower lowered lowest luck lucy lumps lumpy lunch lying läuft mad made
-main mains make makes making malt man manage mandoline manual many marching marcus margarine
-marge maria marinade mark market marks marta mash mashed mass match mate mates matter may maybe
-me meal mean meaning meant meantime meanwhile measure measurements measuring meat mechanically
-medium meets mei melt melting members menu message messages messing met metal method metric
-mhm middle might miles milk mind minding minds mine minimum mint minutes miracle miracles misheard
-misread miss missed missing missus mistake mister mitt mixed mixer ml mo mob model mom moment
-mommy moms money monkeys monster month months mooing mopping more most mother motorway mouth
-mouths move moved moves moving mrs much muffin mum murder must mustard mute mutton my myself
-n na nadia nagging nail name nan nana nap napkins napped ne'er near nearly necks need needed
-needle needs negative neighbor neighbors neighbour neighbours neither nelly nephew nervous
-netted never new news next nice niece night nil nip nipped nipping no nobody noise none nor
-nora normal normally not notch note nothing notice notifications notify notion now nowhere
+  `a able abort about abouts above absent absolutely abuela accent acceptable accident accidentally
+accompaniment achieve act acting actual add added adding adults advise afraid afresh after
+afternoon again against age aged ages ago agrees ahead ahmed aid aim aiming air airport aisle
+alarm alcohol alert alex alight all allergic allergies allergy allowed almost alone along alongside
+already also alternative alternatives altogether always am amandine amazing american amount
+amy an ana anchovies ancient and anil announcements announcing another any anybody anymore
+anyone anything anyway anywhere app appointment approximately apricots apron are arguing arm
+around arra arrive arrived arriving arrowroot arse arseways as ask asked asking asks asleep
+assembled assign assisted assumes at ate aunt auntie aunties aunty autocorrect ava available
+average away awful ay b baby babysitter back backofen backs bad badly bag bailed bairns bake
+bakery baking ballet ballpark bang banging banjaxed bank bare basket baste basting batch bath
+bathing batter battery battle bay be bea bean beans bear beast beat beautiful beautifully beauty
+because become becomes becoming bed bedlam beef been beep beeped beeping beer beets before
+beforehand beg began begged begging begin beginning begun behaves behaving behind being belay
+believe bell belly below ben bench benefit benji bent bert besides best bet beth better between
+beyond bhaiya big bigger bill billowing bin binning bins bird birds birthday bit bits black
+blackout blade blank blast blather blazing bleeding bleeds blender bless blew blinking blistering
+block blocked blood bloody blown blue bluetooth board boat bob boil boiling bone boned boneless
+bones bonfire boot boots bored borrow boss bossy both bother bothered bothering bottle bottom
+bought bout bowl box boxed boy boyfriend boys braised brb bread break breaker breath breathe
+breather bridie bring bringing brining broke broken brother brought brown browned browning
+brush brussel brussels btw bubbling bucket bucks budged building built bum bump bumped bums
+bunch bung bunged burn burned burning burns burnt bus business bust busy but butcher butter
+buttered butterflied buttering butternut button buy buying buzz buzzing by bye bypass c cabbage
+cable cake caleb calibrate call called callum calmer came can cancel canceled cancelled candles
+cap car caramel caramelised care careful carked carload carol carries carrots carry carrying
+carryover carton carve carved carving cast cat catch catched caught cauli cauliflower cautious
+celiac celsius center centre chair chance change changed changing charge chasing chatter cheap
+check checked checking cheddar cheese cheesecake chef chemo chest chewing chewy children chill
+chilling chimney chip choice choices choking choose choosing chopped chopping chris christmas
+chronic chuck chucked church cider ciggies circulation circumstances claims clay clean cleaning
+clear cleared clever clicked climb climbed climbing clock clogs close closed cloves clue coat
+coats cobber cocked code coeliac coffees colander cold colder collapsed collapsing collect
+come comes coming commands commenced commit company complete completed completely compound
+conked connected cons consider continental continue control convection conventional convert
+cook cooked cooker cookies cooking cooks cool cooler cooling cools cope cord core corkscrews
+corn corner cornered cornflour correct correction could count countdown counter countertop
+counting counts course cousin cousins cover covered cow crack cracked cracking craic cranberry
+crank cranked cranking cranky crap crawled cream creamed creamy creeping cremated creme crept
+crew crimbo crime crisp crispy cross crowd crowds crumble crunchy crust cry crying crème ctrl
+cube cubes cup cupboards cups curdled curious currant current cut cutted cutting cylinder d'ye
+d'you da dad daft dairy dan dangerous dans dare dark darling daughter dauphinoise dave day
+days dead dealt dear decent decided deciding deep deepest deglaze deglazing degrees delay delayed
+delete delivery demanded dental dentist department derek detector dev diabetes diabetic dial
+dialled diamonds diaper did died dietary difference different differently digging dijon dine
+diner ding dining dinner dinnertime disaster disclosure dish dishes dishwasher dishwater display
+disposable disregard distracted disturb ditch ditched do doable doctor does dog dogs doing
+done doneness door doorbell doors dot double doubtful dough down dragging dragon drained draining
+drank draped draw drawer dressed dried drink drinkers drinking drinks dripping drippings drips
+drive driveway driving drop dropped dropping drops drowning drum drunk dry drying duck ducking
+due dusted dusty duty dying e each ear earlier earliest early earshot earth easiest easy eat
+eating eats edge edges egg eggs either elbow electric electricity element elias ellen ellie
+else em embarrassing empty enamel end english enough entirely entry epipen error essen eta
+european even evening events ever every everybody everyone everything everythings everywhere
+ex exactly examples exchange excuse exist expect expecting explain extinguisher extra extracted
+extractor eye eyeing eyes f face faff faffed faffing fahrenheit fainted fair fall fallen family
+fan fancy far fast fat father fatima favour fear fed feed feeding feel feels feet fell fella
+fergal ferry fetch fever few fewer fierce fight fighting figure fill fillet filling film final
+find finding fine finger fingers finish finished finishes finn fire firehouse first fit fits
+fix flag flame flames flash flat flatmate flatmates flick flicked flickered flight flip floor
+floss flour flu foil folks following food fool foot football footy for forerib forever forget
+forgot forgotten forks former fort forward found fraiche frail frankly fraîche free freeze
+freezer french frenched frenching fresh fridge friend friends from front frozen fruitcake frying
+full fully fumes fun furniture furry fuse fussy fyi gabbing game gander gang gap garage garden
+garlic gary gas gash gauge gave geelong generous gents german get gets getting ghee ghosts
+gifts gil gin girl girlfriend give given gives giving gizmo glass glasses glazed glazing glory
+glove gluten gnaw gnawing go gob god goes going golden gone good goodness goose gorgeous got
+grab grabbed grace grain grams gran grand granda grandad granddad granddads granddaughter grandma
+grandmas grandmother grandmothers grandpa grandparents grandpas granny grape grate grated gratin
+gratins grattan gravy grease great greek green greet greta grey grid grill grocer groceries
+growing grownups grows gruyère guess guest guests guidance guide guy gym had hadad hair halal
+half halfway hall halved hamish hana hand handed handful handheld handle hands hang hanging
+hannah happen happened happening happens happy hard harm has hassle hate hates hats hauled
+have having hazard he head headcount heading headlines heads heaped hear heard hearing heat
+heathens heating heats heavens heavy held hello help helped helper helping helps hen hendersons
+hens her herb herbs here hers herself hey hi high hilarious him himself his hit hits hitting
+hives hob hoicked hold holding hole holiday holler home homemade hon honest honestly hood hook
+hoover hop hope hopping horror horseradish horses host hot hotter hour hours house household
+hovering how huh hundreds hungry hunnerd hurt husband hush i ice idea ideas idiot if ignatius
+ignited ignore ill immune immunity imperial important imran in inch include including incredible
+india ines inform ingredients ingrid injection inserted inside insisting instant instant-read
+instead instructed instruction instructions interchangeable internal into intolerant inverter
+invitation invite invited involved iron is it items itself jaccarded jaggery jar jaysus jean
+jelly jenny jess jesus jet ji jiffy jim jo joan job jobs joe johnsons joined joining joint
+jonah joneses jose joy judge juice jump jumped jumping jus justify kate keen keep keeping keeps
+kegs kept kern kernel kettle kev kevin kick kiddies kidney kidneys kids kill killed killing
+kilo kilos kind kindly kip kitchen knife knives knob knock knocked knot knots know knowing
+known knows kosher kowalskis la label lack lactose lad ladies lads lagging laid lamb lammkeule
+land landed lands laps lard larder lasagna last late later latest latter law laws lay laying
+leaning least leather leave leave-in leaves leaving leeds left leftovers leg lemon lend lending
+length lent leo less let letting levels licked lid lie lies lieu life lift lifted lifting light
+lights like likes lily line lino lips lisa list listen listening lit little littlies live living
+lizard load loaf lodger logic loin long longer loo look looked looking looks loops loose loosely
+lose losing lost lot lottie lou loud louder lounge love lovely lovers low lower lowered lowest
+lucia luck lucy lumps lumpy lunch lying läuft mad made main mains make makes making malt man
+manage mandoline manual many marching marco marcus margarine marge marguerite maria marinade
+mark market marks marta mash mashed mass match mate mates matter matters mavis max may maybe
+me meal mean meaning meant meantime meanwhile measure measurement measurements measuring meat
+mechanically medium mediums meets mei melt melting members mention mentioned menu message messages
+messing met metal method metric mhm microwave middle might mile miles milk milks mill mind
+minding minds mine minimum mint minutes miracle miracles misheard misprint misread miss missed
+missing missus mistake mister mitt mixed mixer ml mo mob mode model mom moment mommy moms money
+monkeys monster month months mooing mopping more most mother motorway mouldy mouth mouths move
+moved moves movie moving mrs much muffin mum murder must mustard mute mutton my myself n na
+nadia nagging nail name names nan nana nap napkins napped ne'er near nearly neat necks need
+needed needle needs negative neighbor neighbors neighbour neighbours neither nelly nephew nervous
+netted never new news next nice niece night nil nip nipped nipping no noah nobody noise none
+nor nora normal normally not notch note nothing notice notifications notify notion now nowhere
 nudge nudged numb number numbers nursing nut nuts o oat obviously och oclock odd of ofen off
-offer offered offering oh oil oiled ok old olive omar omit on once one ones onion onions online
-onto opal open opened option options or order orders oregano other others otherwise ought ounces
-our ours out outside outta oven over overcooked overdone overnight overshot overview overwhelmed
-ow own owned pace pacing package packed packet pains pair pal palaver pale palm palms pan panel
-panicked paper parboil parboiled parcel parchment pardon parents parked parking parsley parsnips
-part party pass passed passes past pastry pat patted patting pause paws paying peace peaked
-peaks peanut peas peek peel peeled peeler peeling pen pencil pending people peoples pepper
-peppered per perched person persons pet petal pete phew phone pick picked picking picture piece
-pieces pills pin ping pinged pink pipe place placed places plan plane planned planning plans
-plate plated plates platter play plenty plot plumber plus pm point pointing pointless poisoning
-poke poked pop popovers popped popping pork porky portions position possess possibilities possible
-postpone pot potato potatoes pounds pour poured pouring powder power practically prefer prefers
+offer offered offering offie oh oil oiled ok oksana old olive omar omit on once one ones onion
+onions online onto onwards opal open opened opposed option options or order orders oregano
+other others otherwise ought ounces our ours out outside outta oven over overcooked overdoing
+overdone overnight overshot overview overwhelmed ow owen own owned pace pacing package packed
+packet pains pair pal palaver pale palm palms pan panel panicked paper paperwork parboil parboiled
+parcel parchment pardon parents parked parking parsley parsnips part party pass passed passes
+passing past pastry pat patients patted patting pause paws paying peace peaked peaks peanut
+peas peek peel peeled peeler peeling pen pencil pending people peoples pepper peppered per
+perched person persons pescatarian pet petal pete petra phew phone pick picked picking picture
+piece pieces pills pin pinch ping pinged pink pinker pipe pitch pitching place placed places
+plain plan plane planned planning plans plate plated plates plating platter play plenty plot
+plumber plus pm point pointing pointless poisoning poke poked pop popovers popped popping pork
+porky portion portions position posses possess possibilities possible postpone pot potato potatoes
+pounds pour poured pouring powder power practically practice prayer pre prefer preference prefers
 pregnant preheat preheated preheating prep preparation prepared prepone present presents press
-pressed pretend pretty price prime print printed priya probe problem proceed processor proper
-properly proving pudding puddings puffed pull pulled pulling pumping pumpkin purchase purpose
-push put puts putting quantity quarter quick quicker quickly quid quiet quieten quite rack
-radiant rail raised ran rang range rare rarer rather ratio raw ray reach reached reaches reaching
-reaction read reading readings reads ready real reason reasoning reckon reckons record red
-reduce reduced reed refreeze refrigerated regular reheat religion remaining remember remind
-reminder reminders reminding reminds remove removed rental repeat replace replaced replacement
-required rescue reset rest rested resting restore rests resume retard reverse revert rewind
-rib ribeye ribs rich rid right righto ring ringing rise risen rising risk rite road roads roar
-roaring roast roasted roaster roasting rob rock rocked roles roll rolled rolling rolls room
-root roots roped rose rosemary rosy rosé rotten rough roughed roughly round roux rub rubbed
-rubbish ruin ruined rump run rundown rung running runs rush rusted ruth sack sad sadly safe
-safely safest sage said saignant sake salad salsa salt salted salting salty salvage sam same
-sanjay sat sauce sauces sauna save saving say saying says scalded scalding scale scalloped
-schedule school scissors score scored scoring scotch scout scrap scraped scraping scratch screaming
-screen scrubbed sea sear seared searing seasoned seated seats seawater sec second see seeing
-seem seems send sends sense separator sequence serious serve served serving sesame set setting
-settle shaken shaking shall shallots shape shaped share sharp shave she shed sheet shelf shell
-shellfish sherry shift shit shoes shoot shop shopping shops short shortly shot should shout
-shouting shove shoved show showed shower showing shown shows shredded shush shut shy sick side
-sides sign silence silverside silverskin simmering simple simplify since sing single sink sinking
-siobhan sir sirloin sister sit sitrep sitting situation size sizzling skillet skimmed skip
-skipped skipping slate sleeping sleeve sleeves slice sliced slices slicing slid slide slimy
-slipped slips slow slower slowly small smashing smeared smell smelling smells smoke smokes
-smoking smoky snow so sock soft softening sold solid some somebody somehow someone something
-somewhere son soon sooner soonest sorry sort sorted soufflé sound sounded sounds soup sour
-sous spare spark speak speaking special speckled speed spell spices spinach splashed split
-splitting spoils spoke spoon spoons spot spots spreading sprigs sprout sprouts spud squash
-squeaky squeamish stabbed stage stale stand standing stands staring start started starting
-starts starving state station status stay staying stays steady steak steam steamed steeping
-step stepping steps steve stick sticker still stir stirring stitches stock stone stop stopped
-stopwatch store story stove straight strained straining strait strays streaming street strike
-string strip struggling strung stuck stuff stuffed sub substitute such sugar suggest suggestion
-suggestions suit sulk summarise sunk supermarket superstitious supper supposed sure surely
-suspend swap swears sweet swell swelling swells swimming switch switched swore system table
-tablespoon tablet tablets tackle tail tailed take taken takes taking talk talking tap target
-tariq tasks tastes tea teach team tearing tears teaspoon teenagers teeth telephoned tell telling
-telly temperature temple tenderised tenderloin tent tented tenting test text texted than thank
-thanks that thaw the their theirs them themselves then theo there thereabouts thermometer these
-they thick thicken thickened thickest thin thing things think thinking third this those though
-thought thoughts thread threw throat through throw thumb thyme tick ticked ticking ticks tie
-tied tight til tiles till tim time timeline timer timers times timetable timing timings tin
-tinfoil tinkle tins tiny tip to today toddler toddlers together told tom tongs tonight too
-took top topped topping tops topside total totally touch touched touches touching tough toward
-towel towels town track tractor traffic train transplant trash travelling tray trays treat
-trick trickle trifle trim trimmed trimming tripped trivet trouble truss trussed trussing trust
-trying turn turned turning turns twas twice twine twins tying type typo tyre ugh un uncle uncovered
-under undercooked underneath understand undo undue units unless unpause unsay unset unusable
-up update upside upstairs urgent us use used useful using usual vegan vegetable vegetables
-vegetarian vegetarians veggie verde very vi vinegar visitor visitors volume volunteered vote
-voted wait waiting wake walk walkabout walked walking want wanted wanting wants war warm warmed
-warmer warming warn warning was wash washed washing watch watching water way ways we weak wean
-weans wee weeds week weeks weigh weighed weighs weight weights weird weirdo well wendy went
-were whacked whadda what whatcha whatever whatsoever when whenever where whereabouts wherefore
-whether which whichever while whip whipped whisht whisk whisked whisking whistle white who
-whole whoosh whopper why wife wiggled wilf will wilsons wilted wind wine winning wipe wire
-wired wireless wise wish with without wobbly woke woman won wood word words work working works
-worktop worried worry worse worth would wouldja wrangle wrap wrapped wreck wrecked wresting
-wrestle wrist writing wrong wrote y ya yank yapping ye year years yeast yell yes yesterday
-yet yoghurt yogurt yoke yorkshire yorkshires yorkshre you young your yourself yusuf z zero
-zeros zip`.split(/\s+/),
+pressed pretend pretty price prime print printed priya probe problem procedure proceed processor
+progress proper properly proportions propping pros proving pub pudding puddings puffed pull
+pulled pulling pumping pumpkin purchase pure purpose push pushed put puts putting quantity
+quarter quick quicker quickly quid quiet quieten quite rack racket radiant rail raised ran
+rang range rare rarer rate rather ratio raw ray reach reached reaches reaching reaction read
+reading readings reads ready real reason reasoning reckon reckons recommend record recruit
+red reduce reduced reducing reduction reed reflection refreeze refrigerated refuse regular
+reheat relatives relight religion remaining remember remind reminder reminders reminding reminds
+remove removed rental repeat rephrase replace replaced replacement report requested required
+requiring rescue reset rest rested resting restore rests resume retard reverse revert rewind
+rib ribeye ribs rich rid right righto rimmed ring ringing rise risen rising risk rite road
+roads roar roaring roast roasted roaster roasting rob rock rocked rocks roles roll rolled rolling
+rolls room roommate root roots rope roped rose rosemary rosy rosé rotten rough roughed roughly
+round roux rub rubbed rubbish ruin ruined rump run rundown rung running runny runs rush rusted
+ruth sack sad sadly safe safely safest safetys sage said saignant sake salad salsa salt salted
+salting salty salvage sam same sanjay sat sauce sauces sauna save saving saw say saying says
+scalded scalding scale scalloped schedule schmest school scissors score scored scoring scotch
+scout scrambled scrap scraped scraping scratch screaming screen scrubbed sea sear searched
+seared searing seasoned seasoning seated seats seawater sec second see seeing seem seems send
+sends sense separator sequence serious serve served serving sesame set setting settle shaken
+shaking shall shallots shallow shape shaped share shares sharp shave shazza she shed sheet
+shelf shell shellfish sherry shift shit shoes shoot shop shopping shops short shortly shot
+should shout shouting shove shoved show showed shower showing shown shows shredded shush shut
+shy sick side sides sieve sign silence silverside silverskin simmering simple simplify since
+sing single sink sinking siobhan sir sirloin sister sit sitrep sits sitting situation size
+sizzling skillet skimmed skip skipped skipping slack slate sleeping sleeve sleeves slice sliced
+slices slicing slid slide slimy slipped slipper slipping slips slow slower slowly small smashing
+smeared smell smelling smells smoke smokes smoking smoky snow so sock sodium sofa soft softening
+soggy sold solid some somebody somehow someone something somewhere son soon sooner soonest
+sorry sort sorted soufflé sound sounded sounds soup sour sous space spare spark speak speaking
+special speckled speed spell spices spilling spinach splashed split splitting spoils spoke
+spoon spoons spot spots spreading sprigs sprout sprouts spud squash squeaky squeamish squeeze
+stabbed stage stairs stale stand standing stands staring start started starting starts starving
+state station status stay staying stays steady steak steam steamed steaming steeping step stepping
+steps steve stick sticker still stir stirring stitches stock stone stop stopped stopwatch store
+story stove straight strained straining strait strays streaming street stretch strike string
+strip stroller strong struggling strung stuck stuff stuffed sub substitute such sugar suggest
+suggestion suggestions suit sulk summarise sunflower sunk supermarket superstition superstitious
+supper support suppose supposed sure surely suspend swap swear swears sweet swell swelling
+swells swimming switch switched swore system table tablespoon tablet tablets tackle tad tail
+tailed take taken takes taking talk talked talking tap target tariq tasks taste tasted tastes
+tea teach team tearing tears teaspoon teaspoons technique teddy teenagers teeth telephoned
+tell telling telly temperature temple tenderised tenderloin tent tented tenting tents test
+text texted than thank thanks that thaw the their theirs them themselves then theo there thereabouts
+thermometer these they thick thicken thickened thickens thickest thin thing things think thinking
+third this those though thought thoughts thread threw throat through throw thumb thyme tick
+ticked ticking ticks tidying tie tied tight til tiles till tilly tim time timeline timer timers
+times timetable timing timings tin tinfoil tinkle tins tiny tip tips tit to today toddler toddlers
+together told tom tomasz tongs tonight too took top topped topping tops topside total totally
+touch touched touches touching tough toward towel towels town track tractor traffic tragic
+train transplant trash travelling tray trays treat trick trickle trifle trim trimmed trimming
+trip tripped trivet trouble truss trussed trussing trust trusted trying turn turned turning
+turns twas twice twine twins tying type typed typo tyre ugh un uncle uncovered under undercooked
+underneath understand understanding underway undo undue unfinished units unless unpause unsay
+unset unusable up update upside upstairs urgent us use used useful using usual various vegan
+vegetable vegetables vegetarian vegetarians veggie verde versus very vi vinegar visitor visitors
+volume volunteered vote voted wait waiting wake walk walkabout walked walking wall want wanted
+wanting wants war warm warmed warmer warming warn warning was wash washed washing watch watching
+water way ways we weak wean weans wee weeds week weeks weigh weighed weighs weight weights
+weird weirdo well wendy went were whack whacked whadda whaddya what whatcha whatever whatsoever
+wheat when whenever where whereabouts wherefore whether which whichever while whip whipped
+whisht whisk whisked whisking whistle white who whole whoosh whopper why wife wiggled wilf
+will wilsons wilted winced wind wine winning wins wipe wire wired wireless wise wish with without
+wobbly woke woman won wonder wondering wood word words work working works worktop worried worry
+worse worth would wouldja wrack wrangle wrap wrapped wreck wrecked wresting wrestle wrist wrists
+writing wrong wrote y ya yaar yank yapping ye year years yeast yell yes yesterday yet yoghurt
+yogurt yoke yorkshire yorkshires yorkshre you young your yourself yusuf z zero zeros zhoo zip`.split(/\s+/),
 );

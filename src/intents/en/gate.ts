@@ -43,7 +43,7 @@ const isFamiliar = (word: string): boolean => familiar.has(word);
  * Under this likelihood a text is taken to be overheard; docs/understanding.md has the curve. A needless
  * answer costs less than a deed that was none.
  */
-const sureness = { asked: 0.5, told: 0.55 };
+export const sureness = { asked: 0.5, told: 0.55 };
 const asked = /^(ask-|repeat$|help$)/;
 
 export const gateOf =
