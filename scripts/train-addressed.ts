@@ -6,6 +6,7 @@
 import { writeFileSync } from 'node:fs';
 import { cuesOf, likelihoodOf, type Said } from '../src/intents/addressed.ts';
 import { english, englishKinds } from '../src/intents/en/english.ts';
+import { withoutColour } from '../src/intents/en/judge.ts';
 import type { Language } from '../src/intents/language.ts';
 import { saidIn } from '../src/intents/read.ts';
 import type { Row } from '../test/corpus/load.ts';
@@ -54,7 +55,8 @@ const languages: readonly Language[] = Array.from({ length: folds }, (_, fold) =
 
 const examples: Example[] = rulesRows.map((row, at) => {
   const context = contextOf(row);
-  const said = saidIn(languages[foldOf(at)]!, row.text, context)!;
+  const whole = saidIn(languages[foldOf(at)]!, row.text, context)!;
+  const said = { ...whole, placed: withoutColour(whole.placed, whole.opinions) };
   const heard = said.placed.map(({ meaning }) => ({ ...meaning, text: '' }));
   const list = (heard.length > 0 ? heard : [{ intent: 'unrelated', text: '' }]) as never;
   return {

@@ -13,4 +13,6 @@ export interface Placed {
   framed?: boolean | undefined;
   /** Named by the second opinion alone, where nothing was found. */
   guessed?: boolean | undefined;
+  /** How likely a second opinion holds its intent to be what its clause says. */
+  likelihood?: number | undefined;
 }

@@ -155,16 +155,20 @@ class Reader {
     clauses: number,
   ): Placed[] {
     const match = this.match(lineOf(clause.tokens), {}, clause, before);
-    const instead = this.language.overruled(match, found, this.opinionsOf(match), clauses);
-    return instead === undefined
-      ? [...found]
-      : instead.map((meaning) => ({
-          meaning,
-          tokens: clause.tokens,
-          clause,
-          framed: true,
-          guessed: true,
-        }));
+    const opinions = this.opinionsOf(match);
+    const instead = this.language.overruled(match, found, opinions, clauses);
+    const heard: readonly Placed[] =
+      instead?.map((meaning) => ({
+        meaning,
+        tokens: clause.tokens,
+        clause,
+        framed: true,
+        guessed: true,
+      })) ?? found;
+    return heard.map((one) => ({
+      ...one,
+      likelihood: opinions.find(({ intent }) => intent === one.meaning.intent)?.likelihood,
+    }));
   }
 
   /** The same words are judged as a clause and as a whole text. */

@@ -5,6 +5,7 @@
 import { cuesOf, type KindOfWord, likelihoodOf, type Said, type Weights } from '../addressed.ts';
 import type { Placed } from '../placed.ts';
 import { familiar, weights } from './addressed-weights.ts';
+import { withoutColour } from './judge.ts';
 
 /** Heard, these change nothing; and what is asked or told of safety is answered, whoever said it. */
 const ungated =
@@ -43,12 +44,13 @@ const isFamiliar = (word: string): boolean => familiar.has(word);
  * Under this likelihood a text is taken to be overheard; docs/understanding.md has the curve. A needless
  * answer costs less than a deed that was none.
  */
-export const sureness = { asked: 0.5, told: 0.55 };
+const sureness = { asked: 0.5, told: 0.6 };
 const asked = /^(ask-|repeat$|help$)/;
 
 export const gateOf =
   (kindOf: KindOfWord, learnt: Weights = weights) =>
-  (said: Said): readonly Placed[] => {
+  (whole: Said): readonly Placed[] => {
+    const said = { ...whole, placed: withoutColour(whole.placed, whole.opinions) };
     if (said.placed.every(isUngated)) return said.placed;
     if (isAwaited(said) || answersTheCall(said)) return said.placed;
     // What is said while a question is open may be its answer, or have nothing to do with it.

@@ -13,15 +13,36 @@ const fill = { ...fillTold, ...fillAsked };
 
 /** How likely an intent must be to be taken where nothing was heard, and to overrule what was. */
 export const sureness = {
-  alone: 0.4,
+  alone: 0.3,
   /** In one clause of several: most of what is added to a report is colour. */
-  beside: 0.7,
+  beside: 0.6,
   against: 0.6,
   doubted: 0.05,
   /** What is found in one clause of several is let go when it is this unlikely and talk this likely. */
   colour: 0.3,
   stray: 0.02,
+  /** One thing of several is let go when its clause and the whole text make it less likely than this. */
+  aside: { inClause: 0.15, inText: 0.05 },
 };
+
+/** What is told or asked by the way, and is heard where it was only colour. */
+const maybeColour =
+  /^(report-(?!reading|oven|not-done)|repeat$|quiet$|pause$|resume$|undo$|start-over$|help$|lack$|skip-step$)/;
+
+/** Of several things heard in a text, those that neither their clause nor the text bears out are let go. */
+export function withoutColour(
+  placed: readonly Placed[],
+  opinions: readonly Opinion[],
+): readonly Placed[] {
+  const { inClause, inText } = sureness.aside;
+  const isColour = ({ meaning, likelihood }: Placed): boolean =>
+    maybeColour.test(meaning.intent) &&
+    likelihood !== undefined &&
+    likelihood <= inClause &&
+    (opinions.find(({ intent }) => intent === meaning.intent)?.likelihood ?? 0) <= inText;
+  const kept = placed.filter((one) => !isColour(one));
+  return kept.length > 0 ? kept : placed;
+}
 
 /** A denial heard as a deed would start what was not begun, and an emergency is never argued away. */
 const standsWhatever = /^(report-not-done|emergency)$/;
