@@ -3,478 +3,491 @@ import type { Weights } from '../addressed.ts';
 
 /** A weight in twentieths, then the cues that have it. */
 const learnt = `
--22 fair
--21 =emergency:guess =report-trouble:guess ?talk5 ?talk6 ~more_O
--20 =courtesy =courtesy:phrase eights ~,_a ~at_K ~here_we ~with_U
--19 #words0 ?talk7 counted morning pages ~,_put ~,_you ~O_had ~^_$ ~^_her ~get_down ~like_mine
-~some_more ~that_will ~you_n
--18 =set-guests:guess blight draw group pass pin remember restaurant smoking wedding ~K_say
-~any_O ~going_, ~is_for ~n_all
--17 #heard0 <y> =courtesy:S0 =deny:some =emergency:all =set-serving-time:S2 apparently barbecue
-ladder loo mine poor tooth ~let_it ~n_w ~on_U ~out_in ~says_here ~thanks_P ~to_him ~yes_i ~you_get
-~you_to ~your_K
--16 =courtesy:some asked caravan cats deck due frying holidays level loads lows number park
-sandwiches small speaker yourselves ~,_after ~,_who ~,_with ~?_it ~K_y ~O_to ~O_we ~V_y ~is_why
-~not_that ~second_on ~she_did ~tell_them ~that_U ~them_about ~then_you ~they_O ~this_for ~will_U
--15 <n:200> =affirm:S3 =choose:guess =deny:to-reading =note-guest:to-reading =report-reading:to-reading
-=undo:frame ?heard0 argument bathroom blue booked box day dollar goalie hello highs jumper
-line loud magazine neighbour never paid parking pub roll week whoever work ~!_get ~,_here ~,_off
-~,_say ~O_they ~and_by ~and_got ~and_not ~and_still ~and_that ~i_$ ~n_n ~n_over ~no_i ~says_d
-~she_V ~that_to ~then_the ~there_you ~they_had ~to_a ~took_d ~were_n ~what_they ~why_is ~y_and
-~you_have ~you_on
--14 #O3 =correct:S3 =courtesy:S1 =report-trouble:few =resume:some =start-over:S1 career dress
-dublin feeling hide large linda lovely page picking pudding quiet rice sends shoe speaking
-starter sun swears talks touch white years yourself ~,_and ~?_is ~?_the ~?_yes ~O_says ~U_P
-~U_till ~V_she ~^_shall ~^_those ~all_done ~am_n ~could_be ~do_my ~does_he ~for_you ~gone_out
-~may_$ ~out_a ~said_no ~shall_we ~that_it ~up_with ~was_S ~was_i ~went_to ~who_did ~y_U
--13 =acknowledge =acknowledge:phrase =emergency:S2 =report-out:S2 ?talk4 ?talk8 asleep carvery
-channel cloudy coach dollars drinking ends essay flight gingerbread he judges legs lives machine
-meeting petrol phoenix pie pool post pressure queen salmon see seriously served shuts spain
-sugar taking teacher text vet wanted window wonder ~!_did ~,_ours ~,_your ~._your ~?_you ~K_never
-~O_like ~O_out ~P_this ~S_, ~U_out ~at_U ~at_you ~by_y ~can_P ~did_it ~do_if ~get_a ~goes_,
-~got_n ~had_K ~have_another ~have_done ~he_does ~her_and ~i_P ~in_these ~is_down ~mine_i ~my_S
-~n_or ~n_was ~n_when ~not_it ~on_in ~one_, ~over_that ~put_your ~says_take ~she_said ~that_O
-~this_the ~to_us ~took_us ~up_in ~was_w ~we_U ~y_we ~yet_, ~you_$ ~you_i ~you_should
--12 =acknowledge:S0 =choose:S2 =report-reading:S2 =set-timer:guess =shift-serving:S3 banana
-beta chef chefs dishwasher dum dusted every fancy film funny goal grab hair hi lights million
-mortgage owe pizza radio rain service shot stir surgeon tea these yours ~,_said ~,_she ~K_about
-~K_he ~K_was ~O_! ~O_O ~P_did ~P_for ~U_to ~U_would ~^_he ~about_to ~am_the ~and_go ~are_about
-~at_, ~before_V ~c_but ~c_w ~did_you ~do_they ~does_O ~does_a ~he_put ~her_P ~hers_at ~is_never
-~n_then ~not_you ~said_the ~said_to ~say_K ~says_$ ~since_O ~still_, ~the_U ~the_y ~then_we
-~there_was ~there_yet ~they_put ~this_U ~went_O ~were_d ~yes_! ~you_U ~you_done ~your_V
--11 #guess:S3 #heard3 <n:40> <t:200> =acknowledge:few =add-hands:S3 =ask-options:frame =ask-status:S2
-=choose:most =correct:few added ate bacon big birth biscuit boiling boot born bottles breaking
-broken burn chairs chestnuts corner couch crying damp died even except excuse fixed found fourth
-front lady manager moved nose online paper pumpkin quarter remove road scary season sold taxi
-third thousand wifi young your ~!_i ~,_have ~,_that ~,_their ~?_can ~O_were ~P_K ~U_after ~U_do
-~U_n ~V_him ~^_our ~all_in ~am_never ~and_let ~are_for ~at_your ~could_have ~d_! ~d_S ~done_the
-~he_has ~him_, ~it_goes ~my_first ~n_would ~never_U ~never_got ~not_so ~now_i ~off_V ~off_at
-~on_, ~on_P ~one_has ~out_by ~over_, ~over_at ~she_was ~still_does ~take_a ~tell_P ~they_were
-~was_d ~were_at ~where_is ~yes_a ~you_do
--10 #expecting:false:few =deny:frame =quiet:guess =report-not-done:S2 =report-not-done:few
-=report-out:guess =set-serving-time:S1 again alarm beat believe breakfast bridge bus caller
-changing clutch coats college crispy daddy darling episode grandad heating her him hot hours
-lisbon march may milk mummy myself news office party play porridge potato roof saw sleep song
-starts suitcase swimming tender thread thumb try weighs you ~,_must ~,_says ~,_then ~?_U ~K_P
-~O_n ~P_got ~P_or ~S_? ~U_? ~U_in ~U_there ~U_you ~V_first ~^_ours ~^_second ~^_too ~after_the
-~am_done ~another_O ~are_d ~at_P ~be_the ~been_K ~c_if ~c_y ~d_a ~d_would ~did_the ~done_,
-~done_it ~for_c ~for_me ~from_O ~get_there ~go_and ~going_$ ~had_V ~have_an ~his_O ~how_did
-~if_n ~if_the ~in_on ~it_! ~it_already ~it_over ~it_when ~like_$ ~me_up ~mine_V ~more_than
-~my_O ~n_O ~n_P ~n_as ~n_can ~n_from ~of_a ~on_his ~one_was ~other_$ ~other_V ~ours_at ~out_U
-~put_me ~put_you ~she_still ~so_how ~tell_him ~than_me ~thanks_$ ~there_$ ~there_any ~to_the
-~to_w ~was_still ~where_the ~who_V ~will_do ~yes_, ~you_, ~yours_V
--9 =acknowledge:all =ask-safety:guess =ask-status:S3 =cancel-timer:S2 =correct:some =deny:S3
-=emergency:some =lack:to-confirmation =report-reading:S3 =report-started:S3 =report-trouble:S3
-=undo:S2 afraid allergic bags baker bank boiler capital card carol charge choir cost cupboard
-curtains did door ella fall flip goals gorgeous gran hall high homework honestly jack kick
-kickoff lift load lock meter mooing nana oh our plumber points politics preheated prices question
-queue quite recipe reduced rewind ring row rupees sausage scallops sent shade team theirs towels
-walks wore zip ~,_did ~,_his ~,_never ~,_no ~,_t ~._U ~K_she ~K_you ~O_at ~O_got ~O_said ~O_y
-~P_, ~P_never ~S_him ~S_me ~S_would ~U_get ~U_now ~U_or ~U_was ~V_S ~V_was ~^_his ~after_you
-~all_i ~an_O ~and_do ~and_in ~are_these ~can_U ~can_i ~get_it ~got_her ~got_more ~her_, ~him_n
-~i_could ~i_do ~i_like ~i_will ~in_since ~in_your ~is_about ~is_his ~is_this ~is_your ~it_by
-~it_done ~it_too ~it_took ~like_that ~me_, ~mine_in ~n_a ~not_like ~of_you ~ok_K ~our_O ~out_V
-~out_there ~over_here ~she_would ~should_get ~since_n ~so_his ~still_U ~still_on ~that_S ~the_O
-~then_i ~there_, ~these_K ~they_U ~those_K ~too_K ~w_? ~we_could ~we_had ~when_did ~where_are
-~will_they ~y_$ ~yet_? ~you_up ~your_S ~your_go
--8 #U2 =acknowledge:S3 =add-dish:S3 =ask-how:some =ask-next:S1 =cancel-timer:guess =set-doneness:S3
-=set-guests:to-guests =undo:few army batteries belt boat cap chips club contestants corkscrew
-country cuts da delicious drawer face funnier hand hers june left look nav nothing ours price
-raining ruined sat scored secret seville she shoulder sirloin sister thanks usual ways worth
-~,_can ~,_let ~?_how ~K_a ~K_did ~K_from ~O_$ ~O_a ~O_have ~O_i ~O_it ~O_your ~P_$ ~P_i ~P_let
-~P_we ~U_$ ~U_U ~V_any ~^_so ~^_w ~^_where ~^_why ~and_if ~and_some ~and_we ~and_you ~any_V
-~are_all ~are_at ~are_you ~as_c ~be_c ~been_c ~before_$ ~but_it ~but_she ~c_what ~do_mine ~done_yet
-~for_U ~for_that ~from_there ~get_your ~go_, ~he_is ~her_$ ~here_if ~here_is ~him_at ~his_U
-~in_? ~in_his ~is_another ~is_it ~is_t ~is_yours ~it_c ~it_i ~me_P ~me_about ~more_, ~n_U ~n_and
-~n_till ~n_to ~never_V ~off_you ~on_her ~or_the ~other_K ~our_U ~out_for ~over_n ~put_out ~put_that
-~said_d ~she_took ~so_c ~so_for ~than_the ~that_down ~that_ok ~the_n ~the_one ~then_he ~then_she
-~was_at ~was_like ~we_did ~went_off ~which_S ~with_O ~y_V ~yes_V ~you_like ~you_must ~you_say
-~your_O ~your_P ~yours_$
--7 ! <n:999> <t:40> =affirm:few =courtesy:few =emergency:S0 =lack:S2 =quiet:frame =repeat:guess
-=undo:S1 ?heard4:guess across average baby calls closed cut expenses fill fryer grill iron
-lid lounge mother music notice penalty percent rolling room rung say seat sheila shift spelling
-swear though threw traffic turkey used warning why ~!_no ~!_that ~!_you ~,_, ~,_all ~,_our
-~,_y ~,_yours ~?_that ~O_before ~O_does ~O_her ~O_now ~O_on ~O_would ~P_said ~P_you ~S_O ~S_off
-~S_there ~U_says ~V_does ~V_your ~after_that ~ago_, ~c_that ~d_? ~d_at ~did_$ ~do_for ~does_your
-~done_and ~going_off ~got_$ ~got_my ~has_a ~have_d ~have_had ~have_to ~have_you ~he_O ~he_U
-~he_V ~her_K ~here_already ~hers_in ~him_$ ~how_do ~in_$ ~in_U ~is_so ~it_a ~it_on ~it_take
-~like_U ~me_with ~mine_out ~must_U ~must_be ~n_are ~n_c ~n_not ~not_go ~now_on ~of_this ~off_a
-~one_with ~or_is ~other_U ~out_! ~over_there ~say_$ ~say_to ~she_has ~should_take ~so_. ~still_in
-~them_$ ~these_V ~till_c ~up_if ~us_on ~w_and ~when_$ ~when_does ~with_that ~would_V ~yes_P
-~you_are ~yours_now
--6 #O1 #expecting:true:most #guess:S1 =affirm:frame =ask-amount:S1 =ask-amount:S3 =ask-safety:S1
-=ask-temperature:S1 =choose:S1 =deny:S1 =describe-roast:guess =drop-dish:some =emergency =help:guess
-=lack:frame =quiet:most =set-doneness:frame =set-serving-time:guess ?heard0:phrase ?heard1:frame
-?heard1:guess ?heard3:guess answer aunty bedrooms bob bread break burnt bye calling careful
-carve colour council cover date does e each find freezing goose handle home horse la last leaves
-lot mashed maths mum name next notch older over pair pick press read rotten run shakes sit
-skip sofa stay stew there time wash weeks who yaar ~,_is ~,_now ~,_ok ~,_on ~,_to ~K_into ~O_,
-~O_K ~O_and ~O_are ~O_say ~P_and ~P_c ~U_, ~U_her ~V_O ~V_are ~V_or ~V_who ~^_am ~^_these ~^_they
-~a_K ~already_? ~am_still ~are_my ~are_this ~as_i ~been_at ~c_of ~c_put ~c_your ~did_U ~do_not
-~does_hers ~gone_in ~had_n ~have_this ~hers_V ~him_in ~his_P ~in_d ~is_d ~is_mine ~it_going
-~it_out ~let_him ~like_an ~me_when ~n_already ~n_for ~not_for ~on_i ~one_more ~other_one ~our_K
-~out_and ~put_my ~say_, ~says_a ~still_S ~take_it ~that_for ~that_is ~then_, ~they_V ~they_did
-~this_, ~to_O ~up_till ~us_at ~we_, ~we_V ~we_went ~what_K ~what_you ~who_was ~why_are ~you_in
-~yours_is
--5 #O2 #expecting:true:few #expecting:true:some #guess:all =ask-amount:all =ask-why:S2 =emergency:S1
-=report-done:S2 =report-oven:frame =set-timer:S2 =shift-serving:S1 ?heard0:frame ?heard5:guess
-allowed alone best book cake carpet caught cent cheap chemist chill come coming cooking cutting
-days decent divorce done drummers everywhere gate get getting greenhouse grey half his hitting
-husband ice judge late leeds lemon lords melt minister needs pay people pipers programme radiator
-reindeer remote roundabout says shop since slice standing staying steak still stone switch
-they toast truck turn undo vents waiter was whole yet ~,_O ~,_could ~?_and ~K_his ~K_still
-~K_that ~K_them ~K_to ~K_your ~O_down ~S_down ~U_got ~U_is ~U_us ~U_y ~U_your ~V_U ~V_all ~V_can
-~V_for ~V_my ~V_other ~V_since ~V_these ~^_d ~^_of ~^_she ~^_the ~^_yes ~^_you ~any_U ~at_c
-~be_there ~c_about ~could_V ~d_and ~d_of ~do_n ~first_V ~first_was ~for_your ~from_U ~gone_and
-~have_gone ~have_never ~he_S ~he_can ~he_says ~her_the ~him_out ~how_are ~in_here ~in_n ~into_a
-~is_S ~is_what ~it_n ~me_now ~me_on ~mine_$ ~mine_was ~n_? ~n_been ~n_the ~no_S ~now_for ~of_here
-~off_$ ~off_is ~ok_U ~one_$ ~over_$ ~say_when ~says_S ~she_c ~she_will ~take_O ~take_your ~tell_her
-~them_in ~this_is ~till_n ~to_c ~to_your ~too_U ~took_out ~up_V ~w_, ~was_K ~was_n ~when_the
-~why_do ~with_this ~you_take
--4 #guess:most #guess:some <t:100> =ask-shopping:guess =ask-status:frame =ask-substitute:S2
-=ask-why:all =ask-why:most =help:S1 =lack:guess =report-not-done:phrase =report-reading:S1
-=report-started:few =set-guests:some =set-serving-time:some =start-over:S2 ?talk3 another apple
-awful between bucket but call cards carry chance chicken classic coast course dear delayed
-dish drop dryer easter goes gone hotel kettle kitchen lbw letters listen lived many marathon
-meet other outside pavlova pies plus point raw rent rest rough seen shopping soda spell street
-takeaway through too top tumble ugh use water way weighed ~,_U ~,_V ~,_an ~,_like ~,_my ~,_there
-~?_V ~?_n ~K_one ~K_t ~K_were ~O_was ~O_will ~S_$ ~S_what ~U_all ~U_me ~V_off ~V_there ~V_this
-~V_us ~V_you ~^_and ~^_my ~^_their ~at_V ~been_O ~by_the ~c_in ~c_the ~did_a ~do_O ~do_a ~do_it
-~down_$ ~down_and ~down_to ~first_and ~for_V ~for_y ~go_U ~go_to ~goes_off ~gone_up ~has_not
-~he_must ~he_was ~her_U ~his_K ~how_was ~i_? ~in_c ~in_that ~is_K ~is_any ~it_at ~it_says ~more_K
-~n_, ~n_S ~not_do ~now_K ~on_it ~on_them ~on_your ~out_? ~out_K ~put_it ~said_it ~she_U ~she_says
-~should_K ~some_O ~tell_your ~that_one ~the_second ~their_O ~us_$ ~w_$ ~was_the ~will_c ~would_take
-~would_you ~yes_yes ~you_P ~you_can ~you_did ~you_will ~you_would
--3 #P2 #words12 #words7 <n:300> <t:550> =ask-guests:S1 =ask-how:phrase =ask-status:all =ask-time-left:most
-=cancel-timer:most =choose =choose:few =correct:S1 =drop-dish:S3 =emergency:S3 =lack:some =pause:frame
-=repeat:some =report-oven:guess =resume:S0 =set-doneness:most =set-doneness:to-doneness =set-guests:S1
-=set-serving-time:few =shift-serving:most =start-over:all =start-over:some ?heard1 ?heard2:guess
-?heard3:frame add bag bins blanket block bowl burning called church climb craic dry duck else
-folks garden ham help honest hook january knee lands laundry leather likes marcus married night
-nursery nut options password past pause peel prep put reads ref ribeye robot school second
-shirt sick side sign spoon takes tank then times towel understand weather weekend weigh welcome
-yards yes ~,_in ~,_should ~K_me ~O_from ~O_is ~O_or ~O_she ~P_has ~P_would ~S_before ~S_of
-~U_S ~U_as ~U_his ~V_K ~V_another ~V_had ~V_in ~V_no ~V_where ~^_does ~^_go ~^_take ~^_tell
-~^_who ~all_the ~am_at ~an_K ~an_U ~and_he ~and_take ~at_a ~be_S ~be_a ~been_on ~been_taken
-~but_no ~by_V ~c_, ~c_c ~c_is ~c_says ~could_do ~d_, ~did_he ~did_ours ~do_V ~do_to ~do_you
-~down_, ~down_for ~first_, ~for_the ~had_it ~have_K ~he_K ~he_goes ~he_never ~he_say ~he_will
-~here_V ~here_i ~here_the ~him_off ~how_to ~i_get ~i_said ~in_O ~in_S ~in_this ~is_, ~is_going
-~is_that ~it_in ~it_will ~me_i ~n_! ~n_he ~n_here ~no_O ~not_yet ~now_? ~of_V ~of_c ~of_the
-~of_your ~off_, ~on_O ~on_V ~on_and ~one_is ~so_it ~so_we ~some_K ~take_these ~that_at ~there_?
-~these_O ~these_c ~they_K ~they_have ~they_say ~till_O ~to_n ~to_tell ~too_V ~took_a ~us_c
-~was_V ~was_t ~we_O ~we_should ~with_him ~with_your ~would_K ~would_O ~yes_we ~you_had
--2 #S2 #U1 #U3 #frame:S2 #guess:S2 <n:12> <w> =affirm:some =ask-how:S1 =ask-next:most =ask-why:S1
-=emergency:few =emergency:most =quiet:S2 =report-started:frame =set-doneness =set-doneness:S1
-=set-doneness:few =skip-step:guess ?heard2 all and any b back because bed better boss boy burned
-chair chapter chin count cow crisp curry dad down eats ever exit expecting fish flat foot for
-garage given gluten hill hold island leo loose marriage men microwave money no nursing order
-passing pat peru platform previously pull roads rush safe salt screen set showing socks somebody
-temperature that to upstairs want warn weight were yesterday ~!_$ ~,_g ~,_he ~,_i ~,_n ~,_not
-~,_second ~,_tell ~,_where ~K_in ~K_over ~K_says ~O_has ~O_him ~P_S ~P_have ~P_n ~S_at ~U_O
-~U_off ~V_goes ~V_n ~V_then ~V_up ~^_be ~^_no ~^_when ~^_your ~a_U ~all_, ~and_all ~and_i ~and_so
-~and_then ~and_they ~are_the ~c_a ~c_at ~can_tell ~did_too ~do_this ~does_the ~done_you ~down_.
-~going_on ~gone_off ~has_been ~have_still ~he_said ~here_$ ~how_you ~i_c ~i_got ~in_may ~is_the
-~is_was ~it_, ~it_S ~it_with ~me_done ~me_it ~no_more ~no_you ~not_a ~not_get ~now_V ~now_c
-~of_n ~ok_so ~on_that ~on_the ~or_U ~or_not ~out_of ~said_never ~say_that ~says_V ~second_$
-~so_and ~so_what ~t_$ ~that_. ~that_P ~that_now ~the_other ~then_it ~there_were ~they_get ~those_V
-~to_$ ~up_, ~up_on ~was_a ~went_V ~what_would ~will_be ~would_have ~y_,
-2 #U0 #phrase:S1 #words5 <c> =affirm:S2 =affirm:phrase =affirm:to-confirmation =ask-amount:few
-=ask-amount:some =ask-how =ask-options:most =ask-safety:few =ask-substitute =ask-substitute:S3
-=ask-time-left:phrase =ask-why =deny:phrase =describe-roast =pause:few =report-done:S3 =report-not-done:most
-=report-out:some =report-reading =report-reading:phrase =resume =running-behind:guess =running-behind:some
-=set-guests:S3 =set-guests:to-roast =set-serving-time:to-roast =set-timer:S1 =set-timer:all
-=undo actual afternoon altogether am as away bad beautifully bird button christmas cooks cool
-drinks eating either fewer finish finished fire full give glazed golden granny held idea jar
-jim knows lay leave light list listening lumpy matter medium missing more nail nervous new
-not note of option otherwise present problem rate reminds runs score serving shush smoke soft
-sounds strip sure target teddy tell toddler together tonight wait walk watch what word year
-~,_the ~,_which ~K_. ~K_after ~K_is ~K_too ~K_took ~K_went ~O_P ~O_by ~O_then ~P_it ~S_! ~S_.
-~S_since ~U_down ~U_the ~U_this ~V_from ~V_over ~V_than ~V_that ~V_the ~V_w ~^_S ~^_V ~^_i
-~^_say ~a_d ~all_at ~all_this ~already_$ ~and_O ~and_his ~and_n ~and_the ~are_. ~are_K ~at_this
-~been_U ~by_d ~c_K ~c_as ~c_they ~could_not ~d_down ~does_it ~for_$ ~for_O ~from_K ~from_c
-~got_no ~have_been ~here_? ~how_would ~i_am ~if_we ~in_and ~in_as ~in_it ~in_now ~is_V ~is_at
-~is_like ~is_on ~is_put ~it_U ~it_V ~it_be ~it_is ~it_till ~like_K ~no_the ~not_let ~now_you
-~off_O ~ok_? ~on_n ~on_this ~on_we ~put_them ~should_V ~should_do ~should_the ~still_ok ~that_V
-~they_took ~took_S ~took_me ~took_the ~up_P ~up_at ~us_and ~was_in ~we_are ~we_got ~what_P
-~what_V ~when_it ~who_has ~with_K ~with_the ~you_about
-3 #K1 #K2 #K3 #O0 #frame:S0 #frame:most #guess:few #phrase:some #words4 <d> =add-dish:guess
-=affirm =affirm:S0 =ask-next =ask-plan:S0 =ask-safety:S2 =ask-substitute:all =ask-temperature:some
-=ask-time-left =ask-time-left:S0 =correct =describe-roast:phrase =drop-dish =drop-dish:S0 =help:all
-=lack =note-guest:S0 =note-guest:most =pause:most =repeat:S0 =repeat:S1 =repeat:all =report-done:all
-=report-out =report-reading:frame =report-started:guess =set-guests =set-guests:S0 =set-timer
-=skip-step:some about absolutely adding anywhere arrived bear bin building by centre code colander
-core creamed dan dark deep dried drive early extractor flicked forks french gets go god grain
-grandpa have heard holding jess life looking love lying middle might missus nobody none oven
-parents piece plan popovers potatoes rack reached regular repeat sack saving shape sherry simplify
-sir slide slipper someone soup sous station status sweet telly today update upside when wins
-~!_V ~,_K ~,_but ~,_or ~?_no ~K_U ~K_before ~K_my ~K_on ~K_out ~K_with ~O_in ~P_says ~S_U ~S_are
-~S_c ~S_can ~S_will ~U_and ~U_by ~U_on ~U_when ~V_ago ~V_because ~V_been ~V_get ~V_her ~V_said
-~^_but ~^_let ~^_will ~about_with ~after_this ~am_U ~and_it ~any_more ~as_the ~at_n ~because_of
-~been_out ~by_O ~by_a ~by_me ~c_and ~c_you ~could_O ~d_in ~d_on ~does_not ~done_with ~down_the
-~g_, ~gone_O ~got_a ~got_for ~had_my ~have_V ~his_S ~i_V ~i_still ~i_took ~in_my ~in_the ~in_with
-~is_done ~it_from ~it_was ~more_will ~my_U ~n_V ~n_at ~n_down ~n_of ~never_K ~not_V ~now_$
-~now_at ~of_O ~of_her ~ok_that ~on_at ~on_you ~out_$ ~out_. ~out_before ~over_a ~said_. ~said_n
-~second_? ~second_V ~so_let ~take_that ~that_in ~their_K ~them_V ~then_V ~this_$ ~this_K ~till_it
-~us_, ~w_c ~w_n ~was_on ~we_have ~went_on ~were_U ~what_could ~what_is ~when_we ~will_have
-~with_it ~would_i
-4 #expecting:false:some #frame:S1 #frame:some <n:150> =add-dish:frame =add-dish:most =add-hands:most
-=ask-next:frame =ask-shopping:S0 =ask-shopping:all =ask-status =ask-status:S1 =ask-temperature:guess
-=ask-temperature:phrase =ask-time-left:all =ask-why:S0 =ask-why:guess =ask-why:to-step =choose:phrase
-=cook-away:frame =cook-away:guess =describe-roast:S3 =describe-roast:all =drop-dish:S2 =help:some
-=note-guest:S1 =note-guest:some =pause:all =repeat =report-done =report-done:phrase =report-guests:S1
-=report-guests:frame =report-oven:some =report-reading:some =report-started =running-behind:S1
-=set-doneness:S2 =set-doneness:guess =set-guests:few =set-serving-time:S3 =set-serving-time:most
-=skip-step:S0 ?heard3:phrase ?heard4 ?heard5 ?talk2 above after anymore bath birthday c cancelled
-cat catch center checking choose conventional cook correction could cranked creme cry daughter
-dishes doing earth error feel fix fraiche from grand handful hard hear helps holler inform
-into ji knock knowing lit looked minds minimum nan nearly now odd parcel popped rested rolled
-sheet sleeping smell staring starving thickest tin tom tray units vinegar washing yogurt ~,_P
-~,_first ~._no ~?_i ~K_$ ~K_has ~K_of ~K_shall ~K_there ~K_would ~O_S ~O_U ~O_with ~P_does
-~P_in ~S_as ~S_do ~U_! ~U_. ~U_about ~V_a ~V_an ~V_but ~V_go ~V_it ~V_mine ~V_out ~V_should
-~V_so ~V_with ~^_do ~^_on ~^_one ~about_$ ~after_V ~all_$ ~all_taken ~already_V ~am_going ~and_put
-~another_V ~are_$ ~are_going ~as_a ~be_$ ~be_, ~be_? ~be_O ~c_off ~c_out ~d_K ~do_K ~for_those
-~g_$ ~get_U ~get_from ~get_in ~get_the ~get_to ~go_. ~go_off ~gone_for ~gone_to ~had_a ~has_the
-~have_no ~have_not ~have_we ~here_for ~how_c ~i_U ~i_let ~i_must ~i_put ~is_a ~is_her ~is_in
-~it_like ~it_now ~it_or ~it_said ~like_S ~like_i ~me_. ~me_K ~me_like ~me_out ~me_that ~me_to
-~n_K ~n_after ~n_be ~n_by ~n_that ~n_we ~not_c ~not_out ~off_for ~or_V ~our_V ~out_d ~out_to
-~put_d ~say_V ~she_does ~since_U ~so_O ~some_V ~still_at ~take_K ~taken_their ~than_V ~than_n
-~the_go ~their_V ~them_out ~there_in ~this_O ~this_d ~till_y ~to_? ~to_have ~up_$ ~up_to ~was_O
-~was_it ~we_took ~what_goes ~who_can ~will_not ~will_the ~with_them ~would_like ~yet_V ~you_the
-5 #expecting:false:most #heard1 #phrase:S2 #words3 <n:100> =add-dish:S2 =add-dish:all =ask-amount:most
-=ask-next:some =ask-options:S0 =ask-safety:all =ask-safety:phrase =ask-shopping =ask-status:guess
-=choose:all =correct:S0 =describe-roast:S1 =help:few =lack:most =note-guest =note-guest:guess
-=note-guest:phrase =quiet =quiet:S0 =quiet:all =repeat:S2 =report-done:S0 =report-guests:few
-=report-guests:most =report-not-done:frame =report-out:few =report-out:phrase =report-oven
-=report-oven:S0 =report-reading:S0 =report-reading:few =report-started:S0 =report-started:S1
-=report-started:all =report-trouble =report-trouble:S0 =running-behind =running-behind:phrase
-=set-guests:all =set-serving-time:frame =set-timer:S0 =set-timer:some =set-units:S0 =skip-step
-=watch:S0 =watch:frame =watch:some ?heard4:frame ?heard5:phrase appointment arriving be beautiful
-beginning below bluetooth broke bubbling bung butter coat complete consider cookies crowd drained
-egg fast fierce fine floor food football forever freeze game gas gin glasses goodness grandma
-gravy hanging heat hungry instant-read job kill lard latter laws lower lucy make malt margarine
-maria message metric mixed move nagging parsley picture pink pop probe processor pulled quantity
-rare ray reheat roasting round ruin sam seats separator shallots shouting snow somewhere sour
-start sticker stop straight table tailed told tractor type us vegan weights which yank yell
-~,_if ~,_w ~._V ~K_K ~K_O ~K_V ~K_and ~K_be ~K_got ~K_we ~O_. ~O_after ~O_you ~P_she ~P_so
-~P_to ~P_with ~S_S ~S_from ~S_in ~S_like ~S_ok ~U_at ~U_does ~U_from ~U_took ~V_before ~V_did
-~V_do ~V_me ~V_some ~V_till ~V_too ~V_what ~^_U ~^_a ~^_n ~^_was ~^_with ~a_y ~after_we ~ago_$
-~am_off ~and_S ~and_out ~are_in ~are_out ~as_of ~be_K ~be_an ~be_at ~been_S ~by_now ~c_O ~c_V
-~c_it ~can_go ~d_not ~did_not ~do_, ~do_be ~do_i ~done_U ~first_K ~for_it ~goes_in ~going_O
-~have_c ~have_it ~he_got ~hers_K ~him_. ~how_should ~if_it ~if_that ~if_there ~is_now ~is_to
-~it_K ~it_and ~me_at ~n_$ ~n_but ~n_like ~n_off ~n_tell ~no_, ~not_S ~not_at ~of_S ~of_his
-~of_us ~off_K ~one_you ~or_S ~or_what ~out_, ~so_V ~so_go ~take_them ~tell_me ~tell_you ~than_K
-~that_, ~the_K ~the_first ~them_off ~them_on ~they_are ~this_S ~to_K ~to_U ~to_V ~to_g ~to_it
-~too_. ~up_as ~up_now ~us_d ~us_for ~us_not ~w_of ~we_put ~we_said ~were_O ~what_did ~when_is
-~which_K ~who_does ~will_an ~with_V ~would_S ~you_. ~you_?
-6 #expecting:false:all #phrase:most <n:25> <t:12> =add-dish =add-dish:some =add-hands =add-hands:frame
-=affirm:all =ask-how:S0 =ask-how:all =ask-options =ask-options:all =ask-shopping:some =ask-status:S0
-=ask-time-left:few =ask-time-left:some =cancel-timer =cancel-timer:all =cancel-timer:phrase
-=choose:some =drop-dish:frame =have:most =help:S0 =lack:S0 =pause =quiet:S1 =report-done:S1
-=report-oven:S2 =report-oven:all =report-oven:most =report-setup:S1 =report-setup:some =report-started:most
-=report-started:some =report-trouble:S1 =running-behind:few =set-guests:frame =shift-serving:few
-=skip-step:all ? ?heard4:phrase ?heard6 ago behind bigger bill boys bums celiac celsius chopped
-clue counting cracking crunchy dauphinoise degrees double earlier fever fingers fit flame forgotten
-glass groceries hats hole horseradish ingredients keeping later leave-in letting little main
-manage mass match messages na need negative netted niece nor onto overview packet ping planned
-plenty pounds reaching roar sense shed should slices spinach supposed tablets tent thermometer
-tight town train trussing trust twine typo very wake whacked whisk wire wireless ~,_before
-~,_for ~,_from ~,_gone ~,_it ~,_this ~,_what ~._O ~._why ~?_S ~K_! ~K_are ~K_goes ~K_no ~K_now
-~K_take ~O_for ~O_goes ~O_t ~O_this ~P_P ~S_on ~S_put ~S_says ~U_a ~U_so ~U_than ~U_what ~V_already
-~V_could ~V_have ~V_second ~V_them ~^_c ~^_can ~^_going ~^_ok ~^_there ~ago_and ~all_? ~all_we
-~am_a ~am_in ~and_c ~and_when ~are_U ~are_c ~as_U ~as_you ~be_my ~before_. ~c_d ~c_do ~c_like
-~c_t ~c_then ~can_K ~can_c ~could_K ~could_i ~d_ago ~d_are ~do_c ~does_K ~done_V ~down_is ~down_with
-~first_U ~for_S ~for_another ~from_n ~get_K ~get_for ~go_O ~go_from ~going_for ~gone_$ ~gone_U
-~got_here ~got_that ~have_said ~have_taken ~here_U ~how_V ~how_am ~how_i ~how_the ~i_be ~i_go
-~in_, ~in_. ~is_had ~is_how ~it_all ~it_as ~it_d ~it_off ~me_c ~me_so ~more_V ~n_have ~n_who
-~no_U ~no_V ~of_now ~of_those ~of_w ~off_and ~ok_the ~out_what ~out_with ~so_S ~still_K ~t_.
-~t_V ~tell_when ~that_d ~that_on ~them_have ~then_U ~there_and ~there_are ~to_this ~too_, ~w_O
-~was_c ~we_do ~went_up ~were_V ~what_have ~what_should ~what_to ~when_should ~where_did ~which_V
-~why_can ~will_i ~will_it ~will_we ~would_U ~yes_or
-7 #S3 #phrase:S0 =add-dish:few =add-dish:phrase =ask-how:most =ask-next:few =ask-options:to-choice
-=ask-plan:phrase =ask-shopping:most =ask-temperature =cancel-timer:S0 =cook-away =cook-away:some
-=deny:S0 =help =help:frame =quiet:few =repeat:phrase =report-guests:some =report-oven:S3 =report-oven:to-reading
-=report-setup:S0 =report-setup:phrase =report-started:phrase =set-doneness:all =set-method:all
-=set-method:few =set-method:frame =set-timer:phrase =set-units:all =set-units:most =set-units:phrase
-=set-units:some =shift-serving:S0 adults alert amazing amount aunt bean beep ben bet bits blast
-bones bother car care carrying cloves cold commands completely cooked cream dave dead dine
-dripping enamel everything faffing fan fell fella ferry few frenched frozen grandmother happens
-having heading herself hit include instead kept kevin kindly lent market meaning mixer murder
-near nowhere oiled ok onions ounces peeled pet pretend reverse roaster root roughly rubbed
-shoes shops shove shoved slow so sorry stick stove swap system theo think tops turns vegetable
-volunteered warming whisking wish ~,_S ~,_be ~,_some ~,_take ~,_was ~._. ~K_do ~K_here ~K_n
-~K_when ~S_has ~S_n ~S_you ~U_are ~U_it ~V_by ~V_d ~V_still ~V_when ~^_K ~^_get ~^_in ~^_put
-~^_would ~a_c ~about_that ~am_V ~am_after ~am_all ~and_now ~and_there ~are_after ~are_they
-~at_g ~before_d ~before_it ~by_n ~c_because ~c_or ~can_do ~can_it ~can_my ~can_not ~d_$ ~d_can
-~d_now ~do_now ~do_the ~do_with ~done_$ ~down_n ~first_$ ~first_n ~from_my ~g_. ~get_O ~get_V
-~go_K ~go_in ~got_V ~got_d ~got_in ~got_me ~had_c ~has_it ~has_me ~has_t ~have_$ ~have_put
-~how_it ~in_y ~is_here ~is_since ~it_up ~like_, ~like_V ~like_the ~me_a ~more_are ~more_n ~n_go
-~never_going ~no_not ~no_second ~now_and ~now_n ~now_we ~off_in ~off_my ~ok_V ~ok_at ~ok_to
-~on_with ~one_says ~or_n ~said_, ~say_a ~should_be ~should_i ~so_K ~so_U ~so_the ~so_you ~still_c
-~taken_the ~that_$ ~the_c ~the_d ~them_, ~they_do ~this_. ~this_V ~till_K ~to_do ~to_that ~to_you
-~up_? ~up_the ~us_V ~us_get ~us_have ~w_V ~went_, ~what_a ~what_am ~what_will ~when_will ~will_V
-~will_that ~with_a ~you_O
-8 <g> =add-dish:S0 =add-hands:all =add-hands:few =add-hands:some =ask-guests:guess =ask-guests:phrase
-=ask-safety =ask-shopping:phrase =ask-substitute:S0 =ask-substitute:few =ask-substitute:some
-=ask-substitute:to-step =ask-temperature:S0 =ask-temperature:all =cancel-timer:few =choose:frame
-=correct:to-confirmation =deny:to-confirmation =drop-dish:few =have =have:phrase =lack:phrase
-=note-guest:all =pause:S0 =repeat:few =report-guests:guess =report-out:S0 =report-oven:phrase
-=report-setup:most =report-trouble:some =running-behind:S0 =set-guests:S2 =set-method =set-method:S0
-=set-method:S1 =set-method:most =set-method:phrase =set-serving-time:all =skip-step:S2 =skip-step:to-step
-=undo:all =watch =watch:all =watch:phrase ?heard5:frame ?heard6:frame ?heard6:phrase accidentally
-alex also assisted auntie beef begin blank bought braised brown brussels carrots carving clear
-cross dairy decided delete delivery dental dialled ditch drink ear everybody fetch flatmate
-forget friend garlic good halal halfway happen hearing herb internal misheard much mute parsnips
-per poked powder reckons resting rolls rope salting scissors sea shows sing son sounded squash
-steeping step taken talking their thick topped vegetables wanting weird whether won ya yoke
-yusuf ~,_as ~,_they ~,_yes ~._$ ~._d ~._n ~._the ~._w ~K_S ~K_does ~K_it ~K_ok ~K_should ~K_yes
-~O_another ~O_over ~O_w ~S_does ~S_now ~S_so ~U_that ~U_who ~V_and ~V_as ~V_going ~V_says ~V_theirs
-~^_, ~^_could ~^_done ~^_now ~^_says ~^_which ~about_V ~about_the ~ago_. ~ago_it ~all_U ~am_not
-~an_V ~and_my ~another_d ~are_already ~are_down ~are_not ~as_is ~as_it ~at_me ~be_for ~been_n
-~before_we ~but_the ~c_down ~c_not ~could_we ~could_you ~done_by ~for_them ~go_$ ~gone_d ~got_U
-~got_it ~had_the ~has_n ~has_no ~have_already ~have_n ~here_and ~here_to ~him_to ~his_V ~i_should
-~i_was ~in_i ~in_when ~into_the ~is_there ~is_too ~it_first ~it_ok ~me_in ~my_P ~n_. ~n_because
-~n_if ~not_, ~not_going ~not_got ~not_take ~now_S ~of_K ~of_U ~of_what ~off_n ~on_a ~on_g ~out_already
-~out_it ~over_the ~put_K ~put_the ~second_from ~second_it ~since_d ~so_he ~take_this ~then_O
-~there_. ~this_one ~to_put ~us_go ~was_U ~we_will ~what_? ~where_V ~with_you ~would_be ~yes_K
-~you_a ~you_c ~you_put ~you_said
-9 #expecting:true:all . =add-hands:S0 =ask-amount:S0 =ask-amount:S2 =ask-guests =ask-guests:all
-=ask-next:S0 =ask-plan:all =ask-time-left:S3 =cook-away:S1 =cook-away:phrase =deny:to-choice
-=describe-roast:some =drop-dish:S1 =drop-dish:most =have:S0 =have:all =note-guest:frame =repeat:most
-=report-done:most =report-guests =report-out:all =report-setup =report-trouble:phrase =resume:S1
-=running-behind:frame =set-guests:to-confirmation =set-method:some =set-serving-time:S0 =set-units
-=shift-serving:S2 =skip-step:most =watch:most ?heard7 ?heard8 ?heard8:phrase ?talk0 ?talk1
-air alongside alternatives anyway backs bare beeped black boil bone business buttered butternut
-convection cooler cooling counter cup dinner display doorbell driving electric element enough
-everyone fallen feed flag freezer fussy gratin head hendersons hens holiday hotter house ideas
-immune joint making neither nuts overcooked pale peace peas persons pipe plate plates position
-possibilities postpone preheating properly puddings pure remaining rescue rising roped salty
-same show showed shower sink slipped solid soon sooner sorted sound split spoons steps thank
-tiny toddlers touches trick trimmed turned worry ye ~,_how ~._how ~K_? ~K_am ~K_as ~K_can ~K_go
-~K_how ~K_w ~K_will ~O_up ~P_. ~P_U ~P_on ~P_put ~S_and ~S_here ~S_your ~U_c ~U_of ~U_went
-~V_. ~V_c ~^_did ~^_since ~^_took ~^_us ~^_were ~a_S ~a_w ~after_it ~all_here ~all_too ~am_on
-~and_U ~are_off ~are_on ~are_still ~as_my ~at_? ~at_t ~be_on ~but_why ~by_U ~c_before ~c_how
-~c_n ~c_over ~c_this ~c_we ~c_when ~can_be ~d_before ~d_c ~d_more ~d_off ~did_that ~done_.
-~first_then ~from_now ~go_? ~goes_$ ~got_S ~has_to ~have_S ~have_some ~have_theirs ~here_.
-~in_V ~is_an ~it_O ~it_went ~it_yet ~like_you ~me_V ~me_and ~me_the ~mine_is ~must_i ~my_in
-~n_more ~n_on ~no_no ~no_thanks ~not_K ~not_any ~not_be ~not_have ~not_tell ~now_. ~now_till
-~off_. ~off_now ~ok_$ ~on_$ ~on_let ~one_V ~or_no ~our_S ~out_they ~over_it ~say_. ~she_goes
-~she_is ~so_do ~some_U ~still_n ~t_now ~that_yet ~then_$ ~there_another ~there_is ~this_? ~till_we
-~to_take ~up_. ~up_U ~up_for ~up_i ~w_K ~was_my ~we_be ~we_c ~what_O ~what_all ~what_for ~who_are
-~why_V ~with_S ~with_their ~would_c ~you_be ~you_when
-10 #phrase:all #words1 <t:25> =add-hands:phrase =ask-safety:most =ask-status:phrase =ask-temperature:most
-=choose:to-choice =deny:few =deny:to-step =describe-roast:to-roast =pause:S2 =report-done:guess
-=report-guests:S0 =report-guests:phrase =report-not-done:S1 =report-setup:all =report-setup:frame
-=report-trouble:most =running-behind:most =skip-step:phrase =undo:phrase ?heard7:phrase ?heard8:guess
-allergies arrive beans beg behaving being bench bumped cable calibrate climbing coeliac collect
-completed current drops eta evening fahrenheit forerib free ghee granddad heads hop hope huh
-hush invite itself joining knocked know lend lie longer loosely lowest lumps man meal mint
-minutes mister moment nudge offered overdone peeler pressed push putting record rental replace
-resume rib risen rock rubbish salad sauces sauna scrap scraping short sizzling skipped slicing
-speed squeaky stabbed stuff tail talk teenagers temple test trimming turning uncovered unless
-vegetarian waiting walked wind worried worse wrote yorkshire ~?_$ ~K_first ~O_me ~O_the ~O_them
-~P_are ~S_it ~S_or ~S_that ~U_be ~U_hers ~U_if ~U_like ~U_will ~V_say ~V_took ~V_will ~^_gone
-~^_has ~^_me ~^_not ~after_U ~after_a ~after_d ~all_V ~already_, ~am_O ~are_up ~as_we ~be_U
-~before_i ~before_the ~but_not ~d_from ~d_n ~did_i ~does_n ~done_for ~from_me ~going_as ~going_in
-~got_the ~got_to ~had_no ~have_any ~have_her ~her_at ~here_it ~how_on ~i_K ~in_her ~is_y ~it_has
-~it_still ~let_us ~like_my ~me_$ ~me_O ~me_till ~n_is ~n_too ~no_n ~not_U ~not_in ~not_now
-~of_d ~ok_, ~on_? ~on_second ~on_till ~on_yet ~or_a ~put_on ~second_U ~shall_be ~she_can ~should_U
-~should_it ~so_n ~so_why ~still_O ~t_on ~that_should ~theirs_at ~them_down ~there_will ~they_said
-~they_will ~to_P ~took_her ~up_like ~us_in ~was_out ~we_$ ~we_like ~we_must ~we_up ~we_would
-~what_U ~what_do ~what_now ~when_V ~when_d ~will_K ~with_$ ~with_P ~with_d ~would_the ~yes_it
-~you_got ~you_let ~you_were
-11 =ask-guests:most =ask-next:all =ask-options:few =ask-plan =ask-plan:guess =ask-substitute:S1
-=cancel-timer:S1 =cancel-timer:some =report-not-done:guess =resume:S2 =set-guests:phrase =set-method:guess
-=set-units:S2 =set-units:frame =skip-step:S1 =start-over:few =undo:S0 =watch:guess ?heard7:frame
-?heard8:frame aiming alternative baste bit blender board bringing brining brother browning
-cabbage conked cremated crust dial dog dropping faff floss forgot forward fresh fuse giving
-gratins happening helper helping himself imperial jump kilos lactose ladies least loin low
-mark miles misread miss motorway napkins neighbors obviously others overnight overwhelmed packed
-planning plated poke popping practically reading rests ribs ringing saying sear sharp sitting
-skillet skipping strained string telling thin thought throw timeline topside under unpause
-using ~,_. ~,_am ~,_are ~._and ~K_off ~K_our ~O_can ~O_do ~P_get ~P_he ~P_will ~S_this ~U_any
-~U_has ~U_said ~V_? ~V_am ~V_be ~V_got ~V_here ~V_like ~V_our ~V_take ~V_why ~^_down ~^_from
-~^_never ~^_some ~^_t ~after_n ~all_. ~all_going ~am_K ~and_can ~and_took ~and_what ~any_S
-~at_that ~before_? ~but_V ~d_after ~d_already ~d_is ~d_or ~do_. ~do_? ~do_us ~done_in ~down_a
-~going_V ~going_to ~how_K ~i_on ~if_i ~in_K ~into_it ~is_after ~is_ok ~is_she ~is_with ~me_for
-~me_if ~more_$ ~n_about ~no_it ~not_say ~of_it ~off_so ~off_the ~ok_P ~on_d ~on_then ~should_have
-~so_, ~so_no ~so_take ~so_they ~some_of ~them_are ~those_$ ~to_S ~we_? ~were_not ~what_if ~what_must
-~with_n ~would_go ~would_say ~yet_. ~you_S ~you_tell
-12 #words2 =ask-next:guess =ask-options:phrase =ask-safety:some =ask-temperature:S2 =cancel-timer:frame
-=cook-away:S2 =deny:guess =drop-dish:all =drop-dish:guess =note-guest:to-doneness =note-guest:to-guests
-=quiet:some =report-not-done:to-step =report-setup:S3 =report-setup:guess =report-started:S2
-=report-trouble:all =set-guests:most =set-units:guess =shift-serving:guess =skip-step:frame
-beeping bottom brb browned choices clock counts dangerous delay edge edges electricity f father
-fyi gang headcount hob including inside instruction jo killing lifted lose luck mhm mind mouths
-mustard onion overshot own parchment peek pending places pot prepone proper ran roaring schedule
-scratch silence sleeves slid slowly steady tenderloin total touching walking whisht wipe working
-worktop wrapped yorkshires ~,_d ~,_of ~?_my ~K_but ~K_down ~K_her ~K_like ~K_not ~K_this ~K_yet
-~O_went ~P_can ~S_V ~S_the ~S_with ~U_K ~U_but ~U_have ~V_! ~V_his ~V_not ~V_one ~^_another
-~^_any ~^_at ~^_before ~^_got ~^_should ~^_y ~all_K ~already_the ~am_c ~be_gone ~because_the
-~but_i ~c_. ~c_me ~c_with ~can_$ ~can_V ~can_we ~do_$ ~do_about ~down_at ~for_is ~for_t ~g_now
-~go_with ~have_got ~he_c ~her_O ~hers_, ~him_V ~i_take ~in_some ~is_P ~is_more ~is_no ~it_.
-~it_have ~it_how ~like_a ~me_? ~me_how ~me_my ~me_some ~no_? ~not_. ~not_O ~not_before ~not_done
-~of_that ~on_my ~on_now ~out_do ~out_when ~say_? ~says_U ~says_it ~says_n ~should_he ~so_yes
-~t_, ~taken_it ~taken_out ~that_off ~them_. ~they_c ~to_go ~to_t ~up_and ~up_n ~w_not ~we_shall
-~we_take ~what_S ~what_were ~when_she ~would_n ~y_at
-13 =ask-status:few =ask-temperature:frame =ask-why:frame =quiet:phrase =report-setup:few =set-units:S1
-=set-units:few =shift-serving:some along app aunties bailed buy buzz cast checked chemo company
-continue crack crept drowning eat eye frenching girl girlfriend hate heavens herbs intolerant
-kev law leaving leftovers mad missed mistake month notify oil opened picked range rather reason
-reminders required reset roots scrubbed sec shout smelling speak stage stepping store tented
-themselves throat ticked wants weak wise wrong ~,_because ~,_mine ~,_so ~,_will ~._what ~K_d
-~K_or ~O_all ~O_that ~P_took ~P_who ~S_for ~U_up ~U_we ~V_t ~V_their ~after_all ~all_over ~all_they
-~already_K ~am_d ~any_K ~are_here ~be_in ~before_, ~c_will ~d_U ~d_for ~do_we ~does_that ~from_V
-~from_this ~get_here ~has_$ ~is_. ~is_U ~it_down ~it_go ~it_should ~it_so ~like_to ~must_V
-~n_in ~no_$ ~not_on ~now_it ~now_what ~ok_what ~on_me ~on_or ~over_to ~put_a ~so_i ~than_i
-~that_from ~that_went ~this_out ~this_up ~to_my ~up_by ~up_from ~us_O ~us_a ~us_do ~us_now
-~we_go ~went_in ~yes_do ~yes_so ~yet_i ~yet_to ~you_no ~you_what
-14 #frame:few =add-hands:S2 =ask-guests:S0 =ask-how:S2 =ask-how:frame =ask-options:guess =ask-plan:frame
-=ask-plan:most =choose:S3 =help:S2 =help:phrase =pause:phrase =report-guests:S3 =report-setup:S2
-=running-behind:S2 =undo:some afresh aim asking bang beauty begun blade breath brought changed
-control dentist doneness em extra fat frail fridge grams grated guest hang keeps killed kip
-label lads marks menu mo muffin nipping nora nudged parked pepper phone pouring prime quick
-real remind removed rid righto rosemary sage setting softening squeamish stands suggest tap
-thinking thyme timers tongs tripped un veggie whipped ~._K ~K_have ~K_so ~O_d ~P_do ~P_down
-~U_done ~V_after ~V_if ~^_for ~^_g ~^_still ~a_n ~all_of ~am_here ~any_other ~be_done ~because_it
-~been_put ~c_S ~d_. ~down_d ~for_? ~goes_over ~gone_, ~gone_from ~has_V ~have_a ~here_now ~how_can
-~how_we ~i_had ~in_all ~is_and ~is_w ~it_to ~me_U ~n_it ~n_there ~n_with ~no_how ~not_put ~now_t
-~out_since ~said_$ ~say_it ~says_t ~says_w ~second_, ~t_U ~take_$ ~that_can ~that_n ~then_a
-~till_the ~to_no ~us_K ~us_n ~w_with ~what_$ ~where_do ~where_i ~why_am ~why_so ~will_go ~will_you
-~y_.
-15 =ask-plan:S2 =ask-substitute:guess =ask-why:some =cook-away:all =cook-away:few =note-guest:S3
-=report-out:frame =undo:guess bairns batter boneless carved cauliflower chopping cope exactly
-eyes feeding gave grace hon hood juice kids lowered needed nip olive person pete right salted
-screaming seasoned shellfish something spot strike stuck supper switched tie tied twins wine
-~,_$ ~K_done ~K_i ~U_d ~V_hers ~V_how ~V_would ~^_all ~after_$ ~after_i ~already_n ~are_a ~c_i
-~does_V ~does_this ~down_c ~for_this ~for_to ~go_for ~has_U ~i_never ~is_when ~it_do ~it_the
-~it_y ~it_you ~like_we ~me_d ~n_d ~n_has ~n_i ~n_so ~not_? ~not_gone ~ok_i ~on_. ~on_to ~says_to
-~since_c ~so_put ~that_i ~that_was ~there_V ~there_a ~up_when ~up_where ~we_at ~we_can ~we_going
-~when_can ~when_do ~why_does ~why_must ~yes_go ~you_K
-16 =add-hands:S1 =ask-options:some =correct:all =correct:guess =deny:all =lack:all =report-guests:all
-=report-started:to-step allergy almost beast chuck cooker crumble dare great ill looks makes
-mash months needle peeling pulling rise serve simmering story suggestions transplant trussed
-voted washed while works ~,_by ~._i ~K_if ~U_how ~^_have ~^_off ~^_to ~all_n ~all_that ~are_n
-~at_$ ~at_all ~at_what ~be_d ~do_in ~for_him ~for_how ~for_now ~going_up ~gone_V ~i_S ~is_already
-~is_my ~like_it ~me_what ~n_this ~n_where ~off_it ~still_$ ~this_at ~w_. ~was_that ~we_on ~what_does
-~what_i ~where_should ~why_K ~why_n ~yes_$ ~you_for
-17 =ask-amount:guess =ask-how:guess =ask-plan:S1 =ask-plan:some =ask-safety:S0 =ask-safety:frame
-=help:most =report-trouble:frame =set-timer:few =set-timer:frame =watch:S1 ages bloody boned
-change correct fed final hovering ignore jus latest neighbours part preheat rosy seared such
-texted trivet truss ~!_! ~,_thanks ~,_would ~K_already ~P_at ~S_i ~V_about ~am_out ~by_c ~down_yet
-~for_P ~for_us ~n_still ~not_what ~off_to ~on_for ~other_O ~out_yet ~us_. ~with_my
-18 <t:80> =ask-time-left:guess =report-not-done:all blackout boots clean countdown horses less
-pardon passed searing tenderised tough tying warm ~,_too ~K_till ~O_but ~^_had ~her_out ~how_does
-~is_off ~it_for ~n_my ~not_i ~out_now ~till_i ~w_all ~was_not ~we_still ~which_O
-19 =pause:some boyfriend explain far kosher stock things tick winning ~P_was ~S_out ~do_that
-~i_say ~in_yet ~me_of ~no_do ~so_$ ~so_that
-20 =ask-next:S2 =report-not-done:to-confirmation flu invited pregnant reckon teaspoons tins
-wee ~V_into ~and_on ~c_now ~d_too ~have_i ~not_we ~where_we ~why_that
-21 =affirm:most =lack:S3 duty wife ~that_the ~took_it
-22 =ask-options:S1 =resume:guess =resume:most ~will_take
-23 ~are_S ~why_not
-24 =affirm:guess =ask-status:most =resume:all
-25 =start-over:S0 ~yes_that
-27 =ask-why:few`;
+-22 =report-trouble:guess ~more_O ~some_more
+-21 =emergency:S0 ?talk6 fair
+-20 =courtesy =courtesy:phrase =emergency:guess ?talk5 ?talk7 pages restaurant wedding ~,_a
+~^_her ~with_U
+-19 #words0 draw group ~,_after ~,_put ~K_say ~O_had ~^_$ ~get_down ~like_mine ~you_get ~you_to
+-18 =courtesy:S0 counted loo poor ~,_here ~,_you ~any_O ~going_, ~here_we ~my_S ~n_all ~that_will
+~you_done
+-17 #heard0 =courtesy:some =set-guests:guess =set-serving-time:S2 asked drinking eights jumper
+mine morning neighbour question remember smoking tooth ~,_your ~?_it ~U_P ~V_she ~V_y ~and_got
+~and_still ~for_you ~is_for ~n_n ~no_i ~that_down ~the_y ~what_they ~why_is ~you_on
+-16 <y> apparently cats day deck dress level number park pin roll sandwiches shoe speaker sun
+week ~,_with ~P_this ~and_that ~at_, ~at_K ~hers_at ~i_P ~is_why ~let_it ~not_that ~thanks_P
+~that_O ~to_him ~went_O ~went_to ~y_U ~you_i
+-15 <n:40> =deny:some =emergency:all =emergency:few ?heard0 believe blight box caravan career
+daddy due fancy hello judges ladder linda moved pub pudding rice small starter swears swimming
+tender whoever yours ~,_ours ~,_says ~K_y ~O_like ~U_out ~U_till ~^_shall ~after_you ~goes_,
+~i_$ ~n_then ~n_w ~on_U ~out_in ~say_K ~says_here ~shall_we ~that_U ~that_to ~then_the ~there_you
+~they_O ~they_put ~this_for ~who_V ~y_and ~y_we ~you_n
+-14 <n:200> =acknowledge =choose:S2 =choose:guess =courtesy:S1 =report-reading:to-reading =start-over:S1
+=undo:frame ?talk4 barbecue booked chairs couch cupboard dollars dublin frying goals hair holidays
+lady large lives loud lovely meeting mortgage never owe parking petrol pressure queen speaking
+talks teacher thousand window work years ~!_did ~,_off ~,_who ~?_is ~?_the ~?_yes ~K_never
+~O_! ~O_to ~O_y ~^_he ~am_done ~am_the ~and_by ~and_not ~c_w ~do_my ~done_it ~get_there ~got_n
+~his_O ~may_$ ~n_over ~not_you ~on_, ~one_, ~over_that ~second_on ~tell_them ~them_about ~there_yet
+~to_a ~were_n ~yes_a ~yes_i ~you_should ~your_K
+-13 #O3 #heard3 =acknowledge:S0 =acknowledge:phrase =add-hands:S3 =affirm:S3 =report-out:S2
+?talk8 bathroom birth blue born carvery ella ends except film fixed goalie gorgeous he heating
+loads lows machine outside page paid pass phoenix picking pie taking taxi these third touch
+try vet wonder yourself ~,_and ~._U ~._your ~?_U ~K_about ~O_they ~P_did ~P_for ~S_, ~U_get
+~U_n ~V_first ~am_n ~can_P ~did_you ~do_if ~does_O ~gone_out ~her_and ~in_these ~my_first ~n_would
+~says_d ~she_V ~that_it ~the_U ~then_we ~this_the ~was_S ~you_$ ~you_U ~you_like ~yours_V
+-12 =ask-options:frame =cancel-timer:guess =choose:most =describe-roast:to-reading =resume:some
+=shift-serving:S3 ate boiling breaking channel chef damp essay feeling found grab hi hide lights
+magazine manager meter music nose pizza politics pool pumpkin radio rain row salmon scary sends
+sent service shot sold spain tea text wanted your ~!_get ~!_i ~!_you ~,_say ~,_she ~,_their
+~?_that ~K_P ~K_was ~O_out ~O_says ~P_never ~U_after ~U_to ~all_done ~are_about ~at_P ~could_be
+~d_S ~does_a ~does_he ~get_a ~get_your ~had_K ~have_another ~have_done ~he_does ~he_put ~her_$
+~her_P ~him_, ~it_goes ~it_when ~mine_i ~n_as ~n_from ~n_or ~never_got ~not_so ~our_U ~put_your
+~said_to ~says_$ ~says_take ~she_did ~since_O ~still_, ~there_$ ~there_was ~they_were ~to_us
+~took_us ~was_d ~was_i ~were_at ~you_have ~your_V ~your_go
+-11 #guess:S3 =correct:S3 =deny:S3 =emergency:S2 =note-guest:to-reading =report-not-done:few
+=report-reading:S2 =report-trouble:S3 =set-serving-time:S1 =set-timer:guess ?heard0:guess ?heard3:guess
+argument bacon breakfast bus charge chestnuts clutch dishwasher dusted excuse gingerbread highs
+jack legs march office porridge post remove road roof see seriously shuts sleep starts steak
+sugar thumb weather weighs white wifi young yourselves ~K_he ~O_O ~O_said ~U_you ~^_these ~^_those
+~^_why ~about_to ~and_go ~at_U ~c_but ~c_if ~c_y ~d_! ~d_a ~did_it ~from_O ~go_and ~got_$ ~had_V
+~he_has ~him_$ ~him_n ~i_like ~in_on ~is_down ~is_his ~is_never ~it_! ~it_too ~me_up ~mine_V
+~more_than ~n_was ~n_when ~never_U ~not_it ~off_V ~on_P ~on_in ~or_the ~out_U ~out_by ~over_,
+~said_no ~said_the ~she_said ~so_how ~tell_P ~these_K ~they_U ~they_had ~this_U ~to_w ~took_d
+~up_in ~was_w ~we_U ~when_did ~who_did ~yet_, ~yet_? ~your_S
+-10 #expecting:false:few =ask-status:S2 =correct:few =correct:some =lack:to-confirmation =repeat:guess
+=report-out:guess =report-started:S3 =report-trouble:few =set-guests:to-guests =undo:few afraid
+asleep baker bottles bridge choosing coach college crying died divorce dollar door every flight
+fourth gran grandad her kick lift load look lounge may milk nana notice oh party potato quiet
+reduced sausage scored season served sister song surgeon towels worth you ~!_no ~,_did ~,_have
+~,_let ~,_never ~,_that ~,_then ~K_did ~K_she ~O_i ~O_n ~O_took ~O_we ~O_your ~P_i ~P_said
+~P_you ~S_would ~U_? ~U_in ~U_now ~U_there ~U_would ~^_second ~^_too ~after_the ~am_never ~and_let
+~and_some ~and_you ~are_for ~at_your ~been_K ~been_c ~before_V ~could_have ~did_the ~done_,
+~done_the ~down_now ~got_more ~his_U ~how_did ~is_yours ~it_already ~it_by ~like_$ ~me_, ~my_O
+~n_P ~n_U ~n_till ~n_to ~of_a ~on_his ~other_$ ~out_V ~out_there ~over_at ~put_out ~put_you
+~says_S ~so_his ~than_me ~thanks_$ ~the_O ~them_$ ~to_the ~were_d ~when_the ~where_is ~will_U
+~yes_, ~yes_P ~you_are ~you_do
+-9 <t:200> =acknowledge:S3 =acknowledge:all =acknowledge:few =add-dish:S3 =affirm:few =deny:frame
+=emergency =report-not-done:S2 added again allergic allowed banana beat big biscuit boat boiler
+broken caller capital carol chefs cloudy colour contestants cost cut did drawer dum episode
+even goal grill him homework honestly hot hours kickoff line lisbon million mooing mummy online
+points prices quite raining say scallops seat she shoulder team thanks used who ~,_said ~?_can
+~K_a ~K_you ~O_$ ~O_at ~O_does ~O_got ~O_were ~P_$ ~P_K ~P_let ~P_we ~S_? ~S_there ~U_$ ~U_U
+~V_him ~^_his ~and_do ~and_in ~another_O ~are_at ~are_d ~are_there ~are_these ~at_my ~be_the
+~before_$ ~c_as ~can_i ~d_? ~do_they ~done_yet ~first_and ~for_U ~for_me ~from_there ~go_,
+~he_U ~he_is ~i_will ~if_n ~in_his ~in_your ~is_about ~is_this ~is_your ~it_a ~it_i ~it_over
+~it_took ~like_that ~me_with ~mine_in ~n_O ~n_are ~now_i ~off_at ~off_you ~other_V ~our_O ~put_me
+~she_took ~should_get ~so_for ~take_a ~that_S ~the_n ~the_one ~there_, ~there_any ~they_did
+~those_K ~to_your ~up_with ~we_had ~went_off ~would_V ~y_$ ~y_V ~yes_! ~yes_V ~you_, ~you_up
+~your_O ~your_P
+-8 =affirm:S1 =ask-next:S1 =ask-options:S3 =ask-status:S3 =ask-status:frame =emergency:some
+=help:S1 =report-reading:S3 =set-doneness:frame =undo:S2 across army baby bags bank beta cap
+careful club crispy cuts da delicious fall fryer funnier greenhouse june lock mum myself nav
+our ours paper percent price queue read recipe rewind ring room rung rupees sat secret shade
+sirloin spell spud suitcase ugh walks zip ~!_that ~,_all ~,_his ~,_must ~,_no ~,_y ~,_yours
+~?_how ~K_me ~O_a ~O_have ~O_it ~O_on ~P_, ~P_got ~S_him ~S_me ~V_S ~V_was ~^_our ~^_so ~after_that
+~an_O ~and_if ~are_you ~as_c ~be_c ~but_it ~but_she ~by_y ~can_U ~d_at ~d_would ~did_$ ~done_and
+~for_c ~going_$ ~going_off ~have_this ~have_to ~he_O ~her_K ~here_if ~hers_in ~him_at ~i_could
+~i_do ~if_the ~in_U ~in_since ~into_a ~is_it ~is_so ~it_c ~it_done ~it_on ~me_about ~must_U
+~n_a ~n_c ~not_for ~not_go ~not_like ~of_you ~off_a ~on_i ~one_was ~out_a ~out_for ~said_d
+~said_that ~say_$ ~she_has ~she_still ~she_would ~tell_him ~then_he ~these_V ~up_if ~was_like
+~we_could ~we_did ~we_went ~went_V ~where_are ~where_the ~will_do ~will_they ~with_this ~you_must
+~yours_$ ~yours_now
+-7 #U2 <n:999> =affirm:frame =ask-how:some =ask-safety:guess =ask-substitute:S2 =cancel-timer:S2
+=courtesy:few =lack:frame =quiet:frame =set-doneness:S3 =set-guests:S3 =undo:S1 answer batteries
+bob calls changing chips choir come corkscrew corner darling expenses face find flip freezing
+front funny garden getting hall hand high home horse news next nothing rotten sheila shop swear
+theirs traffic turkey ways why ~,_O ~,_our ~,_there ~O_, ~O_her ~O_now ~O_would ~P_or ~S_O
+~S_off ~U_S ~U_do ~U_or ~U_was ~V_U ~V_does ~V_who ~^_am ~^_ours ~^_w ~^_where ~all_in ~already_?
+~am_still ~and_we ~any_V ~as_i ~at_you ~been_at ~c_about ~c_of ~c_put ~c_that ~d_of ~did_U
+~do_for ~do_mine ~first_, ~for_that ~get_it ~go_U ~gone_up ~got_my ~had_my ~have_an ~have_d
+~have_you ~he_V ~her_, ~here_V ~his_P ~i_can ~in_d ~in_here ~is_t ~it_n ~like_U ~like_an ~me_now
+~n_already ~n_and ~n_been ~n_can ~of_this ~ok_K ~on_her ~one_has ~one_with ~other_K ~ours_at
+~out_! ~out_c ~over_here ~over_there ~say_to ~she_will ~since_n ~still_does ~still_on ~than_the
+~that_is ~then_i ~then_she ~till_O ~too_K ~us_c ~w_? ~was_at ~was_n ~was_still ~when_$ ~which_S
+~would_take ~yours_is
+-6 ! #O1 #expecting:true:most #guess:all =deny:S1 =describe-roast:guess =drop-dish:some =help:guess
+=lack:S2 =lack:guess =resume:few =set-serving-time:guess ?heard0:phrase alarm bag calling card
+coats country cover curtains each fill goes hook iron january la last leeds lid mashed name
+needs over pavlova play plumber preheated run saw says shakes shopping sign skip sofa spelling
+standing stay staying stew temperature thread threw usual vents wash weeks whole wore ~,_,
+~,_can ~,_is ~,_now ~?_V ~K_from ~K_them ~O_will ~P_put ~S_what ~U_, ~U_all ~U_says ~V_O ~V_any
+~V_can ~V_had ~V_or ~V_other ~V_these ~V_your ~^_does ~^_they ~^_who ~ago_, ~all_i ~are_my
+~at_V ~c_what ~does_hers ~first_V ~for_O ~for_y ~had_it ~had_n ~have_had ~have_never ~he_S
+~he_never ~her_U ~here_is ~him_in ~how_do ~in_$ ~it_going ~it_take ~me_P ~me_when ~mine_out
+~more_, ~must_be ~n_not ~not_do ~or_is ~our_K ~out_K ~over_n ~put_my ~put_that ~say_, ~says_a
+~she_was ~so_. ~still_U ~take_O ~then_you ~this_is ~till_c ~to_O ~to_c ~w_, ~w_and ~we_, ~we_V
+~why_are ~with_O ~with_that ~you_will
+-5 #O2 #expecting:true:few #expecting:true:some #guess:S1 #guess:S2 =ask-amount:S1 =ask-amount:all
+=ask-guests:S1 =ask-safety:S1 =ask-temperature:S1 =ask-temperature:guess =ask-time-left:S1
+=ask-time-left:most =choose:S1 =quiet:S2 =report-done:S2 ?heard0:frame ?heard1:guess ?heard5:guess
+aunty average bedrooms best book bread but cake carpet carve cent classic cleaning closed coming
+cooking council course date decent dryer e everywhere football garage gate gone goose handle
+help hitting late leaves left leo likes made melt mother older people pick programme quarter
+radiator raw reindeer rent ribeye seen seville sick sit still stir stone sweet switch there
+they time toast truck warning yet ~,_V ~,_could ~,_ok ~,_on ~,_t ~,_to ~?_n ~K_his ~K_were
+~K_your ~O_and ~O_say ~O_was ~P_and ~S_K ~U_her ~U_us ~U_y ~U_your ~V_all ~V_my ~V_since ~V_you
+~^_out ~^_take ~^_the ~^_yes ~^_you ~a_K ~am_at ~any_U ~are_this ~at_c ~be_there ~c_your ~did_a
+~do_a ~do_n ~do_not ~does_your ~down_and ~first_was ~for_V ~for_your ~goes_off ~has_a ~has_not
+~have_gone ~he_can ~he_says ~him_out ~his_K ~i_? ~in_n ~is_S ~is_all ~is_d ~it_at ~it_out ~it_says
+~me_i ~mine_$ ~mine_was ~more_K ~n_? ~n_S ~n_for ~never_V ~no_O ~now_K ~now_on ~of_V ~of_here
+~off_is ~other_one ~out_? ~say_when ~she_c ~should_take ~so_c ~some_O ~still_S ~still_in ~take_it
+~take_your ~tell_her ~that_for ~the_second ~them_in ~there_were ~too_$ ~too_U ~up_V ~up_till
+~us_on ~who_was ~why_. ~would_you ~you_in ~you_take
+-4 #P2 <t:100> <t:40> <t:550> =ask-how:phrase =ask-why:S1 =drop-dish:S3 =quiet:most =report-oven:guess
+=report-started:few =set-doneness:few =set-serving-time:few =start-over:all =undo:guess =undo:most
+?heard1:frame ?heard2:frame ?heard2:guess ?talk3 add another apple ask b break burn burned
+bye call called carry chemist chicken chill climb cup cutting days dish does done drop drummers
+easter get grey half his hotel kettle kitchen knee lands lemon letters lords marco marcus maths
+meet microwave minister nursing other pay penalty pies pipers place remote rest robot roundabout
+set shift sides slice spoon starting through too tumble turn use waiter was way weekend weighed
+~,_U ~,_like ~,_second ~,_should ~K_got ~K_one ~K_still ~K_to ~O_K ~O_are ~O_down ~S_$ ~S_before
+~S_down ~U_me ~U_off ~V_are ~V_for ~V_off ~V_there ~V_went ~^_d ~^_of ~^_she ~^_their ~^_when
+~a_P ~and_he ~are_all ~at_a ~be_a ~been_O ~by_the ~c_c ~c_says ~could_V ~do_V ~got_her ~he_goes
+~he_must ~he_was ~her_the ~here_already ~him_off ~how_to ~how_was ~in_O ~in_that ~is_K ~is_another
+~is_c ~is_going ~is_mine ~is_still ~let_him ~me_on ~n_, ~no_S ~now_? ~now_for ~of_c ~off_$
+~ok_U ~on_and ~on_your ~one_$ ~other_U ~out_and ~out_of ~over_$ ~said_it ~second_$ ~should_K
+~take_these ~tell_your ~that_ok ~their_O ~then_, ~these_O ~they_get ~this_, ~to_tell ~took_a
+~took_out ~us_$ ~w_$ ~was_V ~we_O ~we_should ~when_does ~will_c ~with_him ~would_K ~you_P ~you_did
+~you_say
+-3 #U3 #guess:most #guess:some #words12 #words7 <n:12> <n:300> =ask-amount:S3 =ask-shopping:guess
+=ask-status:some =ask-why:S2 =cancel-timer:S1 =cancel-timer:most =emergency:phrase =report-not-done:S0
+=report-not-done:phrase =report-oven:frame =report-setup:frame =report-trouble:S2 =resume:S0
+=set-doneness:S1 =set-guests:some =shift-serving:S1 =shift-serving:most ?heard2 any belt bowl
+boy burnt butcher cards catch caught chair cheap coast count cow craic delayed duck eats family
+fish given ham happy judge lbw leather listen lived many marathon marriage married night nursery
+options order pair password pat peel peru plus point prep put ref rough said second side soda
+street takeaway tank then though top towel understand undo watching welcome yards yes ~,_he
+~,_we ~?_and ~K_that ~O_is ~O_or ~U_as ~V_K ~V_another ~V_down ~V_in ~V_n ~V_no ~V_they ~V_this
+~V_too ~V_up ~V_us ~^_and ~^_my ~^_that ~^_your ~all_, ~an_K ~and_a ~and_all ~and_so ~and_take
+~and_then ~are_the ~before_n ~by_V ~c_at ~c_in ~c_is ~c_the ~d_, ~d_and ~did_he ~do_it ~do_to
+~down_$ ~down_for ~down_to ~for_the ~going_on ~he_K ~he_say ~here_i ~how_are ~how_is ~in_?
+~in_S ~in_c ~is_any ~is_not ~it_S ~like_my ~n_here ~n_the ~of_the ~off_, ~on_V ~on_since ~one_more
+~or_U ~put_it ~she_U ~so_and ~some_K ~take_V ~that_P ~that_at ~the_other ~they_K ~they_V ~they_say
+~till_n ~to_have ~us_at ~was_K ~what_would ~what_you ~when_i ~why_do ~will_be ~with_your ~would_O
+~y_? ~you_can ~you_would
+-2 #P1 #U1 #frame:S2 #heard2 =ask-status:all =ask-why:all =choose =correct:S1 =emergency:S3
+=lack:some =pause:frame =report-guests:S2 =report-reading:S1 =set-doneness =set-doneness:most
+=set-guests:S1 =set-serving-time:some =set-timer:S2 =skip-step:S2 ?heard1 ?heard1:phrase ?heard4:guess
+?heard6:guess ahead all alone an and awful beer bins blanket boss bucket burning cancel chapter
+chin crisp curry dear doctor down dry else end exit expecting finn foot for gluten guests halfway
+hands heavy hers honest husband island laundry loose lot men nice no notch once or platform
+previously pull quid reads rising rush screen send shelf shirt showing since socks stays takes
+that times to weigh yaar yesterday ~,_an ~,_g ~,_go ~,_i ~,_in ~K_at ~K_in ~K_into ~K_since
+~K_up ~O_from ~O_him ~O_of ~O_she ~P_have ~P_n ~P_would ~S_at ~U_O ~U_got ~U_his ~U_over ~V_goes
+~V_is ~^_no ~^_tell ~^_this ~and_i ~been_taken ~c_$ ~c_a ~can_tell ~did_ours ~did_too ~do_O
+~do_this ~do_you ~does_the ~done_you ~down_? ~go_to ~gone_and ~gone_in ~has_been ~have_K ~have_all
+~he_said ~he_will ~her_V ~i_O ~i_said ~in_a ~in_may ~in_this ~is_n ~is_was ~is_what ~it_, ~it_does
+~n_! ~n_he ~n_y ~no_c ~no_more ~no_you ~not_a ~not_get ~not_the ~of_your ~on_it ~one_is ~or_not
+~said_never ~said_she ~second_O ~she_says ~tell_the ~that_one ~then_it ~there_? ~these_c ~they_took
+~those_V ~up_, ~up_on ~us_it ~was_a ~was_t ~was_the ~went_out ~what_a ~what_can ~would_have
+~yes_we ~you_had
+2 #U0 #frame:S1 #frame:S3 #frame:most #phrase:S1 #words5 <n:80> =affirm =affirm:phrase =ask-amount:few
+=ask-amount:some =ask-guests:some =ask-next:phrase =ask-plan:S0 =ask-substitute:most =ask-time-left
+=cancel-timer:all =describe-roast =help:all =lack:most =note-guest:most =pause:guess =pause:most
+=repeat =report-oven:S1 =report-reading =report-reading:frame =report-setup:most =report-started:S1
+=running-behind:all =running-behind:some =set-doneness:guess =set-serving-time:phrase =set-serving-time:to-serving-time
+=shift-serving =shift-serving:frame =shift-serving:phrase =start-over:most =start-over:phrase
+=undo ?heard4:frame ?heard8:guess actual altogether am anything arrived as away bad basting
+bath battery beautifully before both button cancelled cool dan dishes drinks drive empty ever
+fewer fine finish finished first forks full gin give heard held hits i instructions jess knife
+leave list little mate medium might missus more moving nail near not of off old pan plan popovers
+rang reach reached repeat rub sack sauce saving serving shape shush single someone sounded
+stairs status tablets target teddy tell this timer tonight wait when ~,_do ~,_if ~,_still ~,_the
+~,_when ~?_i ~K_after ~K_all ~K_going ~K_has ~K_is ~K_took ~K_went ~K_with ~O_? ~O_over ~O_then
+~S_! ~S_since ~S_was ~U_down ~U_for ~U_my ~U_the ~V_because ~V_been ~V_but ~V_her ~V_over ~V_than
+~V_that ~V_the ~^_V ~^_after ~^_let ~a_d ~a_no ~ago_V ~already_V ~and_P ~and_his ~and_how ~and_n
+~and_out ~as_a ~at_the ~been_U ~been_out ~but_n ~c_? ~c_they ~c_you ~can_do ~could_O ~does_not
+~for_my ~from_K ~get_the ~go_V ~got_no ~had_a ~have_no ~here_? ~here_for ~here_the ~i_am ~i_have
+~i_still ~if_we ~if_you ~in_as ~in_our ~in_with ~is_V ~is_at ~is_like ~is_put ~it_if ~let_the
+~like_K ~me_done ~me_n ~more_will ~my_U ~n_V ~n_of ~not_V ~not_there ~now_you ~of_my ~of_them
+~off_K ~off_O ~off_now ~ok_? ~on_n ~on_this ~out_$ ~second_? ~should_do ~so_S ~so_go ~so_let
+~still_ok ~take_that ~thanks_. ~the_in ~their_K ~them_V ~took_S ~up_P ~up_at ~us_and ~was_it
+~we_are ~we_get ~we_have ~were_U ~were_all ~what_, ~what_P ~what_V ~what_are ~what_is ~which_V
+~with_the ~yet_$ ~you_? ~you_the
+3 #K1 #K2 #K3 #O0 #frame:S0 #guess:few #phrase:some #words4 <d> <t:300> =add-dish:guess =add-hands:most
+=affirm:S0 =affirm:S2 =affirm:to-confirmation =ask-how =ask-options:most =ask-shopping:all
+=ask-temperature:few =ask-time-left:all =ask-time-left:frame =ask-time-left:phrase =correct
+=describe-roast:phrase =drop-dish =lack =lack:S0 =lack:few =note-guest:S0 =repeat:S2 =report-done:S0
+=report-done:S3 =report-oven:all =report-reading:phrase =resume =set-doneness:all =set-guests
+=set-guests:to-roast =set-serving-time:most =set-serving-time:to-roast =set-timer =set-timer:all
+?heard4 adding already anyway anywhere bird by cheese christmas clock colander cook core could
+creamed crowd dried eating either extractor feet flat flicked glazed golden goodness gravy
+handful have helps land love match minimum note open parcel parents picture popped pork potatoes
+powder present problem regular runs sake sense shoes simplify somewhere sour sous start station
+stop sure till tray update upside walk what word ~,_K ~,_done ~,_first ~,_over ~._no ~K_. ~K_for
+~K_of ~K_on ~K_out ~K_shall ~K_there ~K_too ~K_would ~O_U ~O_off ~S_c ~U_by ~U_when ~U_with
+~V_get ~V_some ~V_w ~V_with ~^_as ~^_do ~^_will ~about_$ ~about_with ~after_V ~after_this ~all_taken
+~already_$ ~and_it ~are_$ ~are_. ~are_going ~as_the ~at_n ~at_this ~be_, ~be_? ~be_O ~be_V
+~be_at ~been_done ~before_. ~by_d ~c_K ~c_V ~c_and ~c_up ~d_not ~d_on ~done_by ~for_$ ~from_U
+~from_c ~get_U ~go_off ~got_a ~got_for ~have_O ~have_it ~how_would ~i_V ~i_let ~if_that ~in_at
+~in_it ~in_the ~in_when ~is_$ ~is_done ~is_her ~is_over ~is_up ~it_and ~it_from ~it_in ~it_like
+~it_now ~it_was ~me_K ~me_that ~me_the ~me_to ~my_K ~n_down ~never_K ~never_a ~no_the ~not_at
+~off_for ~on_at ~on_we ~on_you ~our_V ~out_at ~out_the ~over_a ~says_, ~second_V ~should_the
+~so_O ~take_K ~taken_their ~that_K ~that_in ~their_V ~this_K ~to_U ~us_, ~w_n ~was_in ~we_got
+~what_could ~when_it ~with_it ~y_at ~you_. ~you_about
+4 #S3 #expecting:false:some #frame:some #phrase:S2 <n:150> <n:25> =add-dish:frame =ask-how:S0
+=ask-next =ask-next:some =ask-safety:all =ask-substitute =ask-substitute:S3 =ask-temperature:all
+=ask-time-left:S0 =cancel-timer =choose:some =cook-away:guess =describe-roast:S3 =describe-roast:all
+=note-guest:few =pause:all =quiet:S0 =repeat:S0 =report-done =report-done:all =report-done:phrase
+=report-not-done:most =report-out =report-out:few =report-out:some =report-oven:S0 =report-reading:some
+=report-started:guess =running-behind:guess =running-behind:phrase =set-doneness:some =set-guests:S0
+=set-serving-time:S3 =set-serving-time:frame =skip-step:S0 =skip-step:few =skip-step:some =watch:frame
+=watch:some ?heard3:phrase ?heard5 ?talk2 about absolutely anymore babysitter bear between
+bluetooth building bung c center centre choose clue consider correction cranked creme cry daughter
+decided deep driving early feel fierce fix flame fraiche freeze french go god grain grand grandmother
+grandpa granny holding holler hungry idea instant-read into jar ji latter leaving lumpy lying
+malt maria matter middle minds mixer nobody none oven packet piece rare ray reminds rested
+separator shed sheet sherry shouting sir sounds sprout staring thickest ticking together tom
+uncle upstairs vinegar wake which wins wireless yogurt ~,_P ~,_S ~,_or ~?_no ~K_$ ~K_V ~K_my
+~K_now ~O_. ~O_in ~P_U ~P_does ~P_says ~P_so ~P_up ~S_do ~S_you ~U_. ~U_about ~U_on ~U_took
+~V_ago ~V_an ~V_before ~V_it ~V_said ~V_says ~V_should ~^_S ~^_but ~^_on ~^_say ~^_was ~all_$
+~all_we ~am_off ~and_O ~and_S ~be_$ ~be_here ~because_of ~by_O ~by_now ~c_d ~c_it ~c_or ~c_to
+~can_go ~d_K ~done_U ~done_with ~g_$ ~g_, ~get_K ~get_from ~gone_O ~got_U ~have_V ~have_been
+~here_U ~his_S ~how_c ~i_after ~i_go ~i_must ~i_took ~i_would ~in_and ~into_it ~is_in ~is_on
+~it_V ~it_be ~it_must ~n_K ~n_at ~n_off ~no_V ~not_, ~not_let ~now_$ ~now_at ~of_his ~ok_that
+~out_, ~out_d ~put_the ~said_. ~say_V ~so_V ~so_he ~so_it ~so_you ~than_n ~that_. ~the_first
+~the_go ~them_out ~there_in ~they_are ~this_$ ~till_it ~till_y ~to_? ~to_P ~to_V ~to_g ~too_.
+~us_for ~us_not ~w_c ~w_of ~was_O ~we_put ~went_on ~went_up ~when_we ~will_not ~with_them ~would_U
+5 #expecting:false:all #expecting:false:most #heard1 #words3 <n:100> =add-dish:all =add-dish:most
+=add-dish:some =ask-how:all =ask-next:frame =ask-options:S0 =ask-safety:phrase =ask-shopping
+=ask-shopping:S0 =ask-status =ask-substitute:all =ask-temperature:S0 =ask-temperature:most
+=ask-temperature:phrase =ask-temperature:some =choose:phrase =describe-roast:S1 =drop-dish:S2
+=help:few =help:most =note-guest =note-guest:S1 =note-guest:phrase =note-guest:some =quiet
+=repeat:all =report-guests:frame =report-guests:guess =report-guests:most =report-oven =report-oven:some
+=report-started =report-trouble =running-behind =running-behind:S1 =set-units:S0 =skip-step:to-step
+=watch:S0 ?heard5:phrase above be beginning bin birthday broke cat checking conventional convert
+dead degrees dine doing everything fast ferry fever flames food forever from gets hard heading
+heads hear heat ingredients knock lay lucy make margarine mass message nan nearly now parsley
+peeled pink pop processor pulled quantity rack reheat rolled round ruin seats shallots shows
+sleeping slide smoke tablespoon tin told train twine type units us vegan washing weights whisk
+yell zero ~,_before ~,_how ~,_w ~._V ~._why ~K_K ~K_O ~K_U ~K_and ~K_be ~K_it ~O_after ~P_she
+~S_as ~S_ok ~S_on ~U_! ~U_at ~V_a ~V_could ~V_did ~V_me ~V_out ~V_second ~V_so ~^_a ~^_in ~^_n
+~^_put ~^_with ~a_y ~after_we ~am_U ~am_going ~am_in ~and_c ~and_put ~another_V ~are_c ~as_U
+~as_of ~be_K ~be_my ~been_S ~by_a ~c_like ~can_K ~d_ago ~d_i ~did_not ~do_K ~do_be ~do_i ~do_now
+~down_the ~down_with ~first_K ~for_S ~for_another ~for_it ~for_those ~get_O ~go_. ~go_O ~go_from
+~goes_in ~going_O ~gone_for ~have_not ~he_got ~her_S ~him_. ~how_U ~how_the ~i_be ~i_put ~if_there
+~in_my ~in_now ~is_a ~is_how ~is_now ~it_K ~it_d ~it_or ~like_, ~like_S ~like_V ~me_a ~me_out
+~more_V ~more_are ~my_c ~n_$ ~n_tell ~not_c ~not_out ~of_O ~one_you ~or_what ~out_. ~out_what
+~put_d ~put_in ~she_does ~since_U ~since_the ~still_at ~still_c ~take_this ~them_, ~then_U
+~till_K ~to_K ~to_me ~to_this ~up_$ ~up_as ~up_now ~up_the ~us_get ~we_said ~we_took ~were_O
+~what_am ~what_did ~what_goes ~what_to ~where_did ~will_an ~will_the
+6 =add-dish =add-hands =affirm:all =ask-amount:most =ask-next:few =ask-options:all =ask-status:S0
+=ask-status:S1 =ask-status:guess =ask-substitute:some =ask-temperature =ask-why:S0 =choose:all
+=correct:S0 =drop-dish:frame =help =help:some =pause =quiet:all =quiet:few =repeat:few =repeat:most
+=report-done:guess =report-not-done:frame =report-oven:S2 =report-oven:most =report-reading:S0
+=report-setup:some =report-started:S0 =report-started:all =report-started:most =report-started:phrase
+=report-trouble:S0 =running-behind:few =set-doneness:S2 =set-guests:all =set-guests:few =set-method:S1
+=set-method:all =set-timer:S0 =set-timer:some =skip-step:all ? ?heard4:phrase ?heard7:guess
+after ago appointment arriving backs beautiful beep behind bigger blank blast bubbling bums
+butter carving coat complete completely cookies cream dauphinoise dave dental ditch double
+electric fell fella few fit flour grandma hanging hens herself horseradish hush instead job
+kindly lard laws letting lowest main manage mixed nagging need negative netted niece nor nuts
+odd offer ping plenty poked pounds practice press roasting root rubbed sam sea should shoved
+slow smell spinach table tailed thank tight today town tractor trussing trust typo very whacked
+whether wish yusuf ~,_but ~,_gone ~,_it ~._. ~._O ~._the ~K_are ~K_no ~O_P ~O_for ~O_goes ~O_t
+~O_you ~P_with ~S_U ~S_can ~S_has ~S_in ~S_n ~S_put ~S_so ~S_will ~U_does ~U_hers ~U_should
+~U_what ~V_by ~V_d ~V_going ~V_have ~V_till ~^_be ~^_can ~^_here ~^_ok ~^_there ~^_were ~about_the
+~ago_$ ~am_a ~am_all ~and_when ~are_in ~as_you ~at_g ~at_me ~be_with ~before_it ~c_how ~c_off
+~c_then ~can_not ~could_K ~could_do ~could_i ~d_$ ~d_are ~d_now ~do_, ~does_K ~done_V ~first_U
+~first_n ~from_n ~get_for ~go_K ~gone_$ ~gone_U ~got_here ~had_c ~has_no ~have_said ~have_taken
+~have_we ~his_V ~how_V ~how_i ~i_U ~i_on ~if_it ~in_. ~is_to ~it_U ~it_all ~it_as ~it_off ~like_the
+~me_at ~n_be ~n_go ~n_that ~n_we ~no_, ~no_not ~not_take ~not_they ~of_her ~of_now ~of_us ~ok_the
+~ok_to ~on_yet ~or_S ~out_with ~said_n ~say_a ~should_i ~since_d ~so_the ~t_. ~tell_me ~than_K
+~than_V ~that_$ ~that_, ~that_on ~the_K ~the_d ~they_, ~this_. ~this_O ~this_S ~this_d ~to_it
+~too_, ~up_? ~up_to ~us_d ~w_O ~w_V ~was_c ~what_should ~when_should ~why_can ~will_it ~would_S
+~would_i ~yes_or ~yet_V ~you_a
+7 #phrase:S0 #phrase:most <t:12> =add-dish:phrase =add-hands:frame =ask-amount:S2 =ask-next:to-step
+=ask-options =ask-plan:phrase =ask-safety:most =ask-shopping:most =ask-substitute:S0 =ask-substitute:few
+=ask-substitute:to-step =cook-away =cook-away:frame =correct:to-confirmation =deny:S0 =deny:few
+=have:all =have:most =repeat:phrase =report-guests:S1 =report-guests:few =report-out:phrase
+=report-oven:to-reading =report-reading:few =report-setup =report-started:some =set-guests:S2
+=set-method:few =set-method:frame =set-serving-time:all =set-timer:phrase =set-units:phrase
+=shift-serving:S0 =shift-serving:few =skip-step =watch:all ?heard6 alert aunt beeped begin
+below bits black bother business car care carrots carrying celsius clear cloves code commands
+cooked counting covered cracking crunchy earlier error faffing fingers flatmate floor frenched
+game gas ghee glasses granddad happening happens hats herb hit hotter inform itself kept kill
+later leave-in lent looked making market messages oiled ok onto patting pet probe pure resting
+reverse roar rolls roped same shove show stabbed starving stick sticker supposed swap taken
+tent theo thermometer think trick vegetable warming wire ~,_be ~,_they ~,_this ~,_was ~._n
+~?_S ~K_before ~K_can ~K_do ~K_here ~K_ok ~K_take ~K_we ~O_w ~O_with ~P_P ~P_in ~P_to ~S_from
+~S_now ~U_are ~U_it ~U_so ~U_than ~U_that ~V_already ~V_and ~V_do ~V_go ~V_mine ~V_still ~V_what
+~^_K ~^_U ~^_before ~^_c ~^_get ~^_now ~^_would ~about_that ~after_U ~after_a ~ago_. ~ago_and
+~all_? ~am_V ~am_after ~are_they ~be_an ~before_d ~but_the ~by_me ~by_n ~c_O ~c_are ~c_t ~c_this
+~can_c ~can_it ~could_we ~did_i ~do_the ~first_$ ~g_. ~get_to ~goes_out ~going_V ~going_for
+~got_d ~got_me ~has_had ~has_it ~has_t ~have_already ~have_c ~have_put ~him_to ~how_should
+~in_, ~in_y ~is_since ~is_too ~me_. ~me_if ~n_by ~n_have ~n_on ~not_S ~of_K ~of_w ~of_what
+~off_and ~off_in ~ok_V ~one_says ~or_V ~out_they ~second_from ~so_K ~some_U ~t_V ~take_them
+~taken_the ~tell_you ~the_c ~them_off ~them_on ~there_and ~there_are ~they_do ~to_that ~to_you
+~was_so ~we_be ~we_do ~we_up ~went_, ~what_? ~what_U ~what_have ~when_is ~when_will ~where_V
+~which_K ~who_can ~will_V ~will_we ~you_O
+8 =add-hands:few =ask-amount:S0 =ask-guests:phrase =ask-how:most =ask-next:S0 =ask-next:all
+=ask-options:few =ask-safety =ask-shopping:some =ask-time-left:few =ask-time-left:some =ask-why:guess
+=cancel-timer:S0 =cancel-timer:phrase =choose:frame =cook-away:some =describe-roast:some =help:S0
+=note-guest:all =pause:S0 =report-done:S1 =report-done:most =report-guests:some =report-oven:S3
+=report-oven:phrase =report-trouble:some =resume:S1 =running-behind:S0 =set-guests:frame =set-method
+=set-method:S0 =set-units:all =set-units:most =set-units:some =skip-step:most ?heard6:frame
+?heard6:phrase adults air alongside amazing amount assisted bean beef bought braised brussels
+butternut cooling dairy dark delete delivery dripping egg enamel everybody everyone fallen
+forget frozen good grams halal happen head include knowing life method motorway overview per
+planned plate possibilities rental rescue risen roaster sauces scissors slicing slipped so
+son soon sorry squash squeaky stove stuff toddlers turns volunteered whisking woke worse yoke
+~,_am ~,_as ~,_d ~,_from ~,_take ~,_what ~._$ ~._d ~K_does ~K_goes ~K_how ~K_n ~K_should ~K_w
+~K_when ~O_S ~O_them ~O_this ~S_does ~S_says ~U_a ~U_be ~V_theirs ~V_when ~V_why ~^_could ~^_says
+~^_since ~a_S ~a_c ~after_d ~ago_it ~all_U ~am_not ~am_on ~an_V ~and_now ~are_U ~are_not ~are_on
+~as_is ~as_it ~at_? ~be_U ~before_? ~before_we ~c_because ~c_do ~c_down ~c_out ~c_over ~could_you
+~d_before ~d_can ~d_n ~d_off ~d_or ~did_that ~do_c ~do_with ~down_is ~for_them ~from_me ~go_$
+~go_in ~goes_over ~gone_from ~got_S ~got_it ~got_that ~has_V ~has_me ~has_n ~has_to ~have_$
+~here_. ~here_it ~here_to ~how_am ~how_you ~in_V ~in_i ~is_with ~is_y ~it_O ~it_first ~it_ok
+~it_still ~it_up ~me_c ~me_in ~me_so ~me_till ~more_n ~n_but ~n_if ~n_like ~never_going ~no_U
+~no_second ~not_going ~now_. ~now_and ~now_n ~now_till ~now_we ~of_those ~off_. ~on_? ~on_a
+~on_g ~or_more ~our_S ~out_already ~out_it ~out_to ~over_to ~put_on ~second_U ~second_it ~should_be
+~so_why ~tell_when ~than_that ~them_down ~then_$ ~there_. ~there_another ~this_V ~to_do ~us_V
+~us_go ~us_have ~us_in ~what_do ~what_for ~where_to ~who_are ~why_V ~will_K ~will_that ~with_V
+~with_a ~would_be ~you_c ~you_put
+9 #expecting:true:all . <g> <t:25> =add-dish:S0 =add-hands:S0 =add-hands:some =ask-guests =ask-next:guess
+=ask-shopping:phrase =ask-time-left:S3 =cook-away:S2 =deny:guess =deny:to-choice =deny:to-confirmation
+=pause:S2 =quiet:S1 =report-guests =report-not-done:S1 =report-out:S0 =report-out:all =report-setup:S0
+=report-setup:phrase =report-trouble:S1 =report-trouble:most =report-trouble:phrase =running-behind:frame
+=set-method:guess =set-method:most =set-method:phrase =set-method:some =set-serving-time:S0
+=set-units =set-units:frame =undo:S0 =watch =watch:phrase ?heard8 ?heard8:phrase ?talk0 bare
+baste beg being ben bet bill bone bones boys brining brown bumped buttered buzz calibrate chopped
+completed counter counts cross current dialled dinner display earth eta evening forerib freezer
+friend fussy garlic glass gratin helping hendersons hole hop hope joint jump leftovers lie
+longer loosely meal meaning mouths much murder mute neighbors neither onions ounces packed
+pale peas persons plates position postpone pretend puddings putting reckons record remaining
+rib rope salad salting showed slices solid sooner sound steeping step steps tail talking teenagers
+their thick topped touches vegetables waiting won worried worry ya yank ye ~,_some ~K_? ~K_as
+~K_first ~K_go ~K_yes ~O_another ~O_can ~P_. ~P_on ~S_that ~S_your ~U_from ~U_has ~V_them ~V_took
+~V_were ~^_, ~^_going ~^_has ~^_some ~^_which ~a_w ~about_V ~after_it ~and_can ~and_took ~another_d
+~are_after ~are_already ~are_off ~as_my ~at_t ~be_on ~be_when ~been_n ~but_not ~but_why ~by_U
+~c_before ~c_by ~c_not ~can_be ~can_my ~d_down ~d_from ~d_is ~done_$ ~done_. ~down_n ~for_is
+~from_my ~from_now ~go_? ~going_to ~gone_to ~got_V ~got_in ~had_no ~had_the ~has_S ~has_the
+~have_n ~her_O ~here_and ~hers_, ~hers_V ~how_can ~how_it ~how_on ~i_should ~if_so ~in_her
+~into_the ~is_here ~is_there ~it_went ~me_and ~must_i ~my_P ~n_. ~n_in ~n_more ~n_who ~not_be
+~not_got ~not_now ~not_tell ~now_S ~of_d ~on_let ~on_then ~on_with ~or_a ~or_n ~say_. ~she_is
+~should_U ~still_K ~still_n ~that_a ~that_d ~that_yet ~then_O ~there_is ~they_will ~this_?
+~this_one ~to_take ~up_. ~up_U ~up_does ~up_for ~w_K ~we_will ~what_O ~what_all ~with_d ~with_their
+~would_c ~would_the ~yes_it ~you_tell ~you_were
+10 #phrase:all =add-hands:phrase =ask-guests:all =ask-plan:all =ask-plan:guess =choose:to-choice
+=cook-away:S1 =cook-away:phrase =describe-roast:to-roast =drop-dish:S1 =drop-dish:few =drop-dish:most
+=have =have:S0 =have:phrase =help:frame =lack:phrase =report-guests:phrase =report-not-done:guess
+=set-guests:most =set-guests:phrase =set-guests:to-confirmation =shift-serving:S2 =skip-step:phrase
+=start-over:few =undo:all ?heard7 ?heard7:phrase ?talk1 accidentally allergies also alternatives
+beans bench bit boil brother cabbage climbing coeliac cold conked convection cremated dentist
+doorbell ear edges element enough fahrenheit father feed flag floss forward free fuse groceries
+having hearing heavens hob huh ideas immune invite kevin killing know ladies lend lifted loin
+lower mad mint minutes mister napkins nowhere nudge oil overdone own parsnips peek places planning
+popping preheating properly push replace ribs ringing roughly rubbish salty scrap shops sing
+sizzling smelling snow spoons strong temple throw timeline tiny total turning uncovered under
+vegetarian walked walking wanting weird yorkshire ~,_will ~._w ~?_$ ~?_my ~K_! ~K_S ~K_our
+~K_will ~O_all ~O_c ~O_the ~O_up ~P_can ~P_took ~S_and ~S_for ~U_of ~U_who ~U_will ~V_. ~V_?
+~V_as ~V_c ~V_like ~V_our ~^_did ~^_done ~^_from ~^_me ~^_not ~^_t ~all_. ~all_K ~all_V ~and_U
+~and_my ~and_there ~and_what ~are_down ~at_that ~before_the ~c_me ~c_n ~c_with ~d_after ~do_.
+~do_about ~done_for ~down_a ~first_then ~get_here ~goes_$ ~going_as ~gone_d ~got_the ~have_any
+~have_theirs ~how_K ~i_was ~in_K ~in_all ~in_for ~in_some ~is_after ~it_has ~let_us ~me_$ ~n_about
+~n_because ~n_is ~n_there ~n_too ~no_? ~no_n ~not_K ~not_any ~of_S ~of_that ~off_my ~off_the
+~ok_it ~on_$ ~on_now ~one_V ~over_it ~over_the ~put_K ~says_U ~she_can ~she_goes ~should_it
+~so_, ~t_now ~t_on ~taken_it ~that_should ~they_said ~to_S ~up_by ~w_not ~was_U ~we_$ ~we_c
+~we_would ~were_not ~what_were ~when_d ~who_is ~with_$ ~with_S ~would_n ~would_say ~you_be
+~you_said
+11 #words1 =add-dish:few =add-hands:all =ask-options:S2 =ask-options:phrase =ask-plan =ask-substitute:S1
+=ask-why:frame =cancel-timer:few =note-guest:frame =quiet:phrase =report-guests:S0 =report-guests:S3
+=report-started:S2 =report-trouble:all =running-behind:most =set-units:S1 =watch:guess ?heard5:frame
+?heard7:frame ?heard8:frame afresh app auntie blender board bringing buy cable cooler dare
+drained drink dropping drowning em forgot fyi girl grated hate helper holiday imperial instruction
+internal jo keeping luck lumps man miles misheard misread moment nap obviously onion plated
+pouring proper reaching reading required reset resume sauna schedule sear silence slid speak
+speed stage string telling tenderloin test topside trimming turned un using visitor working
+works wrapped wrote ~,_are ~,_yes ~._what ~K_am ~K_her ~O_me ~O_went ~P_down ~P_get ~S_V ~S_or
+~S_this ~S_with ~U_any ~U_c ~U_went ~V_am ~V_not ~V_take ~V_will ~^_any ~^_took ~all_here ~all_too
+~already_K ~am_O ~any_S ~are_up ~as_we ~be_gone ~been_off ~before_i ~c_was ~c_when ~d_already
+~d_more ~do_? ~does_n ~done_? ~done_in ~for_? ~g_now ~get_V ~got_to ~have_her ~have_some ~her_at
+~if_i ~is_U ~is_an ~is_more ~it_how ~it_should ~it_yet ~me_O ~me_V ~mine_is ~my_in ~no_no ~no_thanks
+~not_U ~not_done ~not_have ~of_U ~off_n ~off_since ~ok_$ ~on_my ~on_till ~out_since ~over_V
+~put_S ~put_a ~said_, ~says_it ~shall_be ~so_U ~so_do ~so_they ~so_yes ~still_O ~t_, ~theirs_at
+~to_my ~to_put ~took_her ~up_i ~us_O ~was_out ~we_? ~we_must ~were_V ~what_S ~what_must ~what_now
+~where_i ~who_does ~with_P ~with_n ~with_you ~would_go ~you_S ~you_got ~you_what ~you_when
+12 =ask-guests:guess =ask-guests:most =ask-options:some =ask-safety:some =ask-status:few =ask-status:phrase
+=cancel-timer:frame =cancel-timer:some =drop-dish:all =drop-dish:guess =quiet:some =report-not-done:to-step
+=report-setup:all =resume:S2 =set-units:S2 =set-units:few =shift-serving:some =skip-step:frame
+=undo:phrase =watch:most aiming alex bailed bang brb browning choices collect deglaze dial
+dog electricity extra fetch forgotten fresh girlfriend gratins guest house including joining
+lagging mark metric mind miss mistake month na nora overshot peace pending pepper pipe pot
+pressed reason rests roaring rock saying scraping sink sitting skipping sleeves split themselves
+thin touching wind yorkshires ~,_. ~,_for ~,_of ~,_so ~K_down ~K_have ~K_like ~K_off ~O_do
+~P_will ~S_it ~U_but ~U_have ~U_if ~V_! ~V_be ~V_here ~V_one ~V_t ~V_their ~V_would ~^_g ~^_us
+~^_y ~all_of ~all_over ~all_they ~already_, ~am_K ~am_d ~any_K ~be_done ~be_in ~c_. ~c_we ~c_will
+~can_V ~d_. ~do_what ~does_that ~done_so ~down_at ~for_how ~for_t ~from_this ~going_out ~has_$
+~have_got ~hers_K ~him_V ~is_. ~is_P ~is_no ~is_ok ~is_she ~is_when ~it_down ~it_have ~it_y
+~like_to ~like_you ~me_? ~me_some ~must_V ~n_with ~not_in ~not_on ~not_put ~of_it ~off_it ~or_no
+~out_do ~says_n ~should_have ~so_no ~some_of ~take_$ ~taken_out ~that_i ~that_n ~them_are ~them_have
+~there_will ~those_$ ~till_we ~up_from ~up_like ~us_do ~us_now ~we_can ~we_go ~we_like ~y_.
+~yes_K ~you_no
+13 #frame:few #words2 =ask-guests:S0 =ask-how:frame =ask-plan:S2 =ask-temperature:S2 =choose:S3
+=report-started:to-step along aunties beauty begun blade bottom browned cast celiac chopping
+continue control crept crust drops eat frenching gang inside kev kip knocked lose low mhm mustard
+notify nudged numbers offered others overnight parchment poke prepone range real remind removed
+scrubbed sec setting shower something strained strike suggest system thought tiles tops trimmed
+twins unpause voted weak wipe ~!_! ~,_because ~,_mine ~._K ~._how ~K_d ~K_not ~K_or ~K_so ~O_that
+~P_do ~P_he ~S_here ~U_K ~U_how ~U_said ~U_we ~V_his ~V_if ~^_another ~^_at ~^_got ~^_should
+~^_to ~after_all ~all_going ~all_that ~any_other ~are_here ~because_it ~because_the ~c_S ~can_we
+~d_U ~do_$ ~does_this ~down_c ~for_this ~get_why ~go_with ~have_S ~have_a ~he_c ~here_now ~i_K
+~i_take ~is_and ~it_. ~it_do ~it_go ~it_to ~like_a ~me_U ~me_for ~more_$ ~n_has ~no_it ~not_gone
+~now_it ~off_to ~ok_, ~ok_P ~ok_what ~on_d ~on_me ~out_when ~say_? ~says_t ~says_to ~since_c
+~so_i ~so_n ~so_put ~that_from ~that_off ~that_went ~they_c ~this_out ~this_up ~till_the ~to_no
+~to_t ~up_where ~us_a ~was_my ~we_at ~we_going ~we_take ~went_in ~what_if ~when_she ~yes_do
+~yet_. ~yet_i ~you_let
+14 =ask-options:guess =ask-plan:some =ask-why:to-step =note-guest:to-guests =report-setup:S2
+=report-setup:S3 =report-setup:few =shift-serving:guess =skip-step:S1 =undo:some asking batter
+boned boots brought cauliflower company crack dangerous doneness eye f faff fat giving hang
+headcount himself hovering juice kids killed kilos label lactose law lit muffin nipping overcooked
+parked peeling person phone picked practically prime pulling quick rather reminders rid right
+rosy sage salted scratch screaming seared sharp shellfish shout sorted squeamish stands state
+steady stuck talk thinking ticked tie timers tough wants whipped wrong ~,_by ~._and ~K_i ~O_d
+~P_are ~U_d ~V_got ~V_say ~^_because ~^_for ~^_had ~^_off ~^_still ~after_$ ~already_n ~already_the
+~am_c ~are_still ~been_put ~before_, ~but_i ~can_$ ~d_for ~do_us ~do_we ~done_here ~down_d
+~for_to ~gone_, ~has_U ~it_so ~it_the ~like_we ~me_d ~me_what ~n_d ~no_$ ~not_. ~not_O ~not_say
+~not_what ~now_t ~now_what ~on_second ~said_$ ~says_w ~should_he ~so_take ~t_U ~than_i ~them_.
+~there_V ~this_at ~to_go ~up_and ~up_when ~us_K ~w_with ~we_shall ~why_am ~why_so ~will_go
+~will_you ~yes_go ~yes_so ~yet_to ~you_K
+15 =ask-amount:guess =ask-how:S2 =ask-options:to-choice =ask-plan:frame =ask-plan:most =ask-temperature:frame
+=ask-why:some =cook-away:all =cook-away:few =correct:all =help:S2 =help:phrase =note-guest:to-doneness
+=pause:phrase =report-setup:guess =running-behind:S2 arrive behaving breath changed chemo delay
+ducking edge exactly eyes gave grace herbs hood lads least looks makes mash menu months needed
+olive opened overwhelmed part ran roots rosemary seasoned short simmering skillet slowly softening
+story suggestions supper switched throat thyme tied trussed unless while wine wise worktop
+~,_$ ~,_would ~U_up ~V_after ~^_gone ~a_n ~after_i ~after_n ~are_n ~at_$ ~at_all ~at_what ~be_for
+~c_i ~how_we ~i_had ~is_my ~is_w ~it_that ~me_my ~n_i ~n_it ~n_still ~no_how ~not_before ~off_so
+~ok_i ~other_O ~so_$ ~that_can ~there_a ~up_n ~us_n ~we_on ~what_will ~when_can ~when_do ~where_do
+~where_should ~why_does ~why_must ~yes_$
+16 =add-hands:S2 =ask-plan:S1 =report-guests:all =set-timer:frame =set-units:guess bairns beeping
+change checked correct countdown fed feeding frail fridge ill keeps latest marks missed nip
+passed preheat rise serve store tap tented tongs tripped trivet warm ~,_too ~K_done ~K_this
+~K_till ~K_yet ~P_from ~S_i ~S_the ~U_done ~V_about ~V_hers ~^_all ~^_never ~all_n ~are_a ~be_d
+~do_in ~does_V ~for_him ~from_V ~going_in ~going_up ~gone_V ~how_does ~i_S ~is_already ~like_it
+~me_how ~n_this ~not_? ~on_for ~on_or ~out_now ~say_it ~still_$ ~then_a ~us_. ~w_. ~what_$
+~what_does ~when_V ~why_K ~why_n ~will_i ~with_my
+17 =add-hands:S1 =ask-how:guess =deny:all =report-trouble:frame =set-timer:few ages boneless
+carved chuck hon ignore intolerant jus mo needle righto stepping transplant truss veggie washed
+whisht ~,_thanks ~K_already ~K_but ~K_if ~P_was ~P_who ~S_out ~U_like ~V_how ~^_have ~am_here
+~and_on ~but_V ~down_yet ~for_P ~for_us ~i_never ~in_yet ~is_off ~it_you ~n_so ~n_where ~out_so
+~second_, ~w_all ~was_that ~we_still ~what_i ~which_O
+18 <t:80> =ask-safety:S0 =correct:guess =lack:all =note-guest:S3 =watch:S1 aim cooker great
+horses less peeler spot stock such teaspoons tenderised winning ~._i ~O_but ~^_down ~am_out
+~by_c ~for_now ~go_for ~her_out ~me_of ~n_my ~no_do ~not_i ~on_. ~on_to ~that_was ~till_i ~took_it
+~was_not
+19 =ask-next:S2 =ask-substitute:guess =pause:some allergy alternative bloody duty explain far
+final flu kosher lowered neighbours pete searing texted tying ~P_at ~have_i ~out_yet ~so_that
+~why_that
+20 =affirm:most =ask-safety:frame =report-not-done:all =resume:guess blackout crumble tins
+wee ~c_now ~it_for ~not_we ~you_for
+21 =lack:S3 =resume:most beast clean pardon reckon things ~V_into ~i_say ~that_the ~where_we
+22 =report-not-done:to-confirmation =report-out:frame =resume:all boyfriend pregnant ~d_too
+~do_that
+23 =ask-options:S1 =ask-status:most =start-over:S0 tick
+24 invited wife ~are_S ~why_not
+25 ~yes_that
+27 =ask-why:few ~will_take
+28 =affirm:guess`;
 
 function read(): Weights {
   const weights = new Map<string, number>();
@@ -639,28 +652,28 @@ should shout shouting shove shoved show showed shower showing shown shows shredd
 shy sick side sides sieve sign silence silverside silverskin simmering simple simplify since
 sing single sink sinking siobhan sir sirloin sister sit sitrep sits sitting situation size
 sizzling skillet skimmed skip skipped skipping slack slate sleeping sleeve sleeves slice sliced
-slices slicing slid slide slimy slipped slipper slipping slips slow slower slowly small smashing
-smeared smell smelling smells smoke smokes smoking smoky snow so sock sodium sofa soft softening
-soggy sold solid some somebody somehow someone something somewhere son soon sooner soonest
-sorry sort sorted soufflé sound sounded sounds soup sour sous space spare spark speak speaking
-special speckled speed spell spices spilling spinach splashed split splitting spoils spoke
-spoon spoons spot spots spreading sprigs sprout sprouts spud squash squeaky squeamish squeeze
-stabbed stage stairs stale stand standing stands staring start started starting starts starving
-state station status stay staying stays steady steak steam steamed steaming steeping step stepping
-steps steve stick sticker still stir stirring stitches stock stone stop stopped stopwatch store
-story stove straight strained straining strait strays streaming street stretch strike string
-strip stroller strong struggling strung stuck stuff stuffed sub substitute such sugar suggest
-suggestion suggestions suit sulk summarise sunflower sunk supermarket superstition superstitious
-supper support suppose supposed sure surely suspend swap swear swears sweet swell swelling
-swells swimming switch switched swore system table tablespoon tablet tablets tackle tad tail
-tailed take taken takes taking talk talked talking tap target tariq tasks taste tasted tastes
-tea teach team tearing tears teaspoon teaspoons technique teddy teenagers teeth telephoned
-tell telling telly temperature temple tenderised tenderloin tent tented tenting tents test
-text texted than thank thanks that thaw the their theirs them themselves then theo there thereabouts
-thermometer these they thick thicken thickened thickens thickest thin thing things think thinking
-third this those though thought thoughts thread threw throat through throw thumb thyme tick
-ticked ticking ticks tidying tie tied tight til tiles till tilly tim time timeline timer timers
-times timetable timing timings tin tinfoil tinkle tins tiny tip tips tit to today toddler toddlers
+slices slicing slid slide slimy slipped slipping slips slow slower slowly small smashing smeared
+smell smelling smells smoke smokes smoking smoky snow so sock sodium sofa soft softening soggy
+sold solid some somebody somehow someone something somewhere son soon sooner soonest sorry
+sort sorted soufflé sound sounded sounds soup sour sous space spare spark speak speaking special
+speckled speed spell spices spilling spinach splashed split splitting spoils spoke spoon spoons
+spot spots spreading sprigs sprout sprouts spud squash squeaky squeamish squeeze stabbed stage
+stairs stale stand standing stands staring start started starting starts starving state station
+status stay staying stays steady steak steam steamed steaming steeping step stepping steps
+steve stick sticker still stir stirring stitches stock stone stop stopped stopwatch store story
+stove straight strained straining strait strays streaming street stretch strike string strip
+stroller strong struggling strung stuck stuff stuffed sub substitute such sugar suggest suggestion
+suggestions suit sulk summarise sunflower sunk supermarket superstition superstitious supper
+support suppose supposed sure surely suspend swap swear swears sweet swell swelling swells
+swimming switch switched system table tablespoon tablet tablets tackle tad tail tailed take
+taken takes taking talk talked talking tap target tariq tasks taste tasted tastes tea teach
+team tearing tears teaspoon teaspoons technique teddy teenagers teeth telephoned tell telling
+telly temperature temple tenderised tenderloin tent tented tenting tents test text texted than
+thank thanks that thaw the their theirs them themselves then theo there thereabouts thermometer
+these they thick thicken thickened thickens thickest thin thing things think thinking third
+this those though thought thoughts thread threw throat through throw thumb thyme tick ticked
+ticking ticks tidying tie tied tight til tiles till tilly tim time timeline timer timers times
+timetable timing timings tin tinfoil tinkle tins tiny tip tips tit to today toddler toddlers
 together told tom tomasz tongs tonight too took top topped topping tops topside total totally
 touch touched touches touching tough toward towel towels town track tractor traffic tragic
 train transplant trash travelling tray trays treat trick trickle trifle trim trimmed trimming
@@ -679,7 +692,5 @@ will wilsons wilted winced wind wine winning wins wipe wire wired wireless wise 
 wobbly woke woman won wonder wondering wood word words work working works worktop worried worry
 worse worth would wouldja wrack wrangle wrap wrapped wreck wrecked wresting wrestle wrist wrists
 writing wrong wrote y ya yaar yank yapping ye year years yeast yell yes yesterday yet yoghurt
-yogurt yoke yorkshire yorkshires yorkshre you young your yourself yusuf z zero zeros zhoo zip`.split(
-    /\s+/,
-  ),
+yogurt yoke yorkshire yorkshires yorkshre you young your yourself yusuf z zero zeros zhoo zip`.split(/\s+/),
 );
