@@ -13,7 +13,7 @@ import {
 
 /** In percent, just under what stands; the numbered are lines about a reading, a time or a duration. */
 const floors = {
-  rules: { spoken: 87, numbered: 89.5, falseActions: 3 },
+  rules: { spoken: 86, numbered: 89.5, falseActions: 3 },
   scored: { spoken: 87.5, numbered: 88, falseActions: 12.5 },
 };
 

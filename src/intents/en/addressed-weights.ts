@@ -692,5 +692,7 @@ will wilsons wilted winced wind wine winning wins wipe wire wired wireless wise 
 wobbly woke woman won wonder wondering wood word words work working works worktop worried worry
 worse worth would wouldja wrack wrangle wrap wrapped wreck wrecked wresting wrestle wrist wrists
 writing wrong wrote y ya yaar yank yapping ye year years yeast yell yes yesterday yet yoghurt
-yogurt yoke yorkshire yorkshires yorkshre you young your yourself yusuf z zero zeros zhoo zip`.split(/\s+/),
+yogurt yoke yorkshire yorkshires yorkshre you young your yourself yusuf z zero zeros zhoo zip`.split(
+    /\s+/,
+  ),
 );

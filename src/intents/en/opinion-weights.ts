@@ -2,7 +2,8 @@
 import type { Intent } from '../../kitchen/heard.ts';
 import { unpacked } from '../opinion.ts';
 
-const intents = `acknowledge add-dish add-hands affirm ask-amount ask-guests ask-how ask-next ask-options ask-plan
+const intents =
+  `acknowledge add-dish add-hands affirm ask-amount ask-guests ask-how ask-next ask-options ask-plan
 ask-safety ask-shopping ask-status ask-substitute ask-temperature ask-time-left ask-why cancel-timer
 choose cook-away correct courtesy deny describe-roast drop-dish emergency have help lack note-guest
 pause quiet repeat report-done report-guests report-not-done report-out report-oven report-reading
