@@ -8,7 +8,8 @@ import { explore } from './branch.ts';
 import { ovensOf } from './conflicts.ts';
 import { type Found, Ground } from './ground.ts';
 import { mend } from './mend.ts';
-import { snapped, toldPlan, toldStarts } from './told.ts';
+import { type ArcRange, noArcs } from './timing.ts';
+import { held, snapped, toldPlan, toldStarts } from './told.ts';
 
 export interface SolveOptions {
   /** Path searches at most; then the best found so far is taken. */
@@ -67,8 +68,9 @@ export function solve(problem: Problem, options: SolveOptions = {}): Solution {
   if (first && best.cost > Math.min(first.cost * clearlyBetter, first.cost - worthMoving))
     best = first;
   const bound = Math.min(explored.bound, best.cost);
-  const { found, ownArcs } = snapped(ground, told, best) ?? { found: best };
-  return solutionOf(ground, found, { bound, ownArcs });
+  const settled = first && best.left.size === 0 ? held(ground, told, best) : undefined;
+  const { found, holds } = settled ?? snapped(ground, told, best) ?? { found: best, holds: noArcs };
+  return solutionOf(ground, found, { bound, holds });
 }
 
 const usualWork = (size: number): number =>
@@ -77,14 +79,14 @@ const usualWork = (size: number): number =>
 function solutionOf(
   ground: Ground,
   found: Found,
-  { bound, ownArcs = Number.POSITIVE_INFINITY }: { bound: number; ownArcs?: number | undefined },
+  { bound, holds }: { bound: number; holds: ArcRange },
 ): Solution {
   const { timing, names, shared, problem } = ground;
   timing.restore(found.state);
   const arcs: BindingArc[] = [];
-  for (let arc = 0; arc < Math.min(timing.count, ownArcs); arc += 1) {
+  for (let arc = 0; arc < timing.count; arc += 1) {
     const lag = ground.lagOf[arc];
-    if (lag === -1) continue;
+    if (lag === -1 || (arc >= holds.from && arc < holds.to)) continue;
     arcs.push({
       from: names[timing.from[arc] ?? 0] ?? origin,
       to: names[timing.to[arc] ?? 0] ?? origin,

@@ -14,6 +14,14 @@ export interface TimingState {
   added: Float64Array;
 }
 
+/** Arcs by their index, the last not included. */
+export interface ArcRange {
+  from: number;
+  to: number;
+}
+
+export const noArcs: ArcRange = { from: 0, to: 0 };
+
 export class Timing {
   readonly nodes: number;
   private size: number;
@@ -125,10 +133,11 @@ export class Timing {
     );
   }
 
-  /** What all arcs before `end` cost. */
-  cost(end = this.count): number {
+  /** What all arcs but some cost. */
+  cost(but: ArcRange = noArcs): number {
     let sum = 0;
-    for (let arc = 0; arc < end; arc += 1) {
+    for (let arc = 0; arc < this.count; arc += 1) {
+      if (arc >= but.from && arc < but.to) continue;
       const missed = this.missed(arc);
       if (missed > 0) sum += missed * (this.weight[arc] ?? 0);
     }
