@@ -69,6 +69,8 @@ export const glossary: Readonly<Record<string, string>> = {
   lowFahrenheit: 'The coolest oven that still works.',
   likelyFahrenheit: 'The oven that `minutes` are for.',
   highFahrenheit: 'The hottest oven it stands.',
+  hob: 'True where it stands on a ring of the hob from its start to its end.',
+  drippings: 'True where it takes fat or juices from the pan of the roast, which is out by then.',
   needs: 'Tools of the list above that this step needs.',
   without: 'The other way, when a tool is missing.',
   tool: 'The tool that is missing.',

@@ -117,6 +117,10 @@ const stepSchema = z.strictObject({
     .optional(),
   /** This step puts the dish into the oven, at temperatures it tolerates. */
   oven: fahrenheitRange.optional(),
+  /** It stands on a ring of the hob from its start to its end. */
+  hob: z.boolean().optional(),
+  /** It takes fat or juices from the roast's pan: the roast is out first, and one takes at a time. */
+  drippings: z.boolean().optional(),
   /** Tools it needs; a tool that is lacking turns the step into its `without` variant. */
   needs: z.array(z.string()).optional(),
   without: z

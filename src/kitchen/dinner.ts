@@ -96,8 +96,10 @@ export interface Dinner {
   had: readonly string[];
   publicTable: boolean;
   notes: readonly GuestNote[];
-  setup: { rack?: boolean; tent?: boolean; probe?: boolean; fan?: boolean; ovens?: number };
+  setup: { rack?: boolean; tent?: boolean; probe?: boolean; fan?: boolean; ovens?: number; rings?: number; carvers?: number };
   helpers: readonly string[];
+  /** Dishes, steps and tools whose things are not in the house yet, and when they come. */
+  coming: ReadonlyMap<string, Instant>;
   awayUntil?: number;
   readings: readonly Reading[];
   /** What the oven was set to, in order of when it happened; 0 is off. */
@@ -159,6 +161,7 @@ const unopened = (at: number): Dinner => ({
   notes: [],
   setup: {},
   helpers: [],
+  coming: new Map(),
   readings: [],
   oven: [],
   steps: new Map(),
@@ -348,11 +351,14 @@ function evolve(state: Mutable, fact: Fact): Dinner {
     case 'public-fed':
       return set({ publicTable: true });
     case 'setup-reported': {
-      const { rack, tent, probe, fan, ovens } = fact;
-      return set({ setup: { ...dinner.setup, ...defined({ rack, tent, probe, fan, ovens }) } });
+      const { rack, tent, probe, fan, ovens, rings, carvers } = fact;
+      const told = defined({ rack, tent, probe, fan, ovens, rings, carvers });
+      return set({ setup: { ...dinner.setup, ...told } });
     }
     case 'hands-added':
       return set({ helpers: [...dinner.helpers, fact.who] });
+    case 'thing-comes':
+      return set({ coming: new Map(dinner.coming).set(fact.thing, fact.comesAt) });
     case 'cook-left':
       return set({ awayUntil: fact.until });
     case 'reading-taken':
@@ -557,6 +563,17 @@ const begunOf = (dinner: Dinner, card: DishCard): boolean =>
   });
 
 /** What is still missing before a plan can be made. */
+/** Of a table whose number nobody has said. */
+const usualGuests = 6;
+
+export const guestsOf = ({ guests }: Pick<Dinner, 'guests'>): number => guests ?? usualGuests;
+
+/** Each carver's three minutes, and one for each guest of theirs, or what the card says. */
+export function carveMinutesOf(dinner: Dinner, { carve }: Pick<RoastCard, 'carve'>): number {
+  const each = Math.ceil(guestsOf(dinner) / Math.max(1, dinner.setup.carvers ?? 1));
+  return carve.fixedMinutes + carve.minutesPerGuest * each;
+}
+
 export function missingOf(dinner: Dinner): ('roast' | 'serving-time' | 'guests' | 'doneness')[] {
   const roastKnown =
     dinner.roast.cut !== undefined &&

@@ -172,9 +172,15 @@ const bodies = {
     fan: z.boolean().optional(),
     /** How many ovens the kitchen has; one unless it was said. */
     ovens: z.number().int().optional(),
+    /** How many rings its hob has; four unless it was said. */
+    rings: z.number().int().optional(),
+    /** How many carve, each with a board and a knife; one unless it was said. */
+    carvers: z.number().int().optional(),
     note: z.string().optional(),
   },
   'hands-added': { who: z.string() },
+  /** What a dish or a step is made of, or a tool, is not in the house before then. */
+  'thing-comes': { thing: z.string(), comesAt: instant },
   'cook-left': { until: instant },
   'reading-taken': {
     celsius: z.number(),

@@ -9,7 +9,7 @@ import {
 } from '../base/time.ts';
 import { celsiusOf, celsiusOfFahrenheit, fahrenheitOfGasMark } from '../base/units.ts';
 import { type Card, stepIdOf } from '../kitchen/card.ts';
-import { type Dinner, menuOf, roastCardOf } from '../kitchen/dinner.ts';
+import { carveMinutesOf, type Dinner, menuOf, roastCardOf } from '../kitchen/dinner.ts';
 import type { NewFact } from '../kitchen/facts.ts';
 import type { HeardOf } from '../kitchen/heard.ts';
 import { type Context, type Decision, decided, said } from './context.ts';
@@ -419,12 +419,12 @@ function skipRest(context: Context): Decision {
   const { dinner, now, expected, standing } = context;
   const outcome = { key: 'step-skipped', step: 'rest' } as const;
   const skipped: NewFact = { type: 'step-skipped', step: 'rest' };
-  const carving = roastCardOf(dinner)?.carve;
-  if (!carving || !/^(sear|low-roast|rest|hold)$/.test(standing.stage))
+  const card = roastCardOf(dinner);
+  if (!card || !/^(sear|low-roast|rest|hold)$/.test(standing.stage))
     return decided([skipped], outcome);
   const outAt = dinner.steps.get('pull')?.doneAt ?? expected.starts.get('pull') ?? now;
-  const minutes = carving.fixedMinutes + carving.minutesPerGuest * (dinner.guests ?? 6);
-  const servingAt = addMinutes(Math.max(now, outAt), Math.round(minutes));
+  const minutes = Math.round(carveMinutesOf(dinner, card));
+  const servingAt = addMinutes(Math.max(now, outAt), minutes);
   return decided(
     [
       { type: 'course-set', course: { oven: dinner.course?.oven ?? [], rest: 'open', servingAt } },

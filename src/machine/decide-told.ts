@@ -237,10 +237,11 @@ function toolNamed(name: string, context: Context): string | undefined {
 export function reportSetup(heard: HeardOf<'report-setup'>): Decision {
   const { rack, tent, probe, fan, pan, shelf, oven } = heard;
   const note = [pan, shelf, oven].filter((one) => one !== undefined).join(', ');
-  return decided([{ type: 'setup-reported', rack, tent, probe, fan, note: note || undefined }], {
-    key: 'setup-noted',
-    pan,
-  });
+  const ovens = oven === 'two ovens' ? 2 : undefined;
+  return decided(
+    [{ type: 'setup-reported', rack, tent, probe, fan, ovens, note: note || undefined }],
+    { key: 'setup-noted', pan },
+  );
 }
 
 export function reportThermometer(

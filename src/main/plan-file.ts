@@ -44,6 +44,24 @@ export const planFileSchema = z
     dishes: z.array(z.string()).optional().describe('ids of cards; default: the usual ones'),
     helpers: z.array(z.string().min(1)).optional().describe('who else has hands free'),
     ovens: z.number().int().min(1).max(2).optional().describe('default: one'),
+    rings: z.number().int().min(1).max(8).optional().describe('of the hob; default: four'),
+    carvers: z
+      .number()
+      .int()
+      .min(1)
+      .max(4)
+      .optional()
+      .describe('who carve, each three minutes and one a guest of theirs; default: one'),
+    comes: z
+      .array(
+        z.strictObject({
+          what: z.string().min(1).describe('the id of a dish, of a step or of a tool'),
+          date: date.optional(),
+          at: clockTime,
+        }),
+      )
+      .optional()
+      .describe('what is not in the house yet: nothing is begun with it before'),
     without: z.array(z.string().min(1)).optional().describe('tools that are lacking'),
     seed: z.number().int().nonnegative().optional(),
   })
@@ -133,5 +151,11 @@ function writtenOf(file: PlanFile, home: { timeZone: string }): WrittenDinner {
     helpers: file.helpers,
     lacks: file.without,
     ovens: file.ovens,
+    rings: file.rings,
+    carvers: file.carvers,
+    comes: file.comes?.map(({ what, date: day, at: time }) => ({
+      thing: what,
+      comesAt: at(time, day ?? file.date),
+    })),
   };
 }

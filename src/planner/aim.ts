@@ -4,10 +4,9 @@
  */
 import { addMinutes, type Instant, minutesBetween } from '../base/time.ts';
 import { celsiusOfFahrenheit, clamp, fahrenheitOfCelsius } from '../base/units.ts';
-import type { Dinner } from '../kitchen/dinner.ts';
+import { carveMinutesOf, type Dinner } from '../kitchen/dinner.ts';
 import { coreAfterRest, coreAtMinute, type Forecast } from '../kitchen/forecast.ts';
 import {
-  carveMinutesOf,
   leastRestOf,
   longestRestOf,
   plannedRestOf,
@@ -16,7 +15,6 @@ import {
   riseInHoldKelvin,
   riseReadHighKelvin,
   roastCameOutAt,
-  usualGuests,
 } from './roast-day.ts';
 
 /**
@@ -59,10 +57,7 @@ export function aimedPull(aim: Aim & { roastInAt: Instant }): number {
   const read = dinner.readings.some((reading) => reading.happenedAt >= roastInAt);
   if (roastCameOutAt(dinner) !== undefined) return dinner.told?.pullCelsius ?? pullCelsius;
   if (!read || dinner.servingAt === undefined) return pullCelsius;
-  const carveAt = addMinutes(
-    dinner.servingAt,
-    -carveMinutesOf(roast.card, dinner.guests ?? usualGuests),
-  );
+  const carveAt = addMinutes(dinner.servingAt, -carveMinutesOf(dinner, roast.card));
   const pullAt = addMinutes(roastInAt, forecast.pullMinute.p50);
   const fetchMinutes = fetchMinutesOf(dinner);
   const fetched = climbWhileFetched(forecast, pullCelsius, fetchMinutes);

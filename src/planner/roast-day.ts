@@ -115,13 +115,6 @@ export const plannedRestOf = (rest: Band, pullMinute: Band): number =>
     ),
   );
 
-/** Until they are counted. */
-export const usualGuests = 6;
-
-/** Three minutes and one a guest, or what the card says; more carvers do not share one roast. */
-export const carveMinutesOf = (card: RoastCard, guests: number): number =>
-  card.carve.fixedMinutes + card.carve.minutesPerGuest * guests;
-
 const stepStart = (dinner: Dinner, id: string): Instant | undefined => {
   const record = dinner.steps.get(id);
   return record?.startedAt ?? record?.doneAt;

@@ -34,6 +34,10 @@ export interface WrittenDinner {
   helpers?: readonly string[] | undefined;
   lacks?: readonly string[] | undefined;
   ovens?: number | undefined;
+  rings?: number | undefined;
+  carvers?: number | undefined;
+  /** Dishes, steps and tools whose things are not in the house yet. */
+  comes?: readonly { thing: string; comesAt: Instant }[] | undefined;
 }
 
 /** A dish or a cut that no card describes. */
@@ -82,9 +86,8 @@ export function factsOfWritten(dinner: WrittenDinner, cards: readonly Card[]): F
     { type: 'guests-counted', count: dinner.guests },
     { type: 'doneness-set', doneness: dinner.doneness, serveCelsius },
     ...(dinner.helpers ?? []).map((who): NewFact => ({ type: 'hands-added', who })),
-    ...(dinner.ovens === undefined
-      ? []
-      : [{ type: 'setup-reported', ovens: dinner.ovens } as NewFact]),
+    ...setupTold(dinner),
+    ...(dinner.comes ?? []).map((one): NewFact => ({ type: 'thing-comes', ...one })),
     ...(dinner.lacks ?? []).map((thing): NewFact => ({ type: 'thing-lacked', thing })),
   ];
   return told.map(
@@ -92,6 +95,11 @@ export function factsOfWritten(dinner: WrittenDinner, cards: readonly Card[]): F
       ({ ...fact, dinner: 'written', position, at: dinner.now, v: factVersion }) as Fact,
   );
 }
+
+const setupTold = ({ ovens, rings, carvers }: WrittenDinner): NewFact[] =>
+  ovens === undefined && rings === undefined && carvers === undefined
+    ? []
+    : [{ type: 'setup-reported', ovens, rings, carvers }];
 
 export async function dayOf(
   dinner: WrittenDinner,

@@ -1,7 +1,7 @@
 /** The days around a dinner, as the words room may ask for them: the planner's figures, the cards' words. */
 import type { Card, RoastCard } from '../kitchen/card.ts';
 import type { DaysAhead } from '../kitchen/days.ts';
-import { type Dinner, roastCardOf } from '../kitchen/dinner.ts';
+import { type Dinner, guestsOf, roastCardOf } from '../kitchen/dinner.ts';
 import type { Plan } from '../kitchen/plan.ts';
 import { withChores } from '../planner/days/chores.ts';
 import { shoppingOf } from '../planner/days/shopping.ts';
@@ -10,7 +10,6 @@ import { choreStep, isLore } from '../reply/en/chores.ts';
 
 /** The roast that is taken when nobody has named one. */
 const usualCut = 'rib-roast';
-const usualGuests = 6;
 
 export function daysAheadOf(dinner: Dinner, library: readonly Card[]): DaysAhead {
   const card = roastCardOf(dinner);
@@ -24,7 +23,7 @@ export function daysAheadOf(dinner: Dinner, library: readonly Card[]): DaysAhead
       const size = sizeOf({
         dinner,
         card: wanted,
-        guests: guests ?? dinner.guests ?? usualGuests,
+        guests: guests ?? guestsOf(dinner),
         appetite,
       });
       return { ...size, title: wanted.title, butcher: wanted.butcher };

@@ -4,7 +4,7 @@ import { householdOven } from '../household-oven.ts';
 import type { Problem } from '../problem.ts';
 import type { Day } from './day.ts';
 import { draftDishes } from './dishes.ts';
-import { Draft, point } from './draft.ts';
+import { Draft, hands, hob, point } from './draft.ts';
 import { draftRoast } from './roast.ts';
 
 export interface CompileOptions {
@@ -14,16 +14,22 @@ export interface CompileOptions {
   roastInMinute?: number | undefined;
 }
 
+/** A hob as most kitchens have it. Common practice, no source. */
+const usualRings = 4;
+
 export function compile(day: Day, { pullAt, roastInMinute }: CompileOptions = {}): Problem {
   const draft = new Draft();
   draftRoast(draft, day, pullAt);
   draftDishes(draft, day);
   if (roastInMinute !== undefined)
     draft.exactly(point('origin'), point('roast-in'), roastInMinute, 'roast');
-  const tools = [...new Set(draft.uses.map((use) => use.resource))].filter((id) => id !== 'hands');
+  const tools = [...new Set(draft.uses.map((use) => use.resource))].filter(
+    (id) => id !== hands && id !== hob,
+  );
   return draft.problem({
     resources: [
-      { id: 'hands', capacity: 1 + day.dinner.helpers.length },
+      { id: hands, capacity: 1 + day.dinner.helpers.length },
+      { id: hob, capacity: day.dinner.setup.rings ?? usualRings },
       ...tools.map((id) => ({ id, capacity: 1 })),
     ],
     ovens: Array.from(

@@ -1,12 +1,11 @@
 /** What is known of a day before it is planned: the facts that bind, on the planner's grid. */
 import { addMinutes, type Instant } from '../../base/time.ts';
 import type { RoastCard } from '../../kitchen/card.ts';
-import type { Dinner } from '../../kitchen/dinner.ts';
+import { carveMinutesOf, type Dinner } from '../../kitchen/dinner.ts';
 import type { Band, Forecast } from '../../kitchen/forecast.ts';
 import { type Grid, gridAt, minuteOf } from '../grid.ts';
 import { calledAt, type Item, itemsOf } from '../items.ts';
 import {
-  carveMinutesOf,
   leastRestOf,
   type Program,
   plannedRestOf,
@@ -71,7 +70,7 @@ export function dayOf(
     rest,
     restLowMinutes: leastRestOf(rest, dinner.course?.rest),
     restPlannedMinutes: plannedRestOf(rest, duration),
-    carveMinutes: Math.round(carveMinutesOf(card, dinner.guests ?? 6)),
+    carveMinutes: Math.round(carveMinutesOf(dinner, card)),
     roastMinutes: Math.max(1, Math.round(duration.p50)),
     wantedAt: wantedOf(dinner, now),
     wentInAt: roastWentInAt(dinner),

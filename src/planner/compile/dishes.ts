@@ -6,7 +6,7 @@ import type { Dinner } from '../../kitchen/dinner.ts';
 import { endOf, handsMinutesOf, type Item, predecessorsOf } from '../items.ts';
 import { origin, weights } from '../problem.ts';
 import { type Day, minuteIn } from './day.ts';
-import { type Draft, point } from './draft.ts';
+import { type Draft, hob, point } from './draft.ts';
 import { type PrepTurn, prepTurns } from './prep.ts';
 
 /** An oven's dial and a dish's range are no closer than this. */
@@ -49,6 +49,9 @@ export function draftDishes(draft: Draft, day: Day): void {
     draft.notBefore(item.id, day.grid.now);
     draft.use('hands', item.id, 0, Math.ceil(handsMinutesOf(item)));
     for (const tool of item.needs) draft.use(`tool ${tool}`, item.id, 0, draft.minutesOf(item.id));
+    if (item.step.hob) draft.use(hob, item.id, 0, draft.minutesOf(item.id));
+    draftDrippings(draft, item);
+    draftComing(draft, day, item);
     draftOrder(draft, day, item);
     draftWindow(draft, day, item, turns.get(item.id));
     draftStay(draft, item);
@@ -70,7 +73,26 @@ function draftBegun(draft: Draft, day: Day, item: Item): void {
     0,
     item.handsOn === 'throughout' ? minutes : Math.ceil(handsMinutesOf(item)),
   );
+  if (item.step.hob) draft.use(hob, item.id, 0, minutes);
   draftStay(draft, item);
+}
+
+/** Minutes from the roast's coming out until its pan can be tipped. */
+const panMinutes = 2;
+
+/** The roast's pan is one stock: there is none before the roast is out, and one takes from it at a time. */
+function draftDrippings(draft: Draft, item: Item): void {
+  if (!item.step.drippings) return;
+  draft.use('tool drippings', item.id, 0, draft.minutesOf(item.id));
+  draft.after(point('pull', panMinutes), point(item.id), 0, 'order', weights.hard);
+}
+
+/** Nothing is begun before what it is made of, or done with, is in the house. */
+function draftComing(draft: Draft, day: Day, item: Item): void {
+  for (const thing of [item.card.id, item.id, ...item.needs]) {
+    const at = day.dinner.coming.get(thing);
+    if (at !== undefined && at > day.now) draft.notBefore(item.id, minuteIn(day, at));
+  }
 }
 
 /** When something that is no open task has ended, if it ever will. */

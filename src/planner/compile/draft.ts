@@ -11,6 +11,10 @@ import {
   weights,
 } from '../problem.ts';
 
+/** What there is only so much of, beside tools, of each of which there is one. */
+export const hands = 'hands';
+export const hob = 'hob';
+
 export const point = (task: string, plus = 0): Point => ({ task, plus });
 
 export class Draft {

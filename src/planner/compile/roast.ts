@@ -88,7 +88,9 @@ function draftTable(draft: Draft, day: Day): void {
   draft.exactly(point('serve'), point('put-away'), 60, 'order');
   if (day.servedAt === undefined) draft.use('hands', 'serve', 0, 5);
   if (day.carveBegunAt === undefined) {
-    draft.use('hands', 'carve', 0, carveMinutes);
+    const cooks = 1 + day.dinner.helpers.length;
+    for (let one = 0; one < Math.min(cooks, day.dinner.setup.carvers ?? 1); one += 1)
+      draft.use('hands', 'carve', 0, carveMinutes);
     // Once called it stands where it was called, until something moves it.
     const calledAt = day.dinner.calls.get('carve:carve')?.firstAt;
     draft.notBefore('carve', calledAt === undefined ? grid.now : minuteIn(day, calledAt));

@@ -6,7 +6,7 @@ import { assertNever } from '../../base/assert.ts';
 import { kilogramsOfPounds, kilogramsPerPound, poundsOfKilograms } from '../../base/units.ts';
 import type { Card, Ingredient } from '../../kitchen/card.ts';
 import type { Bought, BuyUnit } from '../../kitchen/days.ts';
-import { type Dinner, menuOf, roastCardOf } from '../../kitchen/dinner.ts';
+import { type Dinner, guestsOf, menuOf, roastCardOf } from '../../kitchen/dinner.ts';
 import { kilogramsOf } from '../roast-day.ts';
 
 const shelves = [
@@ -34,7 +34,7 @@ function amountFor(part: Ingredient, dinner: Dinner): number {
   const roast = roastCardOf(dinner);
   switch (part.per) {
     case 'guest':
-      return part.amount * (dinner.guests ?? 6);
+      return part.amount * guestsOf(dinner);
     case 'batch':
       return part.amount;
     case 'kilogram':

@@ -10,12 +10,10 @@ import { comeUpMinutes, comeUpMinutesAtMost } from '../come-up.ts';
 import { constraints } from '../constraints/index.ts';
 import { plan as planDay } from '../plan.ts';
 import {
-  carveMinutesOf,
   riseHighKelvin,
   riseInHoldKelvin,
   roastCameOutAt,
   roastOf,
-  usualGuests,
 } from '../roast-day.ts';
 import { type Choosing, dinnerWith, type OptionDraft } from './drafts.ts';
 
@@ -124,7 +122,7 @@ const outAtMostMinutes = 120;
 function keptTooLong(dinner: Dinner, course: Course, restMinutes: number): boolean {
   const roast = roastOf(dinner);
   if (!roast || course.rest === 'low-oven') return false;
-  const carved = carveMinutesOf(roast.card, dinner.guests ?? usualGuests);
+  const carved = carveMinutesOf(dinner, roast.card);
   const keeps = roast.rest.p90 + roast.card.hold.minutes;
   return restMinutes > Math.min(keeps, outAtMostMinutes - carved);
 }

@@ -2,7 +2,7 @@
 import { assertNever } from '../../base/assert.ts';
 import { avoidancesOf, broughtFor, suits } from '../../kitchen/allergens.ts';
 import type { Card, Ingredient } from '../../kitchen/card.ts';
-import { menuOf, roastCardOf } from '../../kitchen/dinner.ts';
+import { guestsOf, menuOf, roastCardOf } from '../../kitchen/dinner.ts';
 import type { Scene } from '../scene.ts';
 import { capital, forEyes, list, lower, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { guestName } from './names.ts';
@@ -16,10 +16,10 @@ const cardsOf = (scene: Scene): Card[] => {
 
 /** How much of an ingredient this dinner takes, in its own unit. */
 export function amountOf(part: Ingredient, scene: Scene): number {
-  const { guests, roast } = scene.dinner;
+  const { roast } = scene.dinner;
   switch (part.per) {
     case 'guest':
-      return part.amount * (guests ?? 6);
+      return part.amount * guestsOf(scene.dinner);
     case 'batch':
       return part.amount;
     case 'kilogram':

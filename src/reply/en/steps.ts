@@ -3,7 +3,7 @@
 import { celsiusOfFahrenheit } from '../../base/units.ts';
 import { type Card, type CardStep, stepIdOf, stepIn } from '../../kitchen/card.ts';
 import { circumstancesOf, cooksOnFor } from '../../kitchen/circumstances.ts';
-import { type Dinner, roastCardOf } from '../../kitchen/dinner.ts';
+import { type Dinner, guestsOf, roastCardOf } from '../../kitchen/dinner.ts';
 import type { Plan } from '../../kitchen/plan.ts';
 import type { Scene } from '../scene.ts';
 import { capital, list, lower, type Spoken, say, silent } from '../spoken.ts';
@@ -77,7 +77,7 @@ export function fill(sentence: string, scene: Scene, step?: CardStep): Spoken {
       case '{ovenTemperature}':
         return of ? ovenOf(of, known, dinner.units) : say`its heat`;
       case '{guests}':
-        return count(dinner.guests ?? 6);
+        return count(guestsOf(dinner));
       case '{vulnerableGuests}':
         return list(cooksOnFor(dinner).map((who) => guestName(who)));
       case '{consumerMinimum}':

@@ -129,5 +129,12 @@ export const setup: Recogniser = {
         return which && !side ? { intent: 'report-setup', oven: which } : undefined;
       },
     ),
+    ...phrases(
+      [
+        '(have|got|has|there is) [also] (a|another) (double|second) oven [here|too|as well] $',
+        '(have|got|has|there is) [also] another oven [here|too|as well] $',
+      ],
+      () => ({ intent: 'report-setup', oven: 'two ovens' }),
+    ),
   ],
 };
