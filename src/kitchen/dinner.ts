@@ -96,7 +96,15 @@ export interface Dinner {
   had: readonly string[];
   publicTable: boolean;
   notes: readonly GuestNote[];
-  setup: { rack?: boolean; tent?: boolean; probe?: boolean; fan?: boolean; ovens?: number; rings?: number; carvers?: number };
+  setup: {
+    rack?: boolean;
+    tent?: boolean;
+    probe?: boolean;
+    fan?: boolean;
+    ovens?: number;
+    rings?: number;
+    carvers?: number;
+  };
   helpers: readonly string[];
   /** Dishes, steps and tools whose things are not in the house yet, and when they come. */
   coming: ReadonlyMap<string, Instant>;

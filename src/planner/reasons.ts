@@ -67,7 +67,7 @@ export function leaningOf(reasoner: Reasoner, item: Item): Leaning {
   if (!pressing) return { why: wish, on: momentOf(day, item.step.ends.anchor) };
   const other = off > 0 ? pressing.from : pressing.to;
   const reason =
-    off > 0 ? laterReason(reasoner, item, pressing) : earlierReason(reasoner, item, other);
+    off > 0 ? laterReason(reasoner, item, pressing) : besideReason(reasoner, item, other);
   return { why: [reason, ...wish], on: other === origin ? undefined : other };
 }
 
@@ -88,7 +88,7 @@ function wishReason({ day, solution }: Reasoner, item: Item, startAt: Instant): 
   if (moment === undefined) return [{ key: 'as-soon-as-possible' }];
   const anchorAt = instantOfMinute(day.grid, moment);
   const minutes = (anchorAt - startAt) / 60_000;
-  return ends.anchor === 'pull'
+  return ends.anchor === 'pull' && minutes > 0
     ? [{ key: 'before-pull', minutes, pullAt: anchorAt }]
     : [{ key: 'with-anchor', anchor: ends.anchor, anchorAt, minutes }];
 }
@@ -96,13 +96,16 @@ function wishReason({ day, solution }: Reasoner, item: Item, startAt: Instant): 
 function laterReason(reasoner: Reasoner, item: Item, arc: BindingArc): Reason {
   if (kindOf(reasoner, arc) === 'shared') return sharedReason(reasoner, item, arc.from);
   if (arc.from === origin) return { key: 'as-soon-as-possible' };
-  return { key: 'after-step', step: arc.from, minutes: arc.minutes };
+  return besideReason(reasoner, item, arc.from);
 }
 
-function earlierReason({ solution }: Reasoner, item: Item, other: string): Reason {
+/** By which of the two comes first: what may wait only so long leans on what it follows, and the other way. */
+function besideReason({ solution }: Reasoner, item: Item, other: string): Reason {
   const from = solution.starts.get(item.id) ?? 0;
   const to = other === origin ? 0 : (solution.starts.get(other) ?? 0);
-  return { key: 'before-step', step: other, minutes: to - from };
+  return to > from
+    ? { key: 'before-step', step: other, minutes: to - from }
+    : { key: 'after-step', step: other, minutes: from - to };
 }
 
 /** What both want: an oven of another heat, an oven that is full, or hands. */

@@ -1,7 +1,7 @@
 /** What a draft comes to: the whole day planned with it, dishes and all, and the core at the knife. */
 import { type Instant, minutesBetween } from '../../base/time.ts';
 import { clamp } from '../../base/units.ts';
-import type { Dinner } from '../../kitchen/dinner.ts';
+import { carveMinutesOf, type Dinner } from '../../kitchen/dinner.ts';
 import type { Course, Option } from '../../kitchen/facts.ts';
 import { type Band, coreAfterRest, coreAtMinute, type Forecast } from '../../kitchen/forecast.ts';
 import type { Plan } from '../../kitchen/plan.ts';
@@ -9,12 +9,7 @@ import { climbWhileFetched, fetchMinutesOf } from '../aim.ts';
 import { comeUpMinutes, comeUpMinutesAtMost } from '../come-up.ts';
 import { constraints } from '../constraints/index.ts';
 import { plan as planDay } from '../plan.ts';
-import {
-  riseHighKelvin,
-  riseInHoldKelvin,
-  roastCameOutAt,
-  roastOf,
-} from '../roast-day.ts';
+import { riseHighKelvin, riseInHoldKelvin, roastCameOutAt, roastOf } from '../roast-day.ts';
 import { type Choosing, dinnerWith, type OptionDraft } from './drafts.ts';
 
 export interface OptionFigures {
