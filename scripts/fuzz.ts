@@ -33,8 +33,14 @@ const broken: Broken[] = [];
 let played = 0;
 let next = seed;
 
+let isStopped = false;
+// Whoever stops a long search is told how far it came.
+process.once('SIGINT', () => {
+  isStopped = true;
+});
+
 async function playOn(): Promise<void> {
-  while (next < seed + Math.ceil(turns / each)) {
+  while (!isStopped && next < seed + Math.ceil(turns / each)) {
     const task: Task = { seed: next, turns: each };
     next += 1;
     const found: Broken | undefined = await pool.run(task);

@@ -24,8 +24,20 @@ export function differenceText(failure: Failure, paint: Paint = plain): string {
   return [
     `  ${file}:${line}:${column}:${beneath === undefined ? '' : ` ${beneath}`}`,
     paint.wanted(`    - wanted ${wanted}`),
-    paint.came(`    + came   ${cameText(failure).replaceAll('\n', '\n             ')}`),
+    paint.came(`    + came   ${shortened(cameText(failure)).join('\n             ')}`),
   ].join('\n');
+}
+
+/** Longer than this, what came is shown by its beginning and its end: a whole day hides what matters. */
+const rowsAtMost = 10;
+const rowsAtEnd = 3;
+
+function shortened(text: string): string[] {
+  const rows = text.split('\n');
+  if (rows.length <= rowsAtMost) return rows;
+  const begins = rows.slice(0, rowsAtMost - rowsAtEnd - 1);
+  const left = rows.length - begins.length - rowsAtEnd;
+  return [...begins, `… ${left} lines more`, ...rows.slice(-rowsAtEnd)];
 }
 
 /** As the check would be written, and in its own words where they say more. */

@@ -87,3 +87,10 @@ export interface ScriptFault {
 
 export const faultSentence = (fault: ScriptFault): string =>
   `${fault.file}:${fault.line}:${fault.column}: expected ${fault.expected}`;
+
+/** The sentence, and beneath it the line with a mark under the column. */
+export function faultPointedAt(fault: ScriptFault, text: string): string {
+  const row = (text.split(/\r?\n/)[fault.line - 1] ?? '').trimEnd();
+  const before = row.slice(0, fault.column - 1).replace(/[^\t]/g, ' ');
+  return [faultSentence(fault), ...(row === '' ? [] : [`  ${row}`, `  ${before}^`])].join('\n');
+}

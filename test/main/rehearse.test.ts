@@ -36,6 +36,13 @@ describe('rehearse', () => {
     expect(out).toContain('1 hold, 1 fall short');
   });
 
+  it('shows a long answer by its beginning and its end', async () => {
+    writeFileSync(file('long'), `${head}${words}  says /nowhere/\n`);
+    const { out } = await ended(['rehearse', file('long')]);
+    expect(out).toMatch(/Roast in at [\s\S]*\n +… \d+ lines more\n[\s\S]*First: /);
+    expect(out.split('\n').length).toBeLessThan(17);
+  });
+
   it('says the same as JSON', async () => {
     const { code, out } = await ended(['rehearse', '--json', file('short')]);
     expect(code).toBe(1);
@@ -67,7 +74,8 @@ describe('rehearse', () => {
     const { code, out, err } = await ended(['rehearse', file('good'), file('odd')]);
     expect({ code, out }).toEqual({ code: 2, out: '' });
     expect(err).toBe(
-      `${file('odd')}:3:7: expected >, guest>, !, silent, probe, doubled, restart or unanswered\n`,
+      `${file('odd')}:3:7: expected >, guest>, !, silent, probe, doubled, restart or unanswered\n` +
+        '  13:40 shout\n        ^\n',
     );
   });
 
@@ -80,6 +88,7 @@ describe('rehearse', () => {
     const taken = await ended(['rehearse', '--update', path], 'what\ny\n');
     expect(taken.code).toBe(0);
     expect(taken.out).toContain('1 hold, 0 fall short');
+    expect(taken.out.match(/wanted serving 19:30/g)).toHaveLength(1);
     expect(readFileSync(path, 'utf8')).toBe(`${head}${words}  serving 19:00\n  guests 6\n`);
   });
 

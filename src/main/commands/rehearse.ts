@@ -11,7 +11,7 @@ import { junitXml, type PlayedScript } from '../../rehearsal/junit.ts';
 import { parseScript } from '../../rehearsal/parse.ts';
 import { type Paint, reportJson, reportText } from '../../rehearsal/report.ts';
 import { type Audience, type Rehearsal, rehearse } from '../../rehearsal/run.ts';
-import { faultSentence, type Script, type ScriptFault } from '../../rehearsal/script.ts';
+import { faultPointedAt, type Script, type ScriptFault } from '../../rehearsal/script.ts';
 import { inThisThread } from '../../session/compute.ts';
 import { openSession } from '../../session/session.ts';
 import { cardsOf } from '../household.ts';
@@ -50,8 +50,12 @@ export async function rehearseCommand(
 async function playFiles(files: readonly string[], options: RehearseOptions): Promise<number> {
   const scripts = scriptsOf(files);
   if (scripts.faults.length > 0) {
-    for (const fault of scripts.faults) process.stderr.write(`${faultSentence(fault)}\n`);
-    if (options.json) process.stdout.write(`${JSON.stringify({ faults: scripts.faults })}\n`);
+    for (const { fault, text } of scripts.faults)
+      process.stderr.write(`${faultPointedAt(fault, text)}\n`);
+    if (options.json)
+      process.stdout.write(
+        `${JSON.stringify({ faults: scripts.faults.map(({ fault }) => fault) })}\n`,
+      );
     return 2;
   }
   const cards = cardsOf(options.cards);
@@ -74,11 +78,10 @@ async function playFiles(files: readonly string[], options: RehearseOptions): Pr
     : [reportText(rehearsals, screenPaint()), ...(reaches ? [coverageText(reaches)] : [])].join(
         '\n',
       );
+  // What can be written otherwise is shown as it is asked about, and what is left after it.
+  if (options.update && (await takeAmendments(rehearsals)).length > 0)
+    return playFiles(files, { ...options, update: false });
   process.stdout.write(`${report}\n`);
-  if (options.update) {
-    const changed = await takeAmendments(rehearsals);
-    if (changed.length > 0) return playFiles(files, { ...options, update: false });
-  }
   return rehearsals.every((one) => one.failures.length === 0) ? 0 : 1;
 }
 
@@ -100,28 +103,33 @@ function screenPaint(): Paint {
   return { wanted: red, came: green };
 }
 
-function scriptsOf(files: readonly string[]): { read: Script[]; faults: ScriptFault[] } {
+interface Unread {
+  fault: ScriptFault;
+  text: string;
+}
+
+function scriptsOf(files: readonly string[]): { read: Script[]; faults: Unread[] } {
   const read: Script[] = [];
-  const faults: ScriptFault[] = [];
+  const faults: Unread[] = [];
   for (const file of files) {
-    const { script, fault } = readScript(file);
+    const text = textOf(file);
+    const { script, fault } = parseScript(text, file);
     if (script) read.push(script);
-    else faults.push(fault);
+    else faults.push({ fault, text });
   }
   return { read, faults };
 }
 
-export function readScript(
-  file: string,
-): { script: Script; fault?: undefined } | { fault: ScriptFault; script?: undefined } {
-  let text: string;
+function textOf(file: string): string {
   try {
-    text = readFileSync(file, 'utf8');
+    return readFileSync(file, 'utf8');
   } catch {
     throw new Refusal(`The script ${file} cannot be opened; check its name.`, 2);
   }
-  return parseScript(text, file);
 }
+
+export const readScript = (file: string): ReturnType<typeof parseScript> =>
+  parseScript(textOf(file), file);
 
 /** Plays a script and times every answer; one beyond the budget falls short. */
 async function playTimed(
