@@ -23,6 +23,7 @@ import {
   overdueBefore,
 } from './moments.ts';
 import { can } from './stage.ts';
+import { withFacts } from './with-facts.ts';
 
 export interface When {
   minutesAgo?: number | undefined;
@@ -277,7 +278,29 @@ function isNews(moment: Moment, knownAt: number, { dinner, now }: Context): bool
   );
 }
 
+/** A dish that the cook cooks is on the menu, though nobody named it: its card is taken first. */
+function cookedUnnamed(
+  step: string | undefined,
+  context: Context,
+): { taken: NewFact[]; context: Context } | undefined {
+  const dish = step?.split('.')[0];
+  const card = context.library.find((one) => one.id === dish && one.card !== 'roast');
+  if (!card || menuOf(context.dinner).some((one) => one.id === card.id)) return undefined;
+  const taken: NewFact[] = [
+    ...(context.dinner.cards.some((one) => one.id === card.id)
+      ? []
+      : [{ type: 'card-taken' as const, card }]),
+    { type: 'dish-added', dish: card.id },
+  ];
+  return { taken, context: withFacts(context, taken) };
+}
+
 export function reportStarted(heard: HeardOf<'report-started'>, context: Context): Decision {
+  const unnamed = cookedUnnamed(heard.step, context);
+  if (unnamed) {
+    const begun = reportStarted(heard, unnamed.context);
+    return { facts: [...unnamed.taken, ...begun.facts], outcomes: begun.outcomes };
+  }
   const meant = stepMeant(heard.step, context, 'start');
   if (meant) return reportStep(meant, 'started', heard, context);
   if (isMoment(heard.step) || heard.step === 'rest')

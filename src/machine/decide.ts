@@ -5,8 +5,8 @@
 import { assertNever } from '../base/assert.ts';
 import { addMinutes } from '../base/time.ts';
 import { celsiusOf } from '../base/units.ts';
-import { dinnerOf, missingOf } from '../kitchen/dinner.ts';
-import { type Fact, factVersion, type NewFact } from '../kitchen/facts.ts';
+import { missingOf } from '../kitchen/dinner.ts';
+import type { NewFact } from '../kitchen/facts.ts';
 import type { Heard, HeardOf } from '../kitchen/heard.ts';
 import { type Context, type Decision, decided, nothing, ovenCallStep, said } from './context.ts';
 import { feedPublic, have, noteGuest } from './decide-days.ts';
@@ -31,7 +31,7 @@ import {
   whoseNumber,
 } from './decide-talk.ts';
 import * as told from './decide-told.ts';
-import { standingOf } from './stage.ts';
+import { withFacts } from './with-facts.ts';
 
 /** Decides a whole utterance, each part knowing what the parts before it changed. */
 export function decide(heard: readonly Heard[], context: Context): Decision {
@@ -56,28 +56,6 @@ const resumedBy = (facts: readonly NewFact[], { dinner }: Context): NewFact[] =>
   !facts.some(({ type }) => type === 'talk-paused' || type === 'talk-resumed')
     ? [{ type: 'talk-resumed' }]
     : [];
-
-/** The context as it would stand with these facts appended. */
-export function withFacts(context: Context, added: readonly NewFact[]): Context {
-  const start = (context.facts.at(-1)?.position ?? -1) + 1;
-  const placed = added.map(
-    (fact, index): Fact =>
-      ({
-        ...fact,
-        dinner: context.id,
-        position: start + index,
-        at: context.now,
-        v: factVersion,
-      }) as Fact,
-  );
-  const facts = [...context.facts, ...placed];
-  return {
-    ...context,
-    facts,
-    dinner: dinnerOf(context.id, facts),
-    standing: standingOf(context.id, facts),
-  };
-}
 
 /** A question that these words answered, or passed over, is settled. */
 function settling(heard: Heard, decision: Decision, context: Context): NewFact[] {

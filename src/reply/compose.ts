@@ -200,6 +200,8 @@ function nextWords(
   const byTitle = sentences([say`${lead}: ${title}`, caution]);
   const fits = ({ speech }: Spoken): boolean => fitsABreath(`${said.speech} ${speech}`);
   if (fits(whole)) return whole;
+  // The day's first answer says where to begin, whatever else is said in it.
+  if (scene.firstPlan) return { text: whole.text, speech: byTitle.speech };
   // With no breath left for it, it is called by itself, right after.
   return fits(byTitle) ? { text: whole.text, speech: byTitle.speech } : silent;
 }

@@ -2,8 +2,11 @@
  * The gate of English: what was heard in a text passes if the text is likely meant for the helper,
  * by weights learnt from the rules half of the corpus (`scripts/train-addressed.ts`).
  */
+
+import type { ReadContext } from '../../kitchen/heard.ts';
 import { cuesOf, type KindOfWord, likelihoodOf, type Said, type Weights } from '../addressed.ts';
 import type { Placed } from '../placed.ts';
+import type { Meaning } from '../recogniser.ts';
 import { familiar, weights } from './addressed-weights.ts';
 import { withoutColour } from './judge.ts';
 
@@ -34,6 +37,29 @@ const isAwaited = ({ placed, context, line }: Said): boolean =>
     placed.every(({ meaning, framed }) => !framed && answers.test(meaning.intent)) &&
     wordsIn(placed) >= line.split(/ [,.?!]?/).filter(Boolean).length - 1);
 
+/** What a stage ends with; said by itself it is let in: "it's down" after the sear, "it's out" later on. */
+const endsStage: Partial<Record<NonNullable<ReadContext['stage']>, (meaning: Meaning) => boolean>> =
+  {
+    preheat: (one) => one.intent === 'report-started' && one.step === 'roast-in',
+    sear: (one) =>
+      one.intent === 'report-oven' || (one.intent === 'report-done' && one.step === 'oven-down'),
+    'low-roast': (one) => one.intent === 'report-out' && one.what === undefined,
+    rest: (one) => one.intent === 'report-started' && one.step === 'carve',
+  };
+
+function endsItsStage({ placed, context, line }: Said): boolean {
+  const [only, ...others] = placed;
+  const ends = context.stage && endsStage[context.stage];
+  return (
+    ends !== undefined &&
+    only !== undefined &&
+    others.length === 0 &&
+    !only.framed &&
+    ends(only.meaning) &&
+    line.trim().split(' ').length <= 4
+  );
+}
+
 const answers = /^(affirm|deny|choose)$/;
 const wordsIn = (placed: readonly Placed[]): number =>
   new Set(placed.flatMap(({ tokens }) => tokens.map((token) => token.from))).size;
@@ -52,7 +78,7 @@ export const gateOf =
   (whole: Said): readonly Placed[] => {
     const said = { ...whole, placed: withoutColour(whole.placed, whole.opinions) };
     if (said.placed.every(isUngated)) return said.placed;
-    if (isAwaited(said) || answersTheCall(said)) return said.placed;
+    if (isAwaited(said) || answersTheCall(said) || endsItsStage(said)) return said.placed;
     // What is said while a question is open may be its answer, or have nothing to do with it.
     const aside = { ...said, context: { ...said.context, expecting: undefined } };
     const likelihood = (one: Said): number => likelihoodOf(cuesOf(one, kindOf, isFamiliar), learnt);

@@ -8,6 +8,7 @@ import type { Placed } from '../placed.ts';
 import type { Match, Meaning } from '../recogniser.ts';
 import { fillAsked } from './fill-asked.ts';
 import { fillTold } from './fill-told.ts';
+import { moodOf } from './mood.ts';
 
 const fill = { ...fillTold, ...fillAsked };
 
@@ -66,6 +67,9 @@ function filled(intent: Opinion['intent'], match: Match): readonly Meaning[] | u
   return list.length > 0 ? list : undefined;
 }
 
+/** "Is it too early to turn the oven on" reports no oven, however like one the words are. */
+const deed = /^(report-(oven|started|done|out|not-done|guests)|skip-step)$/;
+
 export function overruled(
   match: Match,
   found: readonly Placed[],
@@ -84,6 +88,7 @@ export function overruled(
   )
     return [];
   if (/^(unrelated|unclear)$/.test(first.intent)) return undefined;
+  if (deed.test(first.intent) && moodOf(match.line) === 'question') return undefined;
   if (found.length === 0)
     return first.likelihood >= (clauses > 1 ? sureness.beside : sureness.alone)
       ? filled(first.intent, match)

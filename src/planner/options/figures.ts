@@ -27,6 +27,8 @@ export interface OptionFigures {
   broken: readonly string[];
   /** Steps that come too late for the table with it. */
   without: readonly string[];
+  /** A hold for which the dishes leave the oven no time. */
+  crowdedOut: boolean;
 }
 
 /** A dish this late is not on the table. */
@@ -49,6 +51,8 @@ export function figuresOf(
       : 0,
   );
   const tooLong = keptTooLong(dinner, draft.course, restMinutes);
+  const noHold =
+    planned !== undefined && draft.course.rest === 'low-oven' && !isHold(planned, dinner);
   return {
     kind: kindOf(dinner, draft, restMinutes),
     course: { ...draft.course, servingAt },
@@ -60,10 +64,12 @@ export function figuresOf(
     restMinutes,
     coreAtServingCelsius: core,
     minutesFromWanted: minutesBetween(serving.wantedAt, servingAt),
+    crowdedOut: noHold,
     broken: [
+      // While it is in there may be no other choice; once it is out a hold must be one.
+      ...(noHold && roastCameOutAt(dinner) !== undefined ? ['hold'] : []),
       ...(planned?.shortfalls ?? []).map((one) => one.constraint).filter(isHard),
       ...(tooLong ? ['kept-hot'] : []),
-      ...(planned && draft.course.rest === 'low-oven' && !isHold(planned, dinner) ? ['hold'] : []),
       ...(comeUpMinutes(forecast) > comeUpMinutesAtMost ? ['come-up'] : []),
     ],
     without: [
@@ -93,14 +99,13 @@ function kindOf(dinner: Dinner, { kind }: OptionDraft, restMinutes: number): Opt
 /** A hold shorter than this is none: the oven is wanted hot again as soon as it has come down. */
 const briefestHoldMinutes = 30;
 
-/** Where the dishes need the heat all the while after the pull, or soon again, there is no hold to choose. */
+/** Where the dishes need the heat all the while after the pull, or soon again, a hold is one in name only. */
 function isHold({ oven, steps, pullAt }: Plan, dinner: Dinner): boolean {
   const own = oven.filter((move) => (move.oven ?? 0) === 0);
   const from = own.findIndex((move) => move.why === 'hold');
   if (from < 0)
-    return (
-      roastCameOutAt(dinner) !== undefined ||
-      !own.some((move) => move.why === 'sides' && move.at >= pullAt.p50)
+    return !own.some(
+      (move) => move.why === 'sides' && move.at >= (roastCameOutAt(dinner) ?? pullAt.p50),
     );
   const knife = steps.find((step) => step.id === 'carve')?.startAt ?? 0;
   const until = Math.min(knife, own[from + 1]?.at ?? knife);

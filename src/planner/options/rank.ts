@@ -110,6 +110,9 @@ export function rankOptions<T extends { figures: OptionFigures }>(
       (one, index, all) =>
         !all.slice(0, index).some((other) => sameCourse(other.figures, one.figures)),
     );
+  // A hold for which there is no oven is told only where there would be no choice without it.
+  const real = ranked.filter(({ figures }) => !figures.crowdedOut);
+  if (real.length >= 2) ranked.splice(0, ranked.length, ...real);
   // Nothing is left out unless the cook says so.
   const whole = ranked.findIndex((one) => !leavesOut(one.figures));
   if (whole > 0) ranked.unshift(...ranked.splice(whole, 1));

@@ -7,16 +7,20 @@ import { besideWords, presumedDishes, uncardedWords } from './menu.ts';
 import { doneTold, hasOwnWords, presumedWords } from './progress.ts';
 import { dishTitle } from './steps.ts';
 import { word } from './wording.ts';
+import { degrees } from './words.ts';
 
 /** Each outcome in words, those of one kind gathered where the first of them stands. */
 export function wordsTogether(outcomes: readonly Outcome[], scene: Scene): Spoken[] {
   const done = outcomes.filter((one): one is OutcomeOf<'step-done'> => isPlainDone(one));
   const menu = outcomes.filter(isMenuChange);
+  const readings = outcomes.filter(isReading);
   const news = outcomes.some((one) => one.key === 'step-done' && !one.again);
   return outcomes.flatMap((outcome): Spoken[] => {
     // What was known already goes unsaid beside what is new.
     if (outcome.key === 'step-done' && outcome.again && news) return [];
     if (isPlainDone(outcome)) return outcome === done[0] ? [doneTogether(done, scene)] : [];
+    if (isReading(outcome) && readings.length > 1)
+      return outcome === readings[0] ? [readingsTogether(readings, scene)] : [];
     if (isMenuChange(outcome)) return outcome === menu[0] ? [menuWords(menu, scene)] : [];
     return [word(outcome, scene)];
   });
@@ -24,6 +28,19 @@ export function wordsTogether(outcomes: readonly Outcome[], scene: Scene): Spoke
 
 const isPlainDone = (one: Outcome): one is OutcomeOf<'step-done'> =>
   one.key === 'step-done' && !one.again && !hasOwnWords(one.step);
+
+const isReading = (one: Outcome): one is OutcomeOf<'reading-noted'> => one.key === 'reading-noted';
+
+/** Two spots, or two thermometers: the coldest is the core's, and what follows is said of it alone. */
+function readingsTogether(readings: readonly OutcomeOf<'reading-noted'>[], scene: Scene): Spoken {
+  const [lowest, ...others] = [...readings].sort((one, other) => one.celsius - other.celsius);
+  if (!lowest) return silent;
+  const higher = others.map((one) => degrees(one.celsius, scene.dinner.units));
+  return sentences([
+    say`${list(higher)} and ${degrees(lowest.celsius, scene.dinner.units)}: the lower is nearer the middle, so I go by it.`,
+    word(lowest, scene),
+  ]);
+}
 
 type MenuChange = OutcomeOf<'dish-added' | 'dish-uncarded' | 'dish-dropped'>;
 

@@ -46,7 +46,11 @@ export const askTime: Recogniser = {
               ? 'carve'
               : /(dinner|supper|lunch|eat|table)/.test(line)
                 ? 'dinner'
-                : undefined;
+                : / (goes?|put (it|@it|the roast|the meat|the beef|the joint)|putting it) in /.test(
+                      ` ${line}`,
+                    ) && /^(planning|prep|preheat)$/.test(match.context.stage ?? '')
+                  ? 'roast-in'
+                  : undefined;
         const subject = named ?? event;
         return { intent: 'ask-time-left', ...(subject ? { about: subject } : {}) };
       },

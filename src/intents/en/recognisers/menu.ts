@@ -120,7 +120,10 @@ const addDish = (match: Match): Meaning[] | undefined => {
   const names = dishes(match, 'thing').filter(
     (name) =>
       !meansRoast(name) &&
-      !(/\b(that|it|this|i|you|we|side)$/.test(name) && !dishIn(name, match.context)),
+      !(
+        /\b(that|it|this|i|you|we|she|he|they|will|side)$/.test(name) &&
+        !dishIn(name, match.context)
+      ),
   );
   const uncarded = names.filter((name) => uncardedDishIn(name, match.context) !== undefined);
   // The "in" of pigs in blankets reports nothing.

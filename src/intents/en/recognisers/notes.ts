@@ -156,4 +156,5 @@ const person = (words: string): string =>
   words
     .replace(/^(and|oh|my|our|the|so|because|note that|remember|remember that|also) /, '')
     .replace(/^(my|our|the) /, '')
+    .replace(/ (likes?|wants?|prefers?|takes|has|needs|eats?)( (his|hers|her|theirs|it).*)?$/, '')
     .trim();

@@ -131,7 +131,10 @@ export const ovenTalk: Recogniser = {
         '(@oven is on|turned on @oven|turned @oven on|switched on @oven|switched @oven on|put @oven on|lit @oven|lit the oven|oven on|oven is heating [up]|oven is preheating|started preheating|preheating [@oven|now]|i am preheating [@oven]|have put @oven on|started @oven|fired up @oven|oven is warming up|got @oven on|oven is lit|turned on the oven|switched on the oven|turned the oven on|put the oven on) [now|$]',
       ],
       (match) =>
-        / off /.test(` ${match.line}`)
+        // "Is it too early to turn the oven on?"
+        / off | (early|soon|late|time|should|shall|when|whether|do i|need|going|want|have) (to )?(i |we )?(turn|turned|put|switch|light|lit) /.test(
+          ` ${match.line}`,
+        )
           ? undefined
           : { intent: 'report-oven', state: 'on', ...momentOf(match) },
     ),

@@ -167,7 +167,12 @@ export const progress: Recogniser = {
         '^ {verb:word} [and {v2:word}] [up|off] [the|all the|my|all] {who:thing} $',
         '(i am|we are|i have started|started|starting|sam is|just started|beginning|now) [now|just] {doing:word} [the|up the|up|with the|my|our] [{who:thing}] $',
       ],
-      (match) => doneMeaning(match),
+      (match) =>
+        // "We're doing puddings and a mash" is a menu, while there is one to be made.
+        /^(we are|i am) (doing|having) /.test(match.line) &&
+        (match.context.stage === 'planning' || match.context.stage === 'prep')
+          ? undefined
+          : doneMeaning(match),
     ),
     ...phrases(
       [
