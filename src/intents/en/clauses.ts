@@ -270,6 +270,14 @@ function joinsNames(
   )
     return true;
   if (/^(pepper)$/.test(next)) return true;
+  // "do I take it off at 118 or 120".
+  if (
+    tokens[at]!.word === 'or' &&
+    /^<[nt]/.test(next) &&
+    part.some((token) => /^<[nt]/.test(token.word)) &&
+    /^(do|should|is|what|which|shall|can|does|would|am|are|will) /.test(lineOf(trimmed(part)))
+  )
+    return true;
   const words = trimmed(part).map((token) => token.word);
   if (words.length === 0 || words.length > 4) return false;
   if (words.some((word) => /^(is|are|was|were|in|out|on|went)$/.test(word))) return false;

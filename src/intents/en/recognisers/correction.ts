@@ -170,6 +170,7 @@ export const correction: Recogniser = {
       [
         '^ [no ,|no|no no|sorry ,|sorry|wait ,|oh|oh no|oh no ,|hang on ,] (i meant|i mean|meant|i was meaning|i wanted to say|i have said it wrong ,|i said it wrong ,|i meant to say|i should have said|it should be|make that|make it|that should be|that should have been|it should have been|correction ,|correction|scratch that ,|i said|i got that wrong ,|i misread it ,|i misread that ,|i misread it|misread it ,|i misspoke ,|my mistake ,|typo ,) [it is|it was|it reads] {x:any} [people|of us|guests|bones|bone|ribs]',
         '^ (no ,|no|nope ,|no no|wrong ,|sorry ,) [it is|it was|it reads|that was|at] {x:any} [people|of us|guests|bones|bone|ribs] $',
+        '^ [i] misread (the thing|the number|the dial|the display|that|it|this) [,|.] [it is|it was|it reads] {x:any}',
         '^ (i misread (it|that)|misread it|i got (it|that) wrong|that was wrong|my mistake|i misspoke|i misheard) [,|.] [it is|it was|it reads|it should be] {x:any}',
       ],
       relabel,

@@ -113,7 +113,7 @@ const dangers: readonly Danger[] = [
   {
     kind: 'reaction',
     words: [
-      / (swelling|swollen|swells|swelled|puffing|hives|rash|epipen|epi|anaphyla\w*|allergic reaction|reacting|throat (is )?(closing|tight|tightening)|wheezing|welts) /,
+      / (swelling|swollen|swelled|puffing|hives|rash|epipen|epi|anaphyla\w*|allergic reaction|reacting|throat (is )?(closing|tight|tightening)|wheezing|welts) /,
       / (face|lips|lip|tongue|throat|eyes|mouth|hives|rash|breathe|wheezing|nuts|nut|ate|eaten|eating|peanuts|prawn|shellfish|help|quick|where is|need the|reaction|now|all over|is|has) /,
       person,
     ],
@@ -123,7 +123,7 @@ const dangers: readonly Danger[] = [
 
 /** Another day, another place, a warning, a story, a joke. */
 const notHere =
-  / (film|movie|last|team|playing|deal|sale|form|years|yesterday|college|school|once|when i was|used to|remember|their|bridges|neighbours|news|what if|if|imagine|song|game|ago|as a kid|back in|holiday|almost|nearly|wedding|work|at work|match|book|story|joke|tv|laughing|worried|afraid|scared|would|might|could have|careful|watch (you|your|out)|mind|do not|dont|not to|never|read|telly|episode|always|hope|hospital|drama|series|play|character|actor|said the|horse|driver|car|bike|football|player|wicket|knocked|cricket|forest|wildfire|brigade|next door|will|without|so that|in case|how|paper said) /;
+  / (page|week|island|year|deck|season|goals|teeth|bottles|previously|shaving|proposing|voted|film|movie|last|team|playing|deal|sale|form|years|yesterday|college|school|once|when i was|used to|remember|their|bridges|neighbours|news|what if|if|imagine|song|game|ago|as a kid|back in|holiday|almost|nearly|wedding|work|at work|match|book|story|joke|tv|laughing|worried|afraid|scared|would|might|could have|careful|watch (you|your|out)|mind|do not|dont|not to|never|read|telly|episode|always|hope|hospital|drama|series|play|character|actor|said the|horse|driver|car|bike|football|player|wicket|knocked|cricket|forest|wildfire|brigade|next door|will|without|so that|in case|how|paper said) /;
 
 /** "How do I treat a burn" is no story, and "help, what if it spreads" no supposition. */
 const asksHelp = / (how do i (treat|put out|stop)|what do i do|what to do|help|ouch|ow|quick) /;

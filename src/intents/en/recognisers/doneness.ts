@@ -40,7 +40,11 @@ export const doneness: Recogniser = {
         '(pull|take|take it out|pull it|pull it out|have|take the roast out|pull the roast|cook it|bring it|cook|i pull|i want to pull it|we will pull it|out) [it|@it|out|up] (at|to|when it hits|when it reads|for) {temperature} [degrees|internal|in the middle|instead|$]',
         '(aim|aiming|go|going|shooting|shoot|target|i am aiming|we are aiming|let us go|let us aim) (for|is|of|at) {temperature} (in the (middle|centre|center|core)|internal|core|at the table|in the meat|served|degrees|$)',
         '(i want|we want|i would like|we like|we would like|want) [@it|it|the middle|a core of|the core] (at|to be|to reach|to get to|to come out at|done to|cooked to) {temperature}',
-        '(target|serving|core|internal|final) temperature [of|is|to] {temperature}',
+        '(target|serving|core|internal|final) temperature [of|is|to|at] {temperature}',
+        '^ [my|our|the] (target|goal|aim) [temperature] [is|of|at|for it is] {temperature} [for the core|in the middle|degrees|$]',
+        '(whip|haul|yank|pull|take|get|fetch|lift|whisk) (it|her|him|@it) out at {temperature} ',
+        '(are|am|will be) (pulling|taking) (it|this|her|@it) [out] at {temperature} ',
+        '(i|we) (like|want|prefer|have) (it|the meat|the beef|the roast|@it|ours|mine) (at|done to|pulled at) {temperature:degrees} ',
       ],
       (match) => {
         const said = match.temperature('temperature');

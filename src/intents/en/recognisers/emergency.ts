@@ -4,7 +4,7 @@ import { phrases } from '../vocabulary.ts';
 
 /** What burnt, bled or fell on another day, in another house or in a film. */
 const notHere =
-  / (film|movie|last|team|playing|deal|sale|form|year|years|yesterday|college|school|once|when i was|used to|remember|their|bridges|neighbours|news|would not it|what if|if it|imagine|song|game|ago|as a kid|back in|holiday|almost|nearly|wedding|work) /;
+  / (page|week|island|deck|season|goals|teeth|bottles|previously|shaving|proposing|voted|the year|film|movie|last|team|playing|deal|sale|form|year|years|yesterday|college|school|once|when i was|used to|remember|their|bridges|neighbours|news|would not it|what if|if it|imagine|song|game|ago|as a kid|back in|holiday|almost|nearly|wedding|work) /;
 
 export const emergency: Recogniser = {
   name: 'emergency',
@@ -46,7 +46,12 @@ export const emergency: Recogniser = {
         '(burnt|burned|scalded) (me|my)',
       ],
       (match) =>
-        notHere.test(` ${match.line}`) ? undefined : { intent: 'emergency', kind: 'burn' },
+        notHere.test(` ${match.line}`) ||
+        / (burnt|burned|scalded) my (mouth|tongue|lips|lip|tea|toast|cake|biscuits|bridges) /.test(
+          ` ${match.line}`,
+        )
+          ? undefined
+          : { intent: 'emergency', kind: 'burn' },
     ),
     ...phrases(
       [
@@ -62,6 +67,9 @@ export const emergency: Recogniser = {
       (match) =>
         notHere.test(` ${match.line}`) ||
         // The roast bleeds on its board, and no one is hurt.
+        / (cut|sliced|opened|carved) (it|into|the \w+) (open|and|up|in) .*it is bleeding /.test(
+          ` ${match.whole}`,
+        ) ||
         (/^(rest|hold|carve|served)$/.test(match.context.stage ?? '') &&
           / (board|plate|plates|rare|raw|pink|slice|slices|undercooked|juices|cooked) /.test(
             ` ${match.whole}`,

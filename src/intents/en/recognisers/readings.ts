@@ -19,7 +19,13 @@ export const readings: Recogniser = {
       [
         '(gone|went|climbed|jumped|risen|rose|crept|moved|shot|come|came|up|rising) [up|all the way] from {was:any} [degrees] to {temperature} [degrees]',
       ],
-      (match) => reading(match),
+      (match) =>
+        / (headcount|head count|numbers|people|guests|places|price|oven|dial) /.test(
+          ` ${match.line}`,
+        ) ||
+        (match.context.units.temperature === 'F' && match.number('temperature') < 35)
+          ? undefined
+          : reading(match),
     ),
     ...phrases(
       [
@@ -53,7 +59,11 @@ export const readings: Recogniser = {
           callWords.test(` ${match.line}`)
         )
           return undefined;
-        if (/^(pull|take|cook|bring|aim|stop|get|i want|we want|want|go|roast) /.test(match.line))
+        if (
+          /^(target|goal|set|whip|haul|yank|final|i like|we like|(so )?(we|i) (are|am) pulling|pull|take|cook|bring|aim|stop|get|i want|we want|want|go|roast) /.test(
+            match.line,
+          )
+        )
           return undefined;
         const said = match.quantity('temperature');
         if (said?.kind === 'number') {

@@ -68,6 +68,16 @@ export const together: Recogniser = {
           : { intent: 'report-guests', state: 'partly-arrived', count };
       },
     ),
+    // "120, is that rare or medium rare": the number is what is asked about.
+    ...phrases(
+      [
+        '^ {temperature} [degrees] , is (that|it|this) [more] (rare|medium rare|medium|well done|medium well|overdone|overcooked) [or {x:rest}] ',
+      ],
+      (match) =>
+        match.context.expecting === 'reading'
+          ? undefined
+          : { intent: 'ask-temperature', ...match.temperature('temperature') },
+    ),
     // "it's the gratin that's in there, not the rolls".
     ...phrases(
       [

@@ -4,7 +4,7 @@ import { phrases } from '../vocabulary.ts';
 
 /** What is baked falls in on itself; only people collapse in earnest. */
 const baked =
-  /\b(puddings?|puds?|yorkshires?|souffles?|cakes?|sponge|meringues?|pavlova|pastry|pie|crust|batter|rolls|bread|dough|popovers?|tower|chair|table|shelf|rack) (is|are|has|have|just|all|\w+ly)? ?(is|have|has|all|just)? ?(collapsed|passed out)\b/;
+  /\b(puddings?|puds?|yorkshires?|souffl[eé]s?|cakes?|sponge|meringues?|pavlova|pastry|pie|crust|batter|rolls|bread|dough|popovers?|tower|chair|table|shelf|rack) (is|are|has|have|just|all|\w+ly)? ?(is|have|has|all|just)? ?(collapsed|passed out)\b/;
 
 const kind =
   (emergency: 'choking' | 'collapse' | 'reaction') =>
