@@ -20,13 +20,14 @@ const isUngated = ({ meaning }: Placed): boolean =>
 
 /** Few words that report the step that is open first: it was called, and this is what answers it. */
 const answersTheCall = ({ placed, context, line }: Said): boolean =>
-  line.trim().split(' ').length <= 4 &&
+  (line.trim().split(' ').length <= 4 ||
+    (line.trim().split(' ').length <= 7 && wordsIn(placed) >= line.trim().split(' ').length - 1)) &&
   placed.every(
     ({ meaning, framed }) =>
       !framed &&
       (meaning.intent === 'report-done' || meaning.intent === 'report-started') &&
       meaning.step !== undefined &&
-      meaning.step === context.openSteps[0],
+      context.openSteps.includes(meaning.step),
   );
 
 /** A number that was just asked for is let in, whoever calls it out; so is a short yes, no or choice. */

@@ -73,6 +73,7 @@ const plain: readonly (readonly [readonly string[], Meaning])[] = [
   ],
   [
     [
+      '^ [so|and|show me|read me|tell me|give me] [the|my|our] (whole|full|entire|complete) (plan|schedule|timeline|list|day|thing|running order) [again|then|please|from here|$] $',
       '^ [the|an|quick] (overview|rundown|run down|agenda|running order|order of the day|order of play) $',
       '(read out|read me|tell me|list|give me) the (schedule|plan|timeline|order of things|order of play|steps|running order)',
     ],
