@@ -65,6 +65,13 @@ const answers = /^(affirm|deny|choose)$/;
 const wordsIn = (placed: readonly Placed[]): number =>
   new Set(placed.flatMap(({ tokens }) => tokens.map((token) => token.from))).size;
 
+/** A step of a card named by all the words of a text: the card's own words may be strange to the weights. */
+const namesStep = ({ placed, line }: Said): boolean =>
+  placed.every(
+    ({ meaning, framed }) =>
+      !framed && meaning.intent === 'report-done' && meaning.step !== undefined,
+  ) && wordsIn(placed) >= line.split(/ [,.?!]?/).filter(Boolean).length;
+
 const isFamiliar = (word: string): boolean => familiar.has(word);
 
 /**
@@ -79,7 +86,8 @@ export const gateOf =
   (whole: Said): readonly Placed[] => {
     const said = { ...whole, placed: withoutColour(whole.placed, whole.opinions) };
     if (said.placed.every(isUngated)) return said.placed;
-    if (isAwaited(said) || answersTheCall(said) || endsItsStage(said)) return said.placed;
+    if (isAwaited(said) || answersTheCall(said) || endsItsStage(said) || namesStep(said))
+      return said.placed;
     // What is said while a question is open may be its answer, or have nothing to do with it.
     const aside = { ...said, context: { ...said.context, expecting: undefined } };
     const likelihood = (one: Said): number => likelihoodOf(cuesOf(one, kindOf, isFamiliar), learnt);

@@ -30,7 +30,7 @@ const plain: readonly (readonly [readonly string[], Meaning])[] = [
   ],
   [
     [
-      '^ [the|my|full|whole] (plan|schedule|timeline|running order|timetable|rundown) $',
+      '^ [the|my|our] [full|whole|entire] (plan|schedule|timeline|running order|timetable|rundown) $',
       '(give me|show me|read me|tell me|can i have|can i see|go over|let us hear|run through|go through|talk through|remind me of|repeat|show) [the|my|full|a] [whole|full|rest of the] (plan|schedule|timeline|rundown|running order|timetable|day)',
       '(run|talk|walk|take) me through (it|the day|everything|dinner|this|the rest|the plan|the schedule|the afternoon|the evening)',
     ],
