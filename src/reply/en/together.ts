@@ -38,9 +38,15 @@ function readingsTogether(readings: readonly OutcomeOf<'reading-noted'>[], scene
   const higher = others.map((one) => degrees(one.celsius, scene.dinner.units));
   return sentences([
     say`${list(higher)} and ${degrees(lowest.celsius, scene.dinner.units)}: the lower is nearer the middle, so I go by it.`,
+    (others.at(-1)?.celsius ?? 0) - lowest.celsius > apartKelvin
+      ? say`Look again in a couple of minutes, the tip in the very middle.`
+      : silent,
     word(lowest, scene),
   ]);
 }
+
+/** Two spots of one roast so far apart: one of them was not the middle. */
+const apartKelvin = 5;
 
 type MenuChange = OutcomeOf<'dish-added' | 'dish-uncarded' | 'dish-dropped'>;
 

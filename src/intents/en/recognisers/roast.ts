@@ -109,7 +109,11 @@ export const roast: Recogniser = {
             line,
           ) && !/tied (them |it |the bones )?back/.test(line)
             ? true
-            : /bone in|on the bone/.test(line) && bones === undefined
+            : /bone in|on the bone/.test(line) &&
+                !/ (had|was|were|been|held|reading|reads|probe|tip) (it )?(right )?on the bone/.test(
+                  line,
+                ) &&
+                bones === undefined
               ? false
               : undefined;
         const how = prepared.find(([shape]) => shape.test(line))?.[1];

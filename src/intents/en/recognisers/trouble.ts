@@ -79,6 +79,7 @@ export const trouble: Recogniser = {
         '(probe|thermometer) (spoil|spoils|is spoiled|is spoilt|is spoil) [already|$] ',
         '(probe|thermometer) (slipped|fell out|came out|popped out|broke|died|is not working|touching the bone|is touching bone)',
         '(probe|thermometer) might be (wrong|off|touching the bone)',
+        '(i had it|had it|i had the probe|i had the tip|the tip was|probe was|it must have been|must have been) (on|in|against|touching|by|near|at) [the] (bone|pan|fat|edge|tin|tray|outside|gristle)',
         '(that|it|that one|the last one|last one|the first one) was (by|near|on|against|touching|at|in|too near|too close to|close to|right by|next to) [the] (pan|bone|fat|edge|tin|tray|outside|side|surface|gristle)',
       ],
       { intent: 'report-trouble', trouble: 'probe-doubt' },
