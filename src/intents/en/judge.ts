@@ -30,17 +30,24 @@ export const sureness = {
 const maybeColour =
   /^(report-(?!reading|oven|not-done)|repeat$|quiet$|pause$|resume$|undo$|start-over$|help$|lack$|skip-step$)/;
 
+/** "I had it on the bone", beside a number, says which number is wrong: that is no colour. */
+const doubtsANumber = ({ meaning, framed }: Placed): boolean =>
+  !framed && meaning.intent === 'report-trouble' && meaning.trouble === 'probe-doubt';
+
 /** Of several things heard in a text, those that neither their clause nor the text bears out are let go. */
 export function withoutColour(
   placed: readonly Placed[],
   opinions: readonly Opinion[],
 ): readonly Placed[] {
   const { inClause, inText } = sureness.aside;
-  const isColour = ({ meaning, likelihood }: Placed): boolean =>
-    maybeColour.test(meaning.intent) &&
-    likelihood !== undefined &&
-    likelihood <= inClause &&
-    (opinions.find(({ intent }) => intent === meaning.intent)?.likelihood ?? 0) <= inText;
+  const inWhole = (intent: string): number =>
+    opinions.find((one) => one.intent === intent)?.likelihood ?? 0;
+  const isColour = (one: Placed): boolean =>
+    maybeColour.test(one.meaning.intent) &&
+    !doubtsANumber(one) &&
+    one.likelihood !== undefined &&
+    one.likelihood <= inClause &&
+    inWhole(one.meaning.intent) <= inText;
   const kept = placed.filter((one) => !isColour(one));
   return kept.length > 0 ? kept : placed;
 }
@@ -84,7 +91,7 @@ export function overruled(
     clauses > 1 &&
     found.length > 0 &&
     likelihood('unrelated') >= sureness.colour &&
-    found.every(({ meaning }) => likelihood(meaning.intent) <= sureness.stray)
+    found.every((one) => !doubtsANumber(one) && likelihood(one.meaning.intent) <= sureness.stray)
   )
     return [];
   if (/^(unrelated|unclear)$/.test(first.intent)) return undefined;
