@@ -77,7 +77,7 @@ function composeEnglish({ outcomes, scene, question, microphone }: Composing): C
   const list = outcomes.some((one) => one.key === 'answer' && lists.has(one.heard.intent));
   const said = list ? sentences(once) : inOneBreath(once);
   const next = nextWords(outcomes, scene, { asking: question !== undefined, said });
-  if (next.text !== '') keys.push(nextKey);
+  if (next.speech !== '') keys.push(nextKey);
   const whole = sentences([said, next]);
   const asks = question !== undefined || outcomes.some((outcome) => outcome.key === 'asked');
   const { text, speech } = asks && microphone === 'closes' ? answerableLater(whole) : whole;
@@ -200,10 +200,9 @@ function nextWords(
   const byTitle = sentences([say`${lead}: ${title}`, caution]);
   const fits = ({ speech }: Spoken): boolean => fitsABreath(`${said.speech} ${speech}`);
   if (fits(whole)) return whole;
-  // The day's first answer says where to begin, whatever else is said in it.
-  if (scene.firstPlan) return { text: whole.text, speech: byTitle.speech };
-  // With no breath left for it, it is called by itself, right after.
-  return fits(byTitle) ? { text: whole.text, speech: byTitle.speech } : silent;
+  if (fits(byTitle)) return { text: whole.text, speech: byTitle.speech };
+  // With no breath left for it, it is called by itself, right after; where to begin is written all the same.
+  return scene.firstPlan ? forEyes(whole) : silent;
 }
 
 /** Whether outcomes like these call the next step in their reply. */

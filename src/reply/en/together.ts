@@ -35,12 +35,17 @@ const isReading = (one: Outcome): one is OutcomeOf<'reading-noted'> => one.key =
 function readingsTogether(readings: readonly OutcomeOf<'reading-noted'>[], scene: Scene): Spoken {
   const [lowest, ...others] = [...readings].sort((one, other) => one.celsius - other.celsius);
   if (!lowest) return silent;
-  const higher = others.map((one) => degrees(one.celsius, scene.dinner.units));
+  const { plan, dinner } = scene;
+  const higher = others.map((one) => degrees(one.celsius, dinner.units));
+  const both = say`${list(higher)} and ${degrees(lowest.celsius, dinner.units)}`;
+  const apart = (others.at(-1)?.celsius ?? 0) - lowest.celsius > apartKelvin;
+  const pulling = plan !== undefined && lowest.celsius >= plan.pullCelsius - 0.3;
   return sentences([
-    say`${list(higher)} and ${degrees(lowest.celsius, scene.dinner.units)}: the lower is nearer the middle, so I go by it.`,
-    (others.at(-1)?.celsius ?? 0) - lowest.celsius > apartKelvin
-      ? say`Look again in a couple of minutes, the tip in the very middle.`
-      : silent,
+    {
+      text: say`${both}: the lower is nearer the middle, so I go by it.`.text,
+      speech: say`${both}: I go by the lower.`.speech,
+    },
+    apart && !pulling ? say`Look again in a couple of minutes, in the very middle.` : silent,
     word(lowest, scene),
   ]);
 }

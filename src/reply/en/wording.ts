@@ -120,7 +120,7 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
   'dish-added': ({ dish }, scene) => capital(say`${dishTitle(scene.dinner, dish)}, noted.`),
   'dish-uncarded': ({ dish }, scene) => uncardedWords([say`${dish}`], scene),
   'dish-unknown': ({ dish }) =>
-    say`I have no card for ${dish.replace(/[-.]/g, ' ')}, so I have not noted it.`,
+    say`I have no ${(dish.split('.')[0] ?? dish).replaceAll('-', ' ')} on the menu, so I have not noted it.`,
   'dish-dropped': ({ dish }, scene) => say`No ${dishTitle(scene.dinner, dish)}.`,
   'dish-absent': ({ dish }, scene) =>
     say`No ${dishTitle(scene.dinner, dish)}: it was not on the menu.`,
