@@ -178,9 +178,11 @@ test('by keyboard alone: words, the day piece by piece, its reason, a reading, t
   await expect.poll(() => textOf(page, 'dialog')).toMatch(/since/);
   const title = (await textOf(page, 'dialog h2')).replace(/\bthe /g, '');
   expect(title).toContain(second.split(',')[0]);
+  // Its words stand a moment before it is opened over the page.
+  await page.locator('dialog:modal').waitFor();
   await page.keyboard.press('Escape');
   await expect.poll(() => page.locator('dialog').count()).toBe(0);
-  expect(await focused()).toBe(second);
+  await expect.poll(focused).toBe(second);
   await tabTo(/dark theme/);
   await page.keyboard.press('Enter');
   expect(await page.evaluate('document.documentElement.dataset.theme')).toBe('dark');
