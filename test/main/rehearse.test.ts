@@ -37,9 +37,9 @@ describe('rehearse', () => {
   });
 
   it('shows a long answer by its beginning and its end', async () => {
-    writeFileSync(file('long'), `${head}${words}  says /nowhere/\n`);
+    writeFileSync(file('long'), `${head}${words}13:31 > the whole plan\n  says /nowhere/\n`);
     const { out } = await ended(['rehearse', file('long')]);
-    expect(out).toMatch(/Roast in at [\s\S]*\n +… \d+ lines more\n[\s\S]*First: /);
+    expect(out).toMatch(/french the bones[\s\S]*\n +… \d+ lines more\n[\s\S]*dinner/);
     expect(out.split('\n').length).toBeLessThan(17);
   });
 
