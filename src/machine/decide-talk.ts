@@ -192,7 +192,8 @@ export function affirm(context: Context): Decision {
   if (question.kind === 'start-over') return decided([settled], { key: 'started-over' });
   const reading = pending.find((fact) => fact.type === 'reading-taken');
   if (reading?.type === 'reading-taken')
-    return decided([settled, reading], {
+    // Of a number in two scales only the first was asked about; else all of it hangs together.
+    return decided([settled, ...(question.text === 'unit' ? [reading] : pending)], {
       key: 'reading-noted',
       celsius: reading.celsius,
       again: false,
@@ -207,7 +208,7 @@ export function deny(context: Context): Decision {
   const { question } = context.dinner;
   if (!question) return said({ key: 'denied' });
   const [, asSaid] = (question.pending ?? []) as NewFact[];
-  if (question.kind === 'reading-improbable' && asSaid?.type === 'reading-taken')
+  if (question.text === 'unit' && asSaid?.type === 'reading-taken')
     return decided([{ type: 'question-settled', how: 'answered' }, asSaid], {
       key: 'reading-noted',
       celsius: asSaid.celsius,

@@ -1,11 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { openMemoryJournal } from '../../src/journal/memory.ts';
 import type { Announcement, Session } from '../../src/session/ports.ts';
-import { openSession } from '../../src/session/session.ts';
-import { at, cards, compute, opening } from '../harness/day.ts';
+import { at, opened } from '../harness/day.ts';
 
-const opened = (): Promise<Session> =>
-  openSession({ dinner: 'd', journal: openMemoryJournal(), compute, cards, opening });
 const dinner = 'seven pound three bone rib roast, dinner at seven for six, medium rare';
 
 async function hear(session: Session, time: string, text: string): Promise<string> {

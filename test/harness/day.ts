@@ -1,12 +1,14 @@
 /** A dinner of the tests' own, planned with the real cards and the real forecast. */
 import { instantOf } from '../../src/base/time.ts';
 import { builtInCardsFolder, loadCards } from '../../src/cards/load.ts';
+import { openMemoryJournal } from '../../src/journal/memory.ts';
 import type { Fact, NewFact } from '../../src/kitchen/facts.ts';
 import { factVersion } from '../../src/kitchen/facts.ts';
 import { inThisThread, remembering } from '../../src/session/compute.ts';
 import { factsOfWritten, type WrittenDinner } from '../../src/session/day.ts';
 import { type Outlook, outlookOf } from '../../src/session/outlook.ts';
-import type { Compute, Opening } from '../../src/session/ports.ts';
+import type { Compute, Journal, Opening, Session } from '../../src/session/ports.ts';
+import { openSession } from '../../src/session/session.ts';
 
 export const zone = 'America/Chicago';
 export const at = (time: string, date = '2026-12-19'): number => instantOf(date, time, zone);
@@ -25,6 +27,10 @@ export const opening: Opening = {
   seed: 7,
   language: 'en',
 };
+
+/** A dinner that can be talked to; several may share its journal. */
+export const opened = (journal: Journal = openMemoryJournal()): Promise<Session> =>
+  openSession({ dinner: 'd', journal, compute, cards, opening });
 
 export const usualDinner: WrittenDinner = {
   opening,

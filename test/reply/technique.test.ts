@@ -1,15 +1,12 @@
 /** A technique told next by next, moved on by what the cook says; and the ice test. */
 import { describe, expect, it } from 'vitest';
-import { openMemoryJournal } from '../../src/journal/memory.ts';
 import type { Session } from '../../src/session/ports.ts';
-import { openSession } from '../../src/session/session.ts';
-import { at, cards, compute, opening } from '../harness/day.ts';
+import { at, cards, opened } from '../harness/day.ts';
 
 const inOneBreath = 'seven pound three bone rib roast, dinner at seven for six, medium rare';
 
-const opened = async (): Promise<Session> => {
-  const journal = openMemoryJournal();
-  const session = await openSession({ dinner: 'd', journal, compute, cards, opening });
+const planned = async (): Promise<Session> => {
+  const session = await opened();
   await session.hear({ text: inOneBreath, at: at('13:30') });
   return session;
 };
@@ -25,7 +22,7 @@ const french = cards
 
 describe('how a step is done', () => {
   it('is a list for eyes and one line for ears', async () => {
-    const { text, speech } = await say(await opened(), '13:31', 'how do I french the bones');
+    const { text, speech } = await say(await planned(), '13:31', 'how do I french the bones');
     for (const line of french?.how ?? []) expect(text).toContain(line);
     expect(text).toContain(french?.wrong);
     expect(speech).toContain(french?.how[0]);
@@ -33,7 +30,7 @@ describe('how a step is done', () => {
   });
 
   it('goes on next by next to how it should look and what to do when it does not', async () => {
-    const session = await opened();
+    const session = await planned();
     await say(session, '13:31', 'how do I french the bones');
     const lines = [...(french?.how.slice(1) ?? [])];
     for (const line of lines) expect((await say(session, '13:32', 'next')).text).toBe(line);
@@ -48,14 +45,14 @@ describe('how a step is done', () => {
   });
 
   it('keeps its place while the cook only says okay', async () => {
-    const session = await opened();
+    const session = await planned();
     await say(session, '13:31', 'how do I french the bones');
     await say(session, '13:32', 'thanks');
     expect((await say(session, '13:33', 'next')).text).toBe(french?.how[1]);
   });
 
   it('is over when the step is done', async () => {
-    const session = await opened();
+    const session = await planned();
     await say(session, '13:31', 'how do I french the bones');
     const done = await say(session, '13:50', 'the bones are frenched');
     expect(done.text).toMatch(/^Good: the bones are frenched\./);
@@ -66,7 +63,7 @@ describe('how a step is done', () => {
 describe('the thermometer in ice water', () => {
   // Ice and water stand at 32 °F (USDA FSIS, kitchen thermometers: calibration in ice water).
   const asked = async (): Promise<Session> => {
-    const session = await opened();
+    const session = await planned();
     for (let now = at('14:00'); now < at('17:00'); now += 5 * 60_000)
       for (const call of await session.wake(now))
         if (call.step === 'check-thermometer') return session;

@@ -1,17 +1,9 @@
 /** A bare "done" answers the call that was made last: a step's, or the oven's own. */
 import { expect, it } from 'vitest';
-import { openMemoryJournal } from '../../src/journal/memory.ts';
-import { openSession } from '../../src/session/session.ts';
-import { at, cards, compute, opening } from '../harness/day.ts';
+import { at, opened } from '../harness/day.ts';
 
 it('goes to the pull, to the oven called for the sides, then to the side', async () => {
-  const session = await openSession({
-    dinner: 'd',
-    journal: openMemoryJournal(),
-    compute,
-    cards,
-    opening,
-  });
+  const session = await opened();
   const say = async (time: string, text: string): Promise<string> =>
     (await session.hear({ text, at: at(time) })).replies.map((reply) => reply.text).join(' ');
   await say('13:30', 'seven pound three bone rib roast, dinner at seven for six, medium rare');

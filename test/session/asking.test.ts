@@ -1,21 +1,13 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { openMemoryJournal } from '../../src/journal/memory.ts';
 import type { Session, Turn } from '../../src/session/ports.ts';
-import { openSession } from '../../src/session/session.ts';
-import { at, cards, compute, opening } from '../harness/day.ts';
+import { at, opened } from '../harness/day.ts';
 
 let session: Session;
 const say = (time: string, text: string): Promise<Turn> => session.hear({ text, at: at(time) });
 const textOf = (turn: Turn): string => turn.replies.map((reply) => reply.text).join(' ');
 
 beforeEach(async () => {
-  session = await openSession({
-    dinner: 'd',
-    journal: openMemoryJournal(),
-    compute,
-    cards,
-    opening,
-  });
+  session = await opened();
   await say('13:30', 'seven pound three bone rib roast, dinner at seven for six, medium rare');
   await say('15:45', 'the roast is in');
   await say('16:05', 'I turned it down to 325');
@@ -58,5 +50,25 @@ describe('said without a name', () => {
     const turn = await say('16:31', 'okay');
     expect(turn.heard.map((one) => one.intent)).toEqual(['acknowledge']);
     expect(turn.view.stage).toBe('low-roast');
+  });
+});
+
+describe('a core told before the roast is in', () => {
+  beforeEach(async () => {
+    session = await opened();
+    await say('13:30', 'seven pound three bone rib roast, dinner at seven for six, medium rare');
+    expect(textOf(await say('13:40', 'it reads 104'))).toMatch(/not in yet\. Is it in/);
+  });
+
+  it('counts with a yes, and the roast is in', async () => {
+    const yes = await say('13:41', 'yes');
+    expect(yes.view.stage).toBe('sear');
+    expect(yes.view.readings).toHaveLength(1);
+  });
+
+  it('is let go with a no', async () => {
+    const no = await say('13:41', 'no');
+    expect(no.view.stage).toBe('prep');
+    expect(no.view.readings).toHaveLength(0);
   });
 });

@@ -1,10 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { openMemoryJournal } from '../../src/journal/memory.ts';
-import { openSession } from '../../src/session/session.ts';
-import { at, cards, compute, opening } from '../harness/day.ts';
-
-const opened = () =>
-  openSession({ dinner: 'd', journal: openMemoryJournal(), compute, cards, opening });
+import { at, opened } from '../harness/day.ts';
 
 type Line = readonly [time: string, text: string];
 async function told(lines: readonly Line[]) {

@@ -3,13 +3,11 @@ import { expect, test } from 'vitest';
 import { addMinutes } from '../../src/base/time.ts';
 import { openMemoryJournal } from '../../src/journal/memory.ts';
 import type { Session } from '../../src/session/ports.ts';
-import { openSession } from '../../src/session/session.ts';
-import { at, cards, compute, opening } from '../harness/day.ts';
+import { at, opened } from '../harness/day.ts';
 
 async function two(): Promise<[Session, Session]> {
   const journal = openMemoryJournal();
-  const open = () => openSession({ dinner: 'd', journal, compute, cards, opening });
-  const [one, other] = [await open(), await open()];
+  const [one, other] = [await opened(journal), await opened(journal)];
   await one.hear({
     text: 'seven pound rib roast, dinner at seven for six, medium rare',
     at: at('12:00'),

@@ -1,11 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { openMemoryJournal } from '../../src/journal/memory.ts';
-import type { Journal, Session, Turn } from '../../src/session/ports.ts';
-import { openSession } from '../../src/session/session.ts';
-import { at, cards, compute, opening } from '../harness/day.ts';
-
-const opened = (journal: Journal = openMemoryJournal()): Promise<Session> =>
-  openSession({ dinner: 'd', journal, compute, cards, opening });
+import type { Session, Turn } from '../../src/session/ports.ts';
+import { at, opened } from '../harness/day.ts';
 
 const inOneBreath = 'seven pound three bone rib roast, dinner at seven for six, medium rare';
 
