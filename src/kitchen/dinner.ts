@@ -570,7 +570,6 @@ const begunOf = (dinner: Dinner, card: DishCard): boolean =>
     return record?.startedAt !== undefined || record?.doneAt !== undefined;
   });
 
-/** What is still missing before a plan can be made. */
 /** Of a table whose number nobody has said. */
 const usualGuests = 6;
 
@@ -582,6 +581,7 @@ export function carveMinutesOf(dinner: Dinner, { carve }: Pick<RoastCard, 'carve
   return carve.fixedMinutes + carve.minutesPerGuest * each;
 }
 
+/** What is still missing before a plan can be made. */
 export function missingOf(dinner: Dinner): ('roast' | 'serving-time' | 'guests' | 'doneness')[] {
   const roastKnown =
     dinner.roast.cut !== undefined &&

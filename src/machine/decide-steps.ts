@@ -14,6 +14,7 @@ import type { NewFact } from '../kitchen/facts.ts';
 import type { HeardOf } from '../kitchen/heard.ts';
 import { type Context, type Decision, decided, said } from './context.ts';
 import { choreMeant, madeAhead } from './decide-days.ts';
+import { addDish } from './decide-told.ts';
 import {
   eventOf,
   factsOf,
@@ -278,28 +279,19 @@ function isNews(moment: Moment, knownAt: number, { dinner, now }: Context): bool
   );
 }
 
-/** A dish that the cook cooks is on the menu, though nobody named it: its card is taken first. */
-function cookedUnnamed(
-  step: string | undefined,
-  context: Context,
-): { taken: NewFact[]; context: Context } | undefined {
-  const dish = step?.split('.')[0];
+/** A dish that the cook cooks is on the menu, though nobody named it: undefined where it is there already. */
+function cookedUnnamed(heard: HeardOf<'report-started'>, context: Context): NewFact[] | undefined {
+  const dish = heard.step.split('.')[0];
   const card = context.library.find((one) => one.id === dish && one.card !== 'roast');
   if (!card || menuOf(context.dinner).some((one) => one.id === card.id)) return undefined;
-  const taken: NewFact[] = [
-    ...(context.dinner.cards.some((one) => one.id === card.id)
-      ? []
-      : [{ type: 'card-taken' as const, card }]),
-    { type: 'dish-added', dish: card.id },
-  ];
-  return { taken, context: withFacts(context, taken) };
+  return addDish({ intent: 'add-dish', dish: card.id, text: heard.text }, context).facts;
 }
 
 export function reportStarted(heard: HeardOf<'report-started'>, context: Context): Decision {
-  const unnamed = cookedUnnamed(heard.step, context);
-  if (unnamed) {
-    const begun = reportStarted(heard, unnamed.context);
-    return { facts: [...unnamed.taken, ...begun.facts], outcomes: begun.outcomes };
+  const added = cookedUnnamed(heard, context);
+  if (added) {
+    const begun = reportStarted(heard, withFacts(context, added));
+    return { facts: [...added, ...begun.facts], outcomes: begun.outcomes };
   }
   const meant = stepMeant(heard.step, context, 'start');
   if (meant) return reportStep(meant, 'started', heard, context);

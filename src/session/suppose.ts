@@ -1,6 +1,6 @@
 /** "What if I roasted it at 250": the same roast in an oven of that heat from now on, simulated for the answer. */
 import { minutesBetween } from '../base/time.ts';
-import { celsiusOfFahrenheit } from '../base/units.ts';
+import { celsiusOf } from '../base/units.ts';
 import type { Forecast, OvenSetting } from '../kitchen/forecast.ts';
 import type { Outcome } from '../kitchen/outcome.ts';
 import { roastCameOutAt, roastOf, roastWentInAt } from '../planner/roast-day.ts';
@@ -26,7 +26,7 @@ export async function supposed(
   if (asked?.temperature === undefined || !question || !forecast || !roast) return undefined;
   if (roastCameOutAt(dinner) !== undefined) return undefined;
   const unit = asked.unit ?? dinner.units.temperature;
-  const ovenCelsius = unit === 'F' ? celsiusOfFahrenheit(asked.temperature) : asked.temperature;
+  const ovenCelsius = celsiusOf(asked.temperature, unit);
   const { method, searCelsius } = roast.program;
   const wentInAt = roastWentInAt(dinner);
   const oven = roastedAt(question.oven, {

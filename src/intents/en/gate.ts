@@ -2,7 +2,6 @@
  * The gate of English: what was heard in a text passes if the text is likely meant for the helper,
  * by weights learnt from the rules half of the corpus (`scripts/train-addressed.ts`).
  */
-
 import type { ReadContext } from '../../kitchen/heard.ts';
 import { cuesOf, type KindOfWord, likelihoodOf, type Said, type Weights } from '../addressed.ts';
 import type { Placed } from '../placed.ts';
@@ -18,10 +17,20 @@ const ungated =
 const isUngated = ({ meaning }: Placed): boolean =>
   ungated.test(meaning.intent) || (meaning.intent === 'ask-guests' && meaning.about === 'eats');
 
-/** Few words that report the step that is open first: it was called, and this is what answers it. */
+/** How many words a text has, and with its stops left out. */
+const lengthOf = (line: string): number => line.trim().split(' ').length;
+const spokenIn = (line: string): number => line.split(/ [,.?!]?/).filter(Boolean).length;
+
+/** How many of its words what was heard rests on. */
+const wordsIn = (placed: readonly Placed[]): number =>
+  new Set(placed.flatMap(({ tokens }) => tokens.map((token) => token.from))).size;
+
+/** So few words hold nothing beside a report. */
+const fewWords = 4;
+
+/** Few words, or hardly a word too many, that report a step that is open: it was called, and this answers it. */
 const answersTheCall = ({ placed, context, line }: Said): boolean =>
-  (line.trim().split(' ').length <= 4 ||
-    (line.trim().split(' ').length <= 7 && wordsIn(placed) >= line.trim().split(' ').length - 1)) &&
+  (lengthOf(line) <= fewWords || (lengthOf(line) <= 7 && wordsIn(placed) >= lengthOf(line) - 1)) &&
   placed.every(
     ({ meaning, framed }) =>
       !framed &&
@@ -36,7 +45,7 @@ const isAwaited = ({ placed, context, line }: Said): boolean =>
     placed.some(({ meaning }) => meaning.intent === 'report-reading')) ||
   ((context.expecting === 'confirmation' || context.expecting === 'choice') &&
     placed.every(({ meaning, framed }) => !framed && answers.test(meaning.intent)) &&
-    wordsIn(placed) >= line.split(/ [,.?!]?/).filter(Boolean).length - 1);
+    wordsIn(placed) >= spokenIn(line) - 1);
 
 /** What a stage ends with; said by itself it is let in: "it's down" after the sear, "it's out" later on. */
 const endsStage: Partial<Record<NonNullable<ReadContext['stage']>, (meaning: Meaning) => boolean>> =
@@ -57,20 +66,18 @@ function endsItsStage({ placed, context, line }: Said): boolean {
     others.length === 0 &&
     !only.framed &&
     ends(only.meaning) &&
-    line.trim().split(' ').length <= 4
+    lengthOf(line) <= fewWords
   );
 }
 
 const answers = /^(affirm|deny|choose)$/;
-const wordsIn = (placed: readonly Placed[]): number =>
-  new Set(placed.flatMap(({ tokens }) => tokens.map((token) => token.from))).size;
 
 /** A step of a card named by all the words of a text: the card's own words may be strange to the weights. */
 const namesStep = ({ placed, line }: Said): boolean =>
   placed.every(
     ({ meaning, framed }) =>
       !framed && meaning.intent === 'report-done' && meaning.step !== undefined,
-  ) && wordsIn(placed) >= line.split(/ [,.?!]?/).filter(Boolean).length;
+  ) && wordsIn(placed) >= spokenIn(line);
 
 const isFamiliar = (word: string): boolean => familiar.has(word);
 

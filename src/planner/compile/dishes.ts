@@ -6,7 +6,7 @@ import type { Dinner } from '../../kitchen/dinner.ts';
 import { endOf, handsMinutesOf, type Item, predecessorsOf } from '../items.ts';
 import { origin, weights } from '../problem.ts';
 import { type Day, minuteIn } from './day.ts';
-import { type Draft, hob, point } from './draft.ts';
+import { type Draft, hands, hob, point } from './draft.ts';
 import { type PrepTurn, prepTurns } from './prep.ts';
 
 /** An oven's dial and a dish's range are no closer than this. */
@@ -47,7 +47,7 @@ export function draftDishes(draft: Draft, day: Day): void {
   for (const item of day.items) {
     if (!isOpen(item)) continue;
     draft.notBefore(item.id, day.grid.now);
-    draft.use('hands', item.id, 0, Math.ceil(handsMinutesOf(item)));
+    draft.use(hands, item.id, 0, Math.ceil(handsMinutesOf(item)));
     for (const tool of item.needs) draft.use(`tool ${tool}`, item.id, 0, draft.minutesOf(item.id));
     if (item.step.hob) draft.use(hob, item.id, 0, draft.minutesOf(item.id));
     draftDrippings(draft, item);
@@ -68,7 +68,7 @@ function draftBegun(draft: Draft, day: Day, item: Item): void {
   const minutes = minuteIn(day, endAt) - minuteIn(day, startAt);
   draft.task(item.id, Math.max(1, minutes), minuteIn(day, startAt));
   draft.use(
-    'hands',
+    hands,
     item.id,
     0,
     item.handsOn === 'throughout' ? minutes : Math.ceil(handsMinutesOf(item)),

@@ -9,7 +9,7 @@ import { startMinutes } from '../items.ts';
 import { changeMinutes, origin, ovenNow, type Stay, weights } from '../problem.ts';
 import { holdOvenCelsius, ovenMovesOf, preheatMinutes, settingsSoFar } from '../roast-day.ts';
 import { type Day, minuteIn, searToCarveMinutes } from './day.ts';
-import { type Draft, point } from './draft.ts';
+import { type Draft, hands, point } from './draft.ts';
 
 /** Nothing new is begun with the last free hands in the minutes before the pull. */
 const quietBeforePullMinutes = 5;
@@ -26,7 +26,7 @@ export function draftRoast(draft: Draft, day: Day, pullAt: Instant | undefined):
     draft.task('pull', 2);
     draft.exactly(point('roast-in'), point('pull'), day.roastMinutes, 'roast');
   }
-  if (day.cameOutAt === undefined) draft.use('hands', 'pull', -quietBeforePullMinutes, 2);
+  if (day.cameOutAt === undefined) draft.use(hands, 'pull', -quietBeforePullMinutes, 2);
   draftTable(draft, day);
   // A roast under the knife is seared no more.
   const sear = day.dinner.steps.get('sear');
@@ -37,7 +37,7 @@ export function draftRoast(draft: Draft, day: Day, pullAt: Instant | undefined):
   if (day.dinner.awayUntil !== undefined && day.dinner.awayUntil > day.now) {
     const minutes = minuteIn(day, day.dinner.awayUntil) - grid.now;
     draft.task('away', minutes, grid.now);
-    draft.use('hands', 'away', 0, minutes);
+    draft.use(hands, 'away', 0, minutes);
   }
 }
 
@@ -54,11 +54,11 @@ function draftIn(draft: Draft, day: Day): void {
     draft.task('oven-down', 1, calledAt === undefined ? undefined : minuteIn(day, calledAt));
     if (calledAt === undefined) {
       draft.exactly(point('roast-in'), point('oven-down'), program.searMinutes, 'roast');
-      draft.use('hands', 'oven-down', 0, startMinutes);
+      draft.use(hands, 'oven-down', 0, startMinutes);
     }
   }
   if (wentInAt !== undefined) return;
-  draft.use('hands', 'roast-in', 0, startMinutes);
+  draft.use(hands, 'roast-in', 0, startMinutes);
   draft.notBefore('roast-in', grid.now);
   const { notDoneAt, moreMinutes = 5 } = dinner.steps.get('roast-in') ?? {};
   if (notDoneAt !== undefined)
@@ -73,7 +73,7 @@ function draftIn(draft: Draft, day: Day): void {
   }
   draft.task('oven-on', preheatMinutes);
   draft.notBefore('oven-on', grid.now);
-  draft.use('hands', 'oven-on', 0, startMinutes);
+  draft.use(hands, 'oven-on', 0, startMinutes);
   draft.after(point('oven-on'), point('roast-in'), preheatMinutes, 'roast', weights.hard);
   draft.within(point('oven-on'), point('roast-in'), preheatMinutes, 'wish', 20);
 }
@@ -86,11 +86,11 @@ function draftTable(draft: Draft, day: Day): void {
   draft.task('serve', 5, fixed(day.servedAt));
   draft.task('put-away', 15);
   draft.exactly(point('serve'), point('put-away'), 60, 'order');
-  if (day.servedAt === undefined) draft.use('hands', 'serve', 0, 5);
+  if (day.servedAt === undefined) draft.use(hands, 'serve', 0, 5);
   if (day.carveBegunAt === undefined) {
     const cooks = 1 + day.dinner.helpers.length;
     for (let one = 0; one < Math.min(cooks, day.dinner.setup.carvers ?? 1); one += 1)
-      draft.use('hands', 'carve', 0, carveMinutes);
+      draft.use(hands, 'carve', 0, carveMinutes);
     // Once called it stands where it was called, until something moves it.
     const calledAt = day.dinner.calls.get('carve:carve')?.firstAt;
     draft.notBefore('carve', calledAt === undefined ? grid.now : minuteIn(day, calledAt));
@@ -118,7 +118,7 @@ function draftSearAgain(draft: Draft, day: Day): void {
     begunAt === undefined ? undefined : minuteIn(day, begunAt),
   );
   if (begunAt !== undefined || day.carveBegunAt !== undefined) return;
-  draft.use('hands', 'sear', 0, startMinutes);
+  draft.use(hands, 'sear', 0, startMinutes);
   draft.notBefore('sear', grid.now);
   draft.after(point('pull'), point('sear'), day.restLowMinutes, 'roast', weights.hard);
   const gap = program.searMinutes + searToCarveMinutes;

@@ -2,6 +2,7 @@
 import { minutesBetween } from '../../base/time.ts';
 import type { Dinner } from '../../kitchen/dinner.ts';
 import type { Option } from '../../kitchen/facts.ts';
+import { leavesOut } from '../../kitchen/option.ts';
 import { roastOf } from '../roast-day.ts';
 import type { OptionFigures } from './figures.ts';
 
@@ -119,9 +120,6 @@ export function rankOptions<T extends { figures: OptionFigures }>(
   const least = ranked[0] ? costOf(ranked[0]) : 0;
   return ranked.filter((one, index) => index < 2 || costOf(one) < least + 40).slice(0, 3);
 }
-
-const leavesOut = ({ drops, skips }: OptionFigures): boolean =>
-  drops !== undefined || skips !== undefined;
 
 /** No rest, a hotter oven, a dish less: a price that must buy something. */
 function gains(one: OptionFigures, carryOn: OptionFigures | undefined): boolean {
