@@ -246,6 +246,10 @@ export const cases: Case[] = [
     ],
     { expecting: 'choice' },
   ),
+  ...same('report-reading', [['102', { temperature: 102 }]], {
+    expecting: 'choice',
+    stage: 'low-roast',
+  }),
   ...same(
     'correct',
     [

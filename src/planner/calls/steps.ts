@@ -89,13 +89,15 @@ export function stepCalls(dinner: Dinner, plan: Plan, step: PlannedStep): Wanted
     case 'check':
     case 'rest':
       return [];
-    case 'pull':
+    case 'pull': {
+      const what = pullName(dinner, plan);
       return [
-        ...ready(readyBeforeMinutes),
+        // Once it was called there is nothing to be ready for any more.
+        ...(dinner.calls.has(`pull:${what}`) ? [] : ready(readyBeforeMinutes)),
         {
           kind: 'pull',
           ...one,
-          what: pullName(dinner, plan),
+          what,
           dueAt: Math.max(dueAt, reachableAt(dinner, plan), lookedForAt(dinner, plan)),
           expiryMinutes: 10,
           urgency: 'high',
@@ -103,6 +105,7 @@ export function stepCalls(dinner: Dinner, plan: Plan, step: PlannedStep): Wanted
           presumes: presumed(dinner, ['oven-on', 'roast-in', 'oven-down']),
         },
       ];
+    }
     case 'carve':
       return roastCameOutAt(dinner) === undefined
         ? []

@@ -17,6 +17,10 @@ const heading =
 const canBeCore = (value: number, unit: 'F' | 'C'): boolean =>
   unit === 'F' ? value >= 33 && value <= 212 : value >= 1 && value <= 100;
 
+/** Nobody is given more to choose from. */
+const optionsAtMost = 9;
+const roastsOrRests = /^(sear|low-roast|rest|hold)$/;
+
 /** What a bare quantity means is what was asked for. */
 function answered(match: Match): Meaning | undefined {
   const quantity = match.quantity('x');
@@ -41,7 +45,13 @@ function answered(match: Match): Meaning | undefined {
     case 'doneness':
       return value >= 40 ? { intent: 'set-doneness', ...match.temperature('x') } : undefined;
     case 'choice':
-      return quantity.kind === 'number' ? { intent: 'choose', option: value } : undefined;
+      if (quantity.kind !== 'number') return undefined;
+      // The thermometer does not wait for the choice: no list is as long as a core is hot.
+      return value > optionsAtMost &&
+        roastsOrRests.test(context.stage ?? '') &&
+        canBeCore(value, context.units.temperature)
+        ? { intent: 'report-reading', ...match.temperature('x') }
+        : { intent: 'choose', option: value };
     case 'roast':
       return quantity.kind === 'number' && value > 0
         ? { intent: 'describe-roast', weight: value, weightUnit: context.units.weight }
