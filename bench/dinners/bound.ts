@@ -88,7 +88,7 @@ function forecastOf({ core, outMinute }: Cooked, question: ForecastQuestion): Fo
     latestLookMinute: Math.max(nowMinute, pull),
     suspectReadings: [],
     assumptions: [],
-    slice,
+    slices: [slice],
     ifOut: [],
     weightLossFraction: sure(0.2),
     lethality: { now: sure(0), afterRest: sure(0) },

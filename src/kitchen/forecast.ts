@@ -112,10 +112,10 @@ export interface Forecast {
   suspectReadings: readonly { index: number; why: SuspectReason }[];
   /** Keys of what was taken for granted, for the words room to phrase. */
   assumptions: readonly ForecastAssumption[];
-  /** What the knife meets so long after the pull. */
-  slice: SliceOutlook;
+  /** What the knife meets after some rests, the shortest first; see `sliceRested`. */
+  slices: readonly SliceOutlook[];
   /** The same if it came out at these minutes instead, rising; none once it is out. */
-  ifOut: readonly { minute: number; slice: SliceOutlook }[];
+  ifOut: readonly { minute: number; slices: readonly SliceOutlook[] }[];
   weightLossFraction: Band;
   /** Base-ten reductions by the published table at the coldest point, so far and by the end of the rest. */
   lethality: { now: Band; afterRest: Band };
@@ -138,28 +138,40 @@ export interface SliceOutlook {
   profile: readonly { outward: number; celsius: Band; hottestCelsius: Band }[];
 }
 
+/** The slice after a rest, between those that are known; the first and the last hold beyond them. */
+export function sliceRested(slices: readonly SliceOutlook[], restMinutes: number): SliceOutlook {
+  const { before, after, share } = placeAmong(
+    slices.map((one) => one.minutesAfterPull),
+    restMinutes,
+  ) ?? { before: 0, after: 0, share: 0 };
+  return mixedSlice(slices[before]!, slices[after]!, share);
+}
+
 /** The slice if it came out at a minute, between the forecast's points; undefined once it is out. */
-export function sliceIfOutAt({ ifOut }: Forecast, minute: number): SliceOutlook | undefined {
+export function sliceIfOutAt(
+  { ifOut }: Forecast,
+  { outMinute, restMinutes }: { outMinute: number; restMinutes: number },
+): SliceOutlook | undefined {
   const place = placeAmong(
     ifOut.map((one) => one.minute),
-    minute,
+    outMinute,
   );
   if (!place) return undefined;
-  const { before, after, share } = place;
-  const one = ifOut[before]!.slice;
-  const other = ifOut[after]!.slice;
-  return {
-    greyBandMillimetres: mixed(one.greyBandMillimetres, other.greyBandMillimetres, share),
-    pinkFraction: mixed(one.pinkFraction, other.pinkFraction, share),
-    minutesAfterPull: one.minutesAfterPull,
-    radiusMillimetres: one.radiusMillimetres,
-    profile: one.profile.map(({ outward, celsius, hottestCelsius }, row) => ({
-      outward,
-      celsius: mixed(celsius, other.profile[row]!.celsius, share),
-      hottestCelsius: mixed(hottestCelsius, other.profile[row]!.hottestCelsius, share),
-    })),
-  };
+  const rested = (row: number): SliceOutlook => sliceRested(ifOut[row]!.slices, restMinutes);
+  return mixedSlice(rested(place.before), rested(place.after), place.share);
 }
+
+const mixedSlice = (one: SliceOutlook, other: SliceOutlook, share: number): SliceOutlook => ({
+  greyBandMillimetres: mixed(one.greyBandMillimetres, other.greyBandMillimetres, share),
+  pinkFraction: mixed(one.pinkFraction, other.pinkFraction, share),
+  minutesAfterPull: one.minutesAfterPull + (other.minutesAfterPull - one.minutesAfterPull) * share,
+  radiusMillimetres: one.radiusMillimetres,
+  profile: one.profile.map(({ outward, celsius, hottestCelsius }, row) => ({
+    outward,
+    celsius: mixed(celsius, other.profile[row]!.celsius, share),
+    hottestCelsius: mixed(hottestCelsius, other.profile[row]!.hottestCelsius, share),
+  })),
+});
 
 export type SuspectReason =
   | 'too-high'
@@ -215,7 +227,7 @@ export function coreRestedFrom(
   const last = forecast.ifOut.at(-1);
   if (!last || outMinute <= forecast.pullMinute.p50 + lateMinutes) return rested;
   const known = Math.min(outMinute, last.minute);
-  const slice = sliceIfOutAt(forecast, known);
+  const slice = sliceIfOutAt(forecast, { outMinute: known, restMinutes });
   const core = slice?.profile[0]?.celsius.p50;
   if (slice === undefined || core === undefined) return rested;
   const beyond =

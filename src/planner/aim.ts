@@ -5,7 +5,13 @@
 import { addMinutes, type Instant, minutesBetween } from '../base/time.ts';
 import { celsiusOfFahrenheit, clamp, fahrenheitOfCelsius } from '../base/units.ts';
 import { carveMinutesOf, type Dinner } from '../kitchen/dinner.ts';
-import { coreAfterRest, coreAtMinute, type Forecast } from '../kitchen/forecast.ts';
+import {
+  type Band,
+  coreAfterRest,
+  coreAtMinute,
+  coreRestedFrom,
+  type Forecast,
+} from '../kitchen/forecast.ts';
 import {
   leastRestOf,
   longestRestOf,
@@ -105,6 +111,24 @@ export function climbWhileFetched(
 ): number {
   const before = coreAtMinute(forecast, forecast.pullMinute.p50 - paceMinutes);
   return before ? (Math.max(0, pullCelsius - before.p50) * minutes) / paceMinutes : 0;
+}
+
+/** What the knife meets: called at the pull, fetched as this cook fetches, rested. */
+export function coreAtKnife(
+  forecast: Forecast,
+  {
+    dinner,
+    pullCelsius,
+    outMinute,
+    restMinutes,
+  }: { dinner: Dinner; pullCelsius: number; outMinute: number; restMinutes: number },
+): Band {
+  const { p10, p50, p90 } = coreRestedFrom(forecast, { outMinute, restMinutes });
+  const climb =
+    roastCameOutAt(dinner) === undefined
+      ? climbWhileFetched(forecast, pullCelsius, fetchMinutesOf(dinner))
+      : 0;
+  return { p10: p10 + climb, p50: p50 + climb, p90: p90 + climb };
 }
 
 const restRise = (forecast: Forecast, pullCelsius: number, minutes: number): number =>

@@ -6,8 +6,9 @@
 
 import { addMinutes, type Instant, minutesBetween } from '../base/time.ts';
 import type { Dinner } from '../kitchen/dinner.ts';
-import { coreRestedFrom, type Forecast } from '../kitchen/forecast.ts';
+import type { Forecast } from '../kitchen/forecast.ts';
 import type { OvenMove, Plan } from '../kitchen/plan.ts';
+import { coreAtKnife } from './aim.ts';
 import { compile } from './compile/compile.ts';
 import { type Day, dayOf, minuteIn, pullBandOf } from './compile/day.ts';
 import { checkShortfalls } from './constraints/index.ts';
@@ -63,7 +64,9 @@ export function plan(question: PlanQuestion, solver: Solver = solve): Plan | und
     oven,
     ovenNowCelsius: ovenAt(oven, now),
     checkAt: checkAtOf(day, forecast, roastInAt),
-    coreAtServingCelsius: coreRestedFrom(forecast, {
+    coreAtServingCelsius: coreAtKnife(forecast, {
+      dinner,
+      pullCelsius,
       outMinute: minutesBetween(roastInAt, pullAt.p50),
       restMinutes,
     }),

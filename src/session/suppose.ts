@@ -1,7 +1,7 @@
 /** "What if I roasted it at 250": the same roast in an oven of that heat from now on, simulated for the answer. */
 import { minutesBetween } from '../base/time.ts';
 import { celsiusOf } from '../base/units.ts';
-import type { Forecast, OvenSetting } from '../kitchen/forecast.ts';
+import { type Forecast, type OvenSetting, sliceRested } from '../kitchen/forecast.ts';
 import type { Outcome } from '../kitchen/outcome.ts';
 import { roastCameOutAt, roastOf, roastWentInAt } from '../planner/roast-day.ts';
 import type { Scene } from '../reply/scene.ts';
@@ -16,14 +16,15 @@ const aimedAtMost = 2;
 
 export async function supposed(
   outcomes: readonly Outcome[],
-  { dinner, question, forecast, now }: Outlook,
+  { dinner, question, forecast, plan, now }: Outlook,
   compute: Compute,
 ): Promise<Scene['supposed']> {
   const asked = outcomes.flatMap((outcome) =>
     outcome.key === 'answer' && outcome.heard.intent === 'ask-slice' ? [outcome.heard] : [],
   )[0];
   const roast = roastOf(dinner);
-  if (asked?.temperature === undefined || !question || !forecast || !roast) return undefined;
+  if (asked?.temperature === undefined || !question || !forecast || !plan || !roast)
+    return undefined;
   if (roastCameOutAt(dinner) !== undefined) return undefined;
   const unit = asked.unit ?? dinner.units.temperature;
   const ovenCelsius = celsiusOf(asked.temperature, unit);
@@ -38,7 +39,8 @@ export async function supposed(
   let { pullCelsius } = question;
   const atPull = (): Promise<Forecast> =>
     compute.forecast({ ...question, instead: { oven, pullCelsius, rest, restMinutes } });
-  const coreOf = ({ slice }: Forecast): number => slice.profile[0]?.celsius.p50 ?? pullCelsius;
+  const coreOf = ({ slices }: Forecast): number =>
+    sliceRested(slices, plan.restMinutes).profile[0]?.celsius.p50 ?? pullCelsius;
   let found = await atPull();
   // A gentler oven climbs less in the rest: held against the plan, both end at the same core.
   for (let round = 0; round < aimedAtMost; round += 1) {

@@ -3,7 +3,13 @@ import { type Instant, isoWithOffset, minutesBetween } from '../base/time.ts';
 import { fahrenheitOfCelsius, poundsOfKilograms } from '../base/units.ts';
 import { type Dinner, menuOf } from '../kitchen/dinner.ts';
 import type { Fact } from '../kitchen/facts.ts';
-import { type Band, type Forecast, type SliceOutlook, sliceIfOutAt } from '../kitchen/forecast.ts';
+import {
+  type Band,
+  type Forecast,
+  type SliceOutlook,
+  sliceIfOutAt,
+  sliceRested,
+} from '../kitchen/forecast.ts';
 import type { Plan } from '../kitchen/plan.ts';
 import type { FahrenheitBand, View } from '../kitchen/view.ts';
 import { roastWentInAt } from '../planner/roast-day.ts';
@@ -181,7 +187,10 @@ function forecastOf(
   const ifPulled =
     roastWentInAt(outlook.dinner) === undefined
       ? undefined
-      : sliceIfOutAt(forecast, minutesBetween(plan.roastInAt, outlook.now));
+      : sliceIfOutAt(forecast, {
+          outMinute: minutesBetween(plan.roastInAt, outlook.now),
+          restMinutes: plan.restMinutes,
+        });
   const core = coreAt(outlook, outlook.now) ?? forecast.core[0]?.celsius ?? forecast.coreNowCelsius;
   return {
     pull: { p10: iso(plan.pullAt.p10), p50: iso(plan.pullAt.p50), p90: iso(plan.pullAt.p90) },
@@ -196,7 +205,7 @@ function forecastOf(
       minutesAfterPull: one.minutesAfterPull,
       fahrenheit: band(one.celsius),
     })),
-    slice: sliceOf(forecast.slice),
+    slice: sliceOf(sliceRested(forecast.slices, plan.restMinutes)),
     ...(ifPulled ? { sliceIfPulledNow: sliceOf(ifPulled) } : {}),
     assumptions: forecast.assumptions.map((one) => assumptionWords(one, outlook.dinner.units).text),
   };
@@ -205,7 +214,7 @@ function forecastOf(
 const sliceOf = (slice: SliceOutlook): NonNullable<View['forecast']>['slice'] => ({
   greyBandMillimetres: rounded(slice.greyBandMillimetres, 1),
   pinkFraction: rounded(slice.pinkFraction, 2),
-  minutesAfterPull: slice.minutesAfterPull,
+  minutesAfterPull: Math.round(slice.minutesAfterPull),
   radiusMillimetres: Math.round(slice.radiusMillimetres),
   profile: slice.profile.map(({ outward, celsius, hottestCelsius }) => ({
     outward,

@@ -46,13 +46,15 @@ function standIn(minutes: number): Forecast {
     latestLookMinute: minutes - 20,
     suspectReadings: [],
     assumptions: [],
-    slice: {
-      greyBandMillimetres: band(2, 1),
-      pinkFraction: band(0.6, 0.1),
-      minutesAfterPull: 20,
-      radiusMillimetres: 60,
-      profile: [],
-    },
+    slices: [
+      {
+        greyBandMillimetres: band(2, 1),
+        pinkFraction: band(0.6, 0.1),
+        minutesAfterPull: 20,
+        radiusMillimetres: 60,
+        profile: [],
+      },
+    ],
     ifOut: [],
     weightLossFraction: band(0.2, 0.02),
     lethality: { now: band(0, 0), afterRest: band(1, 0.5) },

@@ -138,7 +138,7 @@ describe('roasting experiments', () => {
   it('a lower oven leaves a narrower grey band and more of the slice near its core', () => {
     const slice = (fahrenheit: number) =>
       roasted({ cut: 'rib', pounds: 7, bones: 3, oven: [[0, fahrenheit]], pullFahrenheit: 120 })
-        .slice;
+        .slices[0]!;
     const [low, middle, high] = [225, 325, 450].map(slice);
     expect(low!.greyBandMillimetres.p50).toBeLessThan(middle!.greyBandMillimetres.p50);
     expect(middle!.greyBandMillimetres.p50).toBeLessThan(high!.greyBandMillimetres.p50);

@@ -61,6 +61,19 @@ describe('a cook with the roast in', () => {
     expect(await tableAt('17:45')).toBeGreaterThan((await tableAt('17:26')) + 2);
   });
 
+  it('is shown the slice as the knife will meet it, however long the rest', async () => {
+    const { turn } = await told([
+      ...dinner,
+      ['16:50', 'it reads 70'],
+      ['17:00', 'guests are late 40 minutes'],
+    ]);
+    const { forecast } = turn.view;
+    const slice = forecast!.slice;
+    expect(slice.minutesAfterPull).toBeGreaterThan(20);
+    const core = slice.profile[0]!.fahrenheit.p50;
+    expect(Math.abs(core - forecast!.coreAtServingFahrenheit.p50)).toBeLessThan(6);
+  });
+
   it('is asked about a number that no core can have climbed to', async () => {
     const { turn } = await told([
       ...dinner,

@@ -12,6 +12,7 @@ import {
   type RestCover,
   type SliceOutlook,
   sliceIfOutAt,
+  sliceRested,
 } from '../../kitchen/forecast.ts';
 import { forecast } from '../../planner/heat/forecast.ts';
 import { questionOfWire } from './forecast-question.ts';
@@ -44,6 +45,9 @@ export function forecastLine(
 
 const failure = (error: { message: string; field?: string }): string => JSON.stringify({ error });
 
+/** The wire tells the slice after this rest. */
+const restMinutes = 20;
+
 /** The answer in the wire's names; asked in Celsius, each temperature comes in both units. */
 export function wireOf(
   answer: Forecast,
@@ -64,7 +68,7 @@ export function wireOf(
       hottestFahrenheit: rounded(mapped(hottestCelsius, fahrenheitOfCelsius), 2),
     })),
   });
-  const ifNow = sliceIfOutAt(answer, nowMinute);
+  const ifNow = sliceIfOutAt(answer, { outMinute: nowMinute, restMinutes });
   return {
     pull: { minute: rounded(answer.pullMinute, 1) },
     neverReachedChance: round(answer.neverReachedChance, 3),
@@ -83,7 +87,7 @@ export function wireOf(
     latestLook: { minute: round(answer.latestLookMinute, 1) },
     suspectReadings: answer.suspectReadings.map(({ index }) => index),
     suspectReasons: answer.suspectReadings.map(({ index, why }) => ({ index, why })),
-    slice: slice(answer.slice),
+    slice: slice(sliceRested(answer.slices, restMinutes)),
     ...(ifNow === undefined ? {} : { sliceIfPulledNow: slice(ifNow) }),
     weightLossFraction: rounded(answer.weightLossFraction, 3),
     lethality: {

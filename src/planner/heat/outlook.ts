@@ -11,7 +11,7 @@ import type { Belief } from './belief.ts';
 import { trackOptionsOf } from './ensemble.ts';
 import { reductionsOver } from './lethality.ts';
 import { type Member, massOf, refrigeratorCelsius } from './prior.ts';
-import { profilePlaces, type Slice, sliceMinutes } from './slice.ts';
+import { profilePlaces, type Slice, slicedAfter } from './slice.ts';
 import {
   recordMinutes,
   restHorizonMinutes,
@@ -98,8 +98,9 @@ export function outlook(options: OutlookOptions): Forecast {
     ...looks(question, pulls, belief.suspects),
     suspectReadings: belief.suspects,
     assumptions: assumptionsOf(question, belief),
-    slice: sliceOutlook(
-      paced.map(({ track }) => track.slice),
+    slices: sliceOutlooks(
+      restMinutes,
+      paced.map(({ track }) => track.slices),
       weights,
     ),
     ifOut: slicesIfOutAt(options, { paced, pulls, from }),
@@ -117,7 +118,25 @@ export function outlook(options: OutlookOptions): Forecast {
   };
 }
 
-function sliceOutlook(slices: readonly Slice[], weights: ArrayLike<number>): SliceOutlook {
+/** One for each rest, over the members. */
+const sliceOutlooks = (
+  restMinutes: number,
+  members: readonly (readonly Slice[])[],
+  weights: ArrayLike<number>,
+): SliceOutlook[] =>
+  slicedAfter(restMinutes).map((minutesAfterPull, rest) =>
+    sliceOutlook(
+      minutesAfterPull,
+      members.map((slices) => slices[rest]!),
+      weights,
+    ),
+  );
+
+function sliceOutlook(
+  minutesAfterPull: number,
+  slices: readonly Slice[],
+  weights: ArrayLike<number>,
+): SliceOutlook {
   const bandOf = (value: (one: Slice) => number): Band =>
     new Weighted(slices.map(value), weights).band;
   const { mean } = meanAndDeviation(
@@ -127,7 +146,7 @@ function sliceOutlook(slices: readonly Slice[], weights: ArrayLike<number>): Sli
   return {
     greyBandMillimetres: bandOf((slice) => slice.greyMillimetres),
     pinkFraction: bandOf((slice) => slice.pinkFraction),
-    minutesAfterPull: sliceMinutes,
+    minutesAfterPull,
     radiusMillimetres: 1000 * mean,
     profile: Array.from({ length: profilePlaces }, (_, place) => ({
       outward: place / (profilePlaces - 1),
@@ -143,7 +162,7 @@ const mostFollowedAgain = 20;
 const minutesIfOut = 8;
 const leastMinutesApart = 8;
 
-/** The slice if it came out sooner or later than at its pull: from now to some time past the pull. */
+/** The slices if it came out sooner or later than at its pull: from now to some time past the pull. */
 function slicesIfOutAt(
   { question, members, weights, belief }: OutlookOptions,
   { paced, pulls, from }: { paced: readonly Paced[]; pulls: Weighted; from: number },
@@ -168,8 +187,9 @@ function slicesIfOutAt(
   const even = chosen.map(() => 1);
   return minutes.map((minute, row) => ({
     minute,
-    slice: sliceOutlook(
-      followed.map((slices) => slices[row]!),
+    slices: sliceOutlooks(
+      restHorizonMinutes,
+      followed.map((minutes) => minutes[row]!),
       even,
     ),
   }));

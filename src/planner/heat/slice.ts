@@ -5,8 +5,15 @@
 import type { Grid } from './grid.ts';
 import { coreCelsius, type RoastState } from './roast.ts';
 
-/** The rest after which the slice is judged, minutes. */
-export const sliceMinutes = 20;
+/** The rests after which the slice is judged, minutes: within the hour, and each hour of a hold. */
+export const slicedAfter = (restMinutes: number): number[] => [
+  20,
+  40,
+  ...Array.from(
+    { length: Math.max(1, Math.floor(restMinutes / 60)) },
+    (_, hour) => 60 * (hour + 1),
+  ),
+];
 /** Places in the profile: 0 the core, the last the surface. */
 export const profilePlaces = 11;
 /** Above this muscle is grey right through (common practice, no source). */

@@ -18,7 +18,7 @@ import {
   step,
   stepSeconds,
 } from './roast.ts';
-import { evenSlice, noteHottest, type Slice, sliceMinutes, sliceOf, wayLength } from './slice.ts';
+import { evenSlice, noteHottest, type Slice, slicedAfter, sliceOf, wayLength } from './slice.ts';
 
 export const recordMinutes = 2;
 export const restHorizonMinutes = 60;
@@ -54,7 +54,8 @@ export interface Track {
   rest: Float32Array;
   lossAtPull: number;
   lossAfterRest: number;
-  slice: Slice;
+  /** After each rest of `slicedAfter`. */
+  slices: readonly Slice[];
 }
 
 interface Run {
@@ -88,19 +89,19 @@ function begun(member: Member, options: TrackOptions): Run {
   };
 }
 
-/** The slice if it came out at each of these minutes, which rise: one way through the oven, a rest at each. */
+/** The slices if it came out at each of these minutes, which rise: one way through the oven, a rest at each. */
 export function slicesIfOut(
   member: Member,
   options: TrackOptions,
   outMinutes: readonly number[],
-): Slice[] {
-  const slices: Slice[] = [];
+): (readonly Slice[])[] {
+  const slices: (readonly Slice[])[] = [];
   const run = begun(member, options);
   roast(run, { ...options, outMinute: outMinutes.at(-1) }, (minute) => {
     while (slices.length < outMinutes.length) {
       if (outMinutes[slices.length]! > minute + recordMinutes / 2) break;
       const out = { ...run, state: copyState(run.state), hottest: run.hottest.slice() };
-      slices.push(restOf(out, options, sliceMinutes).slice);
+      slices.push(restOf(out, options).slices);
     }
   });
   return slices;
@@ -132,7 +133,7 @@ export function follow(member: Member, options: TrackOptions): Track {
     rest: Float32Array.from(rested.core),
     lossAtPull,
     lossAfterRest: run.loss,
-    slice: rested.slice,
+    slices: rested.slices,
   };
 }
 
@@ -152,7 +153,7 @@ const neverPulled = (roasted: Roasted, restMinutes: number): Track => {
     rest: new Float32Array(restMinutes / recordMinutes + 1).fill(last),
     lossAtPull: roasted.loss,
     lossAfterRest: roasted.loss,
-    slice: evenSlice(last),
+    slices: slicedAfter(restMinutes).map(() => evenSlice(last)),
   };
 };
 
@@ -271,7 +272,7 @@ function restSurroundings(member: Member, options: TrackOptions): Surroundings {
 interface Rested {
   core: number[];
   curvature: number[];
-  slice: Slice;
+  slices: readonly Slice[];
 }
 
 function restOf(run: Run, options: TrackOptions, minutes = restHorizonMinutes): Rested {
@@ -279,17 +280,19 @@ function restOf(run: Run, options: TrackOptions, minutes = restHorizonMinutes): 
   const { state, grid } = run;
   const core = [coreCelsius(state, grid)];
   const curves = [curvature(state, grid)];
-  let slice: Slice | undefined;
+  const slices: Slice[] = [];
+  const sliced = slicedAfter(minutes);
   for (let minute = 0; minute < minutes; minute += recordMinutes) {
     for (let sub = 0; sub < run.substeps; sub += 1)
       run.loss += step(state, grid, run.member.body, around, run.seconds, run.scratch);
     core.push(coreCelsius(state, grid));
     curves.push(curvature(state, grid));
-    if (slice !== undefined) continue;
+    const next = sliced[slices.length];
+    if (next === undefined) continue;
     noteHottest(run.hottest, state, grid);
-    if (minute + recordMinutes >= sliceMinutes) slice = sliceOf(run.hottest, state, grid);
+    if (minute + recordMinutes >= next) slices.push(sliceOf(run.hottest, state, grid));
   }
-  return { core, curvature: curves, slice: slice ?? evenSlice(core[0]!) };
+  return { core, curvature: curves, slices };
 }
 
 function crossingIn(core: readonly number[], celsius: number, from: number): number {

@@ -3,9 +3,8 @@ import { type Instant, minutesBetween } from '../../base/time.ts';
 import { clamp } from '../../base/units.ts';
 import { carveMinutesOf, type Dinner } from '../../kitchen/dinner.ts';
 import type { Course, Option } from '../../kitchen/facts.ts';
-import { type Band, coreAfterRest, coreAtMinute, type Forecast } from '../../kitchen/forecast.ts';
+import { type Band, coreAtMinute, type Forecast } from '../../kitchen/forecast.ts';
 import type { Plan } from '../../kitchen/plan.ts';
-import { climbWhileFetched, fetchMinutesOf } from '../aim.ts';
 import { comeUpMinutes, comeUpMinutesAtMost } from '../come-up.ts';
 import { constraints } from '../constraints/index.ts';
 import { plan as planDay } from '../plan.ts';
@@ -42,14 +41,8 @@ export function figuresOf(
   const pullCelsius = draft.course.pullCelsius ?? plan.pullCelsius;
   const changed = dinnerWith(dinner, draft);
   const planned = planDay({ dinner: changed, forecast, pullCelsius, now });
-  const { pullAt, restMinutes, serving } = planned ?? plan;
+  const { pullAt, restMinutes, serving, coreAtServingCelsius } = planned ?? plan;
   const servingAt = serving.likelyAt;
-  const core = shifted(
-    coreAfterRest(forecast, restMinutes),
-    roastCameOutAt(dinner) === undefined
-      ? climbWhileFetched(forecast, draft.instead.pullCelsius, fetchMinutesOf(dinner))
-      : 0,
-  );
   const tooLong = keptTooLong(dinner, draft.course, restMinutes);
   const noHold =
     planned !== undefined && draft.course.rest === 'low-oven' && !isHold(planned, dinner);
@@ -62,7 +55,7 @@ export function figuresOf(
     pullAt: pullAt.p50,
     servingAt,
     restMinutes,
-    coreAtServingCelsius: core,
+    coreAtServingCelsius,
     minutesFromWanted: minutesBetween(serving.wantedAt, servingAt),
     crowdedOut: noHold,
     broken: [
@@ -83,12 +76,6 @@ export function figuresOf(
     ],
   };
 }
-
-const shifted = ({ p10, p50, p90 }: Band, kelvin: number): Band => ({
-  p10: p10 + kelvin,
-  p50: p50 + kelvin,
-  p90: p90 + kelvin,
-});
 
 /** A rest that is no longer than the cut likes is just what was planned. */
 function kindOf(dinner: Dinner, { kind }: OptionDraft, restMinutes: number): Option['kind'] {

@@ -1,7 +1,13 @@
 /** What the knife will meet: how far in it is brown, how much of it is pink; as planned, or if it came out now. */
 import { minutesBetween } from '../../base/time.ts';
-import { type Forecast, type SliceOutlook, sliceIfOutAt } from '../../kitchen/forecast.ts';
+import {
+  type Forecast,
+  type SliceOutlook,
+  sliceIfOutAt,
+  sliceRested,
+} from '../../kitchen/forecast.ts';
 import type { HeardOf } from '../../kitchen/heard.ts';
+import type { Plan } from '../../kitchen/plan.ts';
 import type { Scene } from '../scene.ts';
 import { forEyes, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { noPlan } from './standing.ts';
@@ -13,8 +19,8 @@ const sameMillimetres = 1;
 export function sliceAnswer(heard: HeardOf<'ask-slice'>, scene: Scene): Spoken {
   const { plan, forecast, dinner, now, stage } = scene;
   if (!plan || !forecast) return noPlan;
-  const planned = forecast.slice;
-  if (heard.temperature !== undefined) return otherOven(scene, forecast);
+  const planned = sliceRested(forecast.slices, plan.restMinutes);
+  if (heard.temperature !== undefined) return otherOven(scene, { plan, forecast, planned });
   if (heard.pulled === undefined)
     return sentences([
       say`${duration(planned.minutesAfterPull)} after the pull, most likely: ${faceWords(planned, scene)}.`,
@@ -24,7 +30,10 @@ export function sliceAnswer(heard: HeardOf<'ask-slice'>, scene: Scene): Spoken {
     return forecast.ifOut.length > 0
       ? say`It is not in the oven yet. As planned: ${faceWords(planned, scene)}.`
       : say`It is out already: ${faceWords(planned, scene)}.`;
-  const slice = sliceIfOutAt(forecast, minutesBetween(plan.roastInAt, now));
+  const slice = sliceIfOutAt(forecast, {
+    outMinute: minutesBetween(plan.roastInAt, now),
+    restMinutes: plan.restMinutes,
+  });
   if (!slice) return say`It is out already: ${faceWords(planned, scene)}.`;
   const early = plan.serveCelsius - slice.profile[0]!.celsius.p50;
   return sentences([
@@ -42,17 +51,24 @@ export function sliceAnswer(heard: HeardOf<'ask-slice'>, scene: Scene): Spoken {
 }
 
 /** At another heat, beside what is planned: how deep the brown, how much pink, how much later or sooner. */
-function otherOven(scene: Scene, planned: Forecast): Spoken {
+function otherOven(
+  scene: Scene,
+  {
+    plan: { restMinutes },
+    forecast: asPlanned,
+    planned,
+  }: { plan: Plan; forecast: Forecast; planned: SliceOutlook },
+): Spoken {
   const { supposed, dinner } = scene;
-  if (!supposed) return say`It is out already: ${faceWords(planned.slice, scene)}.`;
+  if (!supposed) return say`It is out already: ${faceWords(planned, scene)}.`;
   const { forecast, ovenCelsius, pullCelsius } = supposed;
   const oven = ovenDegrees(ovenCelsius, dinner.units);
   if (forecast.neverReachedChance > 0.5)
     return say`At ${oven} it would never get to ${degrees(pullCelsius, dinner.units)}.`;
-  const later = forecast.pullMinute.p50 - planned.pullMinute.p50;
+  const later = forecast.pullMinute.p50 - asPlanned.pullMinute.p50;
   return sentences([
-    say`At ${oven} from now on: ${faceWords(forecast.slice, scene)}.`,
-    forEyes(say`As planned the brown goes ${millimetres(planned.slice)} deep.`),
+    say`At ${oven} from now on: ${faceWords(sliceRested(forecast.slices, restMinutes), scene)}.`,
+    forEyes(say`As planned the brown goes ${millimetres(planned)} deep.`),
     Math.abs(later) < 3
       ? say`The pull would come at about the same time, at ${degrees(pullCelsius, dinner.units)}.`
       : say`The pull would come about ${duration(Math.abs(later))} ${later > 0 ? 'later' : 'sooner'}${forEyes(say`, at ${degrees(pullCelsius, dinner.units)}`)}.`,
