@@ -68,6 +68,8 @@ const rowEasy = 21;
 const rowMost = 32;
 const ovenMore = 6;
 const foldWidth = 26;
+/** An hour beside the bracket, with its gap. */
+const hourWidth = 52;
 const keptMinutes = 50;
 const handsStartMinutes = 2;
 
@@ -119,7 +121,7 @@ export function pictureOf(
     busy: busyOf(view, { x, start, people }),
     people,
     tickets,
-    ...bracketOf(view, { x, manner }),
+    ...bracketOf(view, { x, manner, tickets }),
     ...tableOf(view, x),
   };
 }
@@ -226,17 +228,22 @@ function ticketsOf(
   return placed.reverse();
 }
 
+/** The hours stand either side of the bracket's foot, or both behind it where a ticket is in the way. */
 function bracketOf(
   view: View,
-  { x, manner }: { x(at: Instant): number; manner: Manner },
+  options: { x(at: Instant): number; manner: Manner; tickets: readonly Ticket[] },
 ): Pick<Picture, 'pull'> {
+  const { x, manner, tickets } = options;
   const pull = view.forecast?.pull;
   const step = view.steps.find((one) => one.id === 'pull');
   if (!pull || !step || step.state === 'done' || step.state === 'skipped') return {};
-  const [x10, x50, x90] = [pull.p10, pull.p50, pull.p90].map((at) => x(Date.parse(at)));
+  const [x10 = 0, x50 = 0, x90 = 0] = [pull.p10, pull.p50, pull.p90].map((at) => x(Date.parse(at)));
   const early = clock(pull.p10, manner);
   const late = clock(pull.p90, manner);
-  return { pull: { x10: x10 ?? 0, x50: x50 ?? 0, x90: x90 ?? 0, early, late } };
+  const reach = hourWidth + ticketSize.width / 2;
+  const inTheWay = tickets.some((one) => one.x > x10 - reach && one.x < x10 + reach);
+  const hours = inTheWay ? { early: '', late: `${early}–${late}` } : { early, late };
+  return { pull: { x10, x50, x90, ...hours } };
 }
 
 const touchWidth = 44;

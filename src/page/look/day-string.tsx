@@ -104,10 +104,10 @@ export function Overlay({ picture, from }: { picture: Picture; from: string }) {
           </text>
         </g>
       )}
-      <Bracket picture={picture} />
       {tableX !== undefined && <circle class="table-knot" cx={tableX} cy={stringY} r="6" />}
       <line class="string" x1={nowX} x2={nowX} y1={stringY} y2={height} />
       <line class="twist" x1={nowX} x2={nowX} y1={stringY} y2={height} />
+      <Bracket picture={picture} />
       <circle class="knot" cx={nowX} cy={stringY} r="8" />
       <Tickets picture={picture} />
     </svg>
