@@ -8,6 +8,7 @@ import { nameIn } from '../names.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Token } from '../token.ts';
 import { moodOf, questionOr, withoutPoliteness } from './mood.ts';
+import { isSetting } from './recognisers/moment-of.ts';
 
 const conjunctions = /^(and|but|then|so|plus|also|while|although|though|because|or)$/;
 const ends = /^[.?!]$/;
@@ -15,7 +16,7 @@ const ends = /^[.?!]$/;
 const opening =
   /^(ok|so|well|right|and|but|hey|hi|hello|oh|yes|all|now|listen|also|then|look|yo|chef|mate|love|dear|like|sorry|there|listen up|what a palaver|they said|they say|they called|they called to say|they rang|they rang to say|they texted|they phoned|they messaged|they reckon|they tell me|morning|evening|plus|because|i think|i reckon|i believe|it looks like|looks like|seems like|good news|bad news|guess what|by the way|to say|so you know|for your information|fyi|quick update|update|as of now|at the moment|right now|all right|ok so|i see|i can tell you|i have to say|heads up|no worries|there we go|here we go) $/;
 const closing =
-  /^(now|then|mate|love|chef|dear|guys|folks|ok|yes|already|thanks|cheers|again|though|so far|right now|at the moment|just now|for you|i think|i reckon|i believe|i would say|by the way|thank you|for now|at last|already then|or so|there|too|as well|to be honest|apparently|everyone|everybody|darling|buddy|petal|pet|hen|sugar|hon|honey|sweetie|luv|pal|lads|bud|boss|dude|man|my love|my dear|today|would you|will you|could you|can you|if you can|if possible|if you would|for me) $/;
+  /^(give or take|or thereabouts|thereabouts|now|then|mate|love|chef|dear|guys|folks|ok|yes|already|thanks|cheers|again|though|so far|right now|at the moment|just now|for you|i think|i reckon|i believe|i would say|by the way|thank you|for now|at last|already then|or so|there|too|as well|to be honest|apparently|everyone|everybody|darling|buddy|petal|pet|hen|sugar|hon|honey|sweetie|luv|pal|lads|bud|boss|dude|man|my love|my dear|today|would you|will you|could you|can you|if you can|if possible|if you would|for me) $/;
 
 export function clausesOf(
   tokens: readonly Token[],
@@ -26,8 +27,9 @@ export function clausesOf(
   let part: Token[] = [];
   let asked = false;
   const close = (mark: string): void => {
-    const { tokens: told, minutesAgo, at: happened } = withoutMoment(part, quantities);
+    const { tokens: told, minutesAgo, at: happened } = withoutMoment(part, quantities, context);
     const bare = withoutPoliteness(greeting.test(lineOf(told)) ? told : trimmed(told));
+    const said = part;
     part = [];
     const timed =
       minutesAgo !== undefined &&
@@ -37,6 +39,11 @@ export function clausesOf(
     if (bare.length === 0 || timed) {
       // "it's out, five minutes ago": said of what came before.
       const last = clauses.at(-1);
+      // "Half an hour ago", in answer to when: there is nothing but the moment.
+      if (!last && minutesAgo !== undefined && context.expecting === 'step') {
+        clauses.push({ tokens: [{ ...said[0]!, word: 'then' }], mood: 'statement', minutesAgo });
+        return;
+      }
       if (last && minutesAgo !== undefined) last.minutesAgo ??= minutesAgo;
       if (last && happened !== undefined) last.at ??= happened;
       if (ends.test(mark)) asked = false;
@@ -149,7 +156,11 @@ interface WithoutMoment {
  * "I turned it down ten minutes ago", "it was 70 at ten past one": when it was stands apart from what
  * it was, so that every phrase may carry a moment. An hour is taken for one only beside a report.
  */
-function withoutMoment(part: readonly Token[], quantities: readonly Quantity[]): WithoutMoment {
+function withoutMoment(
+  part: readonly Token[],
+  quantities: readonly Quantity[],
+  context: ReadContext,
+): WithoutMoment {
   const of = (token: Token | undefined): Quantity | undefined =>
     token && /^<[a-z]\d+>$/.test(token.word)
       ? quantities[Number(token.word.slice(2, -1))]
@@ -184,7 +195,8 @@ function withoutMoment(part: readonly Token[], quantities: readonly Quantity[]):
         minutesAgo: quantity.minutes,
       };
     const hour =
-      quantity.kind === 'clock' ||
+      !isSetting(quantity, context) &&
+      (quantity.kind === 'clock' ||
       (quantity.kind === 'number' &&
         quantity.face?.hour !== undefined &&
         !(quantity.value % 25 === 0 && / (top|bottom|oven|fan|shelf) /.test(` ${lineOf(part)}`)) &&
@@ -194,7 +206,7 @@ function withoutMoment(part: readonly Token[], quantities: readonly Quantity[]):
         quantity.value >= 1 &&
         quantity.value <= 12 &&
         Number.isInteger(quantity.value) &&
-        begun.test(lineOf(part)));
+        begun.test(lineOf(part))));
     if (hour && /^(at|since|from)$/.test(before) && report.test(` ${lineOf(part)}`))
       return { tokens: [...part.slice(0, at - 1), ...part.slice(at + 1)], at: quantity };
     // "searing since 2:40", "on the back ring since twelve": from then to now, whatever the verb.
@@ -414,7 +426,8 @@ export function trimmed(tokens: readonly Token[]): Token[] {
       if (
         length === 1 &&
         /^(is|are|of|back|will|would|we|done|done|set|rare|what)$/.test(next) &&
-        /^(there|all|now|like|right|look)$/.test(tokens[start]!.word)
+        /^(there|all|now|like|right|look|well)$/.test(tokens[start]!.word) &&
+        !(tokens[start]!.word === 'well' && next !== 'done')
       )
         continue;
       // "plus one" is a guest, "now what" asks.

@@ -29,6 +29,8 @@ const numbered = /\b(number|option|choice|plan) $/;
 /** "ate grown ups and for kids". */
 const headsOf =
   /^(grown ups|grownups|adults|kids|children|little ones|people|guests|of us|of them|toddlers|teenagers|big ones|ppl|mouths|heads|plates|places) /;
+/** "we are for adults and too kids": before people a number is wanted. */
+const headsBefore = /(^|[,.] |\b(and|plus|we are|there are|we have|have got) )$/;
 /** "down to too fifty", "set at for twenty five": after these a number is wanted. */
 const toNumber =
   /\b(to|at|says|reads|says it is|set on|is on|it on|oven on|oven at|up on|down on) $/;
@@ -86,7 +88,14 @@ const rules: Record<string, readonly Rule[]> = {
   ],
   meet: [{ before: /\b(the|my|our|of) $/, instead: 'meat' }],
   robe: [{ before: /\b(the|my|a|in) $/, instead: 'probe' }],
-  juice: [{ before: /\b(wine|pan) $/, instead: 'jus' }],
+  juice: [
+    { before: /\b(wine|pan) $/, instead: 'jus' },
+    {
+      before: /\b(the|my|our) $/,
+      after: /^(is|has|needs|wants) (\w+ )?(reduc\w*|thicken\w*|glossy|strained|simmering|boiling)/,
+      instead: 'jus',
+    },
+  ],
   source: [{ before: /\b(horseradish|mint|herb|green|bread|the) $/, instead: 'sauce' }],
   carats: [{ instead: 'carrots' }],
   karats: [{ instead: 'carrots' }],
@@ -136,6 +145,7 @@ const rules: Record<string, readonly Rule[]> = {
       instead: 'two',
     },
     { after: heads, instead: 'two' },
+    { before: headsBefore, after: headsOf, instead: 'two' },
   ],
   two: [{ before: /\bquarter $/, after: new RegExp(`^${hour} `), instead: 'to' }],
   to: [
@@ -143,6 +153,7 @@ const rules: Record<string, readonly Rule[]> = {
     { before: toNumber, after: tensAfter, instead: 'two' },
     { before: /(^|[,.] |\b(a|the|got|has|with|only) )$/, after: measured, instead: 'two' },
     { before: /(^|[,.] |\b(and|so|only|just) )$/, after: heads, instead: 'two' },
+    { before: /\b(adults|grown ups|people|us|we are|there are) (and )?$/, after: headsOf, instead: 'two' },
     {
       before: /\b(oh|hundred and|thirty|forty|fifty|sixty|seventy|eighty|ninety) $/,
       after: end,
@@ -151,7 +162,12 @@ const rules: Record<string, readonly Rule[]> = {
   ],
   for: [
     { before: numbered, after: end, instead: 'four' },
-    { before: /(^|\band |[,.] )$/, after: headsOf, instead: 'four' },
+    { before: headsBefore, after: headsOf, instead: 'four' },
+    {
+      before: /(?<!\b(convert|converted|switch|switched|ask|asking|price|priced|change|swap) )$/,
+      after: /^(kilos|kilo|pounds|pound|lb|kg)( |$)/,
+      instead: 'four',
+    },
     { before: toNumber, after: tensAfter, instead: 'four' },
     { before: /(^|[,.] |\b(a|the|got|has|with|is) )$/, after: measured, instead: 'four' },
     {

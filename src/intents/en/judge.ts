@@ -74,8 +74,21 @@ function filled(intent: Opinion['intent'], match: Match): readonly Meaning[] | u
   return list.length > 0 ? list : undefined;
 }
 
+const explainsClause = (one: Placed, match: Match): boolean =>
+  !one.framed && one.tokens.length >= match.line.trim().split(' ').length;
+
+/** "Now it's on a hundred": every word of the clause, and a number among them. */
+const tellsWholeClause = (one: Placed, match: Match): boolean =>
+  one.meaning.intent === 'report-oven' &&
+  one.meaning.temperature !== undefined &&
+  explainsClause(one, match);
+
 /** "Is it too early to turn the oven on" reports no oven, however like one the words are. */
 const deed = /^(report-(oven|started|done|out|not-done|guests)|skip-step)$/;
+
+/** "If I whack it up to 350", "if I'd bought the four rib": what is only supposed has not happened. */
+const supposed = /^(and |but |so |well |or )*(if|unless|in case|supposing|suppose|imagine|assuming|as if) /;
+const happened = /^(report-|describe-roast|skip-step|lack|have|set-guests|cook-away|running-behind)/;
 
 export function overruled(
   match: Match,
@@ -91,19 +104,25 @@ export function overruled(
     clauses > 1 &&
     found.length > 0 &&
     likelihood('unrelated') >= sureness.colour &&
-    found.every((one) => !doubtsANumber(one) && likelihood(one.meaning.intent) <= sureness.stray)
+    found.every(
+      (one) =>
+        !doubtsANumber(one) &&
+        !tellsWholeClause(one, match) &&
+        likelihood(one.meaning.intent) <= sureness.stray,
+    )
   )
     return [];
   if (/^(unrelated|unclear)$/.test(first.intent)) return undefined;
   if (deed.test(first.intent) && moodOf(match.line) === 'question') return undefined;
+  if (found.length === 0 && supposed.test(match.line) && happened.test(first.intent))
+    return undefined;
   if (found.length === 0)
     return first.likelihood >= (clauses > 1 ? sureness.beside : sureness.alone)
       ? filled(first.intent, match)
       : undefined;
   if (found.length > 1 || first.likelihood < sureness.against) return undefined;
   // A phrase that accounts for every word of the clause needs no second opinion.
-  if (!found[0]!.framed && found[0]!.tokens.length >= match.line.trim().split(' ').length)
-    return undefined;
+  if (explainsClause(found[0]!, match)) return undefined;
   const said = found[0]!.meaning.intent;
   if (standsWhatever.test(said)) return undefined;
   return said !== first.intent && likelihood(said) <= sureness.doubted

@@ -258,7 +258,7 @@ const endsWeight = (words: readonly string[], at: number): boolean =>
 function halfOf(words: readonly string[], at: number): NumberFound | undefined {
   if (words[at] === 'half' && words[at + 1] === 'a' && /^(pounds|kilos)$/.test(words[at + 2] ?? ''))
     return { value: 0.5, next: at + 2, plain: false };
-  if (/^(a|one)$/.test(words[at] ?? '') && /^(pounds|kilos)$/.test(words[at + 1] ?? ''))
+  if (/^(a|one|another)$/.test(words[at] ?? '') && /^(pounds|kilos)$/.test(words[at + 1] ?? ''))
     return { value: 1, next: at + 1, plain: false };
   return undefined;
 }

@@ -21,16 +21,20 @@ function withoutYesNo(tokens: readonly Token[]): Token[] {
   return first.word === second.word ? [...tokens] : tokens.slice(comma?.word === ',' ? 2 : 1);
 }
 
-/** "it's been in" and "it's got": the 's is "has" there. */
+const participle =
+  /^(been|got|gone|had|eaten|arrived|died|fallen|risen|climbed|crept|reached|happened|forgotten|come)$/;
+/** After "I would" none of these can stand: the 'd was "had". */
+const ofHad =
+  /^(been|got|gone|had|eaten|fallen|risen|forgotten|bought|brought|thought|known|taken|made|done|given|left|kept|told|said|asked|used|turned|started|seen|found|bothered|realised|noticed|checked)$/;
+
+/** "it's been in" and "it's got": the 's is "has" there; "if I'd bought": the 'd is "had". */
 const hasBeen = (tokens: readonly Token[]): Token[] =>
-  tokens.map((token, at) =>
-    token.word === 'is' &&
-    /^(been|got|gone|had|eaten|arrived|died|fallen|risen|climbed|crept|reached|happened|forgotten|come)$/.test(
-      tokens[at + 1]?.word ?? '',
-    )
-      ? { ...token, word: 'has' }
-      : token,
-  );
+  tokens.map((token, at) => {
+    const next = tokens[at + 1]?.word ?? '';
+    if (token.word === 'is' && participle.test(next)) return { ...token, word: 'has' };
+    const later = /^(only|just|never|already|not)$/.test(next) ? (tokens[at + 2]?.word ?? '') : next;
+    return token.word === 'would' && ofHad.test(later) ? { ...token, word: 'had' } : token;
+  });
 
 function writtenOut(token: Token): Token[] {
   let words = whole[token.word];
@@ -127,6 +131,10 @@ const hums: Record<string, string> = {
 };
 
 function withoutFillers(tokens: readonly Token[]): Token[] {
+  const [first, second, ...more] = tokens.filter((token) => !/^[,.?!]$/.test(token.word));
+  // Alone, "just now" tells when it was; beside anything else it is manners.
+  if (first?.word === 'just' && second?.word === 'now' && more.length === 0)
+    return [{ ...first, word: 'just-now', to: second.to }];
   const out: Token[] = [];
   for (let at = 0; at < tokens.length; at++) {
     const phrase = fillerPhrases.find((words) =>

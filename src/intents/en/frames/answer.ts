@@ -115,6 +115,13 @@ const heads: readonly [RegExp, number][] = [
 
 /** "me and the wife, and her parents": people named one by one are counted. */
 export function headsIn(match: Match): number | undefined {
+  // "Eleven with the baby": the baby is in the number.
+  const all =
+    /(?:^|[, ])(<n\d+>) (?:of us )?(?:with|including|counting|if you count) (?!<)(?:the |my |our )?[a-z]+ $/.exec(
+      match.whole,
+    )?.[1];
+  const counted = all && match.withGroups({ n: `${all} ` }).count('n');
+  if (typeof counted === 'number' && counted > 0) return counted;
   let sum = 0;
   let found = 0;
   for (const word of match.whole.trim().split(' ')) {

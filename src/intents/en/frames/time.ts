@@ -75,6 +75,9 @@ export const servingFrame: Frame = {
 const later =
   / (later|late|delay|delayed|behind|back|postpone|push|pushed|shove|hold|stuck|held up|traffic|extra|add|longer|slower|another|away|more|out|tick|delay|slip|slips|wait) /;
 const sooner = / (earlier|sooner|early|forward|ahead|prepone|quicker|bring|before) /;
+/** "Another ten minutes before we sit down" puts it off. */
+const putsOff =
+  /^(so )?(give|leave|let us give|make it|let us have|call it|add|need|we need|i need|we want|say) .*<d\d+> (more )?(before|till) (we|they|everyone|the|you|dinner)|(another|more|extra) .*before /;
 const notDinners =
   / (oven|timer|alarm|resting|rest|roast|joint|reads|degrees|potatoes|beans|carrots|gravy|turned|went|out for|been|gone|in the oven|upstairs|shop|boil|last|ago|shower|pull|probe) /;
 const self = /^(i|i am|we|we are|am|got|running|have got|i have|we have) /;
@@ -100,6 +103,7 @@ export const shiftFrame: Frame = {
         ` ${match.whole}`,
       );
     if (!meal && !guests && words > 5) return undefined;
+    if (putsOff.test(match.line)) return { intent: 'shift-serving', minutes };
     if (holds(match, sooner)) return { intent: 'shift-serving', minutes: -minutes };
     if (!holds(match, later)) return undefined;
     // "another twenty minutes" alone is of nothing in particular.

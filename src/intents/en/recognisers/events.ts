@@ -12,7 +12,8 @@ import {
   stepIn,
   stepOfNamed,
 } from '../steps.ts';
-import { momentOf } from './moment-of.ts';
+import { isSetting, momentOf } from './moment-of.ts';
+import { looksLikeOven } from './temperatures.ts';
 
 export const lists = (words: string): string[] =>
   words.split(/ (?:and|plus) /).map((part) => part.replace(/^the /, '').trim());
@@ -23,6 +24,21 @@ const errand = /(remind|timer|alarm|tell me|shout|let me know)/;
 /** Nothing but the place was said: "in the oven", "in there". */
 const placeAlone = (match: Match): boolean =>
   match.words('who') === '' && !/(put|popped|slid|went|goes|gone|got|shoved)/.test(match.line);
+
+/** "It's in at two forty": what the oven is set to, told with the roast that went into it. */
+function ovenBeside(match: Match): Meaning[] {
+  const mark = / (?:in|oven) (?:at|on) (<[nt]\d+>) (?:degrees )?(?:now )?(?:$|[,.|])/.exec(
+    ` ${match.line}`,
+  )?.[1];
+  if (mark === undefined) return [];
+  const slot = match.withGroups({ temperature: `${mark} ` });
+  const said = slot.temperature('temperature');
+  const quantity = match.quantityOfMark(mark);
+  const clock = quantity?.kind === 'number' && quantity.face?.hour !== undefined;
+  return looksLikeOven(match, said) && (!clock || isSetting(quantity, match.context))
+    ? [{ intent: 'report-oven', ...said }]
+    : [];
+}
 
 /** Steps begun for each thing named: "the potatoes and the beans are in". */
 export function startedIn(match: Match): Meaning[] | undefined {
@@ -38,7 +54,7 @@ export function startedIn(match: Match): Meaning[] | undefined {
   const moment = momentOf(match, { lasting: true });
   if (words === '' || meansRoast(words)) {
     if (/^(she|he)$/.test(words)) return undefined;
-    return [{ intent: 'report-started', step: 'roast-in', ...moment }];
+    return [{ intent: 'report-started', step: 'roast-in', ...moment }, ...ovenBeside(match)];
   }
   if (/^(they|them|both|these|those)$/.test(words)) {
     const open = match.context.openSteps.find((step) => step.endsWith('.in'));

@@ -249,16 +249,28 @@ export const guests: Recogniser = {
     // "my parents, us and aunt Jo so seven": the sum.
     ...phrases(
       [
-        '(so|makes|altogether|total|headcount|head count|that is) {n:number} [altogether|in all|all told|in total|then] $',
+        '(so|makes|altogether|total|headcount|head count|that is|call it|make it) {n:number} [altogether|in all|all told|in total|then] $',
+        '^ {n:number} [of us|people] [altogether|in all|all told|in total|all in|then] $',
       ],
       (match) => {
         const count = match.count('n');
+        // A number alone, or one that something is called, is their sum only where a "so" led to it.
+        if (
+          /^(call it |make it )?<n/.test(match.line) &&
+          !(
+            match.before.some((one) => one.intent === 'set-guests') &&
+            new RegExp(` so (call it |make it )?${match.groups.n!}`).test(match.whole)
+          )
+        )
+          return undefined;
         const people =
           / (parents|mum|dad|aunt|auntie|uncle|wife|husband|kids|us|me|guests|people|headcount|head|final|total|altogether|sister|brother|gran|grandma|grandad) /;
         return count !== undefined &&
           count > 0 &&
           count < 80 &&
-          (match.context.expecting === 'guests' || people.test(` ${match.whole}`)) &&
+          (match.context.expecting === 'guests' ||
+            people.test(` ${match.whole}`) ||
+            match.before.some((one) => one.intent === 'set-guests')) &&
           !/ (minutes|degrees|reads|oven) /.test(` ${match.whole}`)
           ? { intent: 'set-guests', count }
           : undefined;

@@ -58,6 +58,17 @@ export const roast: Recogniser = {
         ? { intent: 'describe-roast', weight: value, weightUnit: match.context.units.weight }
         : undefined;
     }),
+    // "six pounds and he threw in another two, so call it eight": what it comes to.
+    ...phrases('^ [call it|that is|so|it is|makes|that makes|which makes|say|make it] {x:number} [all in|all told|altogether|in all|in total|now|$] $', (match) => {
+      const told = match.before.findLast(
+        (one) => one.intent === 'describe-roast' && one.weight !== undefined,
+      );
+      const value = match.number('x');
+      const sums = /^(call|that makes|makes|which)/.test(match.line) || / so (?:call it |that is |it is |makes |now |that makes )*<n\d+> /.test(match.whole);
+      return told?.intent === 'describe-roast' && told.weightUnit !== undefined && sums && value > 0 && value < 40
+        ? { intent: 'describe-roast', weight: value, weightUnit: told.weightUnit }
+        : undefined;
+    }),
     ...phrases(
       [
         '(in|from|out of) the freezer',
@@ -145,6 +156,15 @@ export const roast: Recogniser = {
             match.line,
           );
         if (!something && !named) return undefined;
+        // "he trimmed three hundred grams off": a part of it is not what it weighs.
+        if (
+          weight !== undefined &&
+          / (off|in|another|extra) <w\d+> | <w\d+> (off|lighter|heavier|less|extra|short) |(trimmed|took|cut|lost) <w/.test(
+            ` ${line}`,
+          ) &&
+          !/ (comes|came|weighs|weighing|coming) in /.test(` ${line}`)
+        )
+          return undefined;
         if (
           /(butter|potatoes|carrots|flour|cream|sprouts|beans|thyme|sugar|onions|guinea|lost|lose|weighs? (less|more)|how|each|per) /.test(
             line,

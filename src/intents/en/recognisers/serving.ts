@@ -133,6 +133,12 @@ function timeMeaning(match: Match): Meaning | undefined {
     )
       return undefined;
     const before = line.slice(0, line.indexOf(said));
+    // "six of us, Jen's lot, that's four": heads still.
+    if (
+      /^(that is|so|makes|that makes) $/.test(before.trimStart()) &&
+      match.before.some((one) => one.intent === 'set-guests')
+    )
+      return undefined;
     if (
       / for $/.test(before) &&
       !/ (at|time) /.test(before) &&

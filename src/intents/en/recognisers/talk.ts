@@ -1,5 +1,5 @@
 /** The talk itself: yes and no, choices, pauses, thanks, and fragments that only a question explains. */
-import { mealTime } from '../../moment.ts';
+import { mealTime, pastTime } from '../../moment.ts';
 import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
 import { phrases } from '../vocabulary.ts';
 import { momentOf } from './moment-of.ts';
@@ -52,6 +52,14 @@ function answered(match: Match): Meaning | undefined {
         canBeCore(value, context.units.temperature)
         ? { intent: 'report-reading', ...match.temperature('x') }
         : { intent: 'choose', option: value };
+    case 'step': {
+      // "Ten past", to "is it in": when it was.
+      const face = quantity.kind === 'clock' ? quantity.face : undefined;
+      const [step] = context.openSteps;
+      return face
+        ? { intent: 'report-done', ...(step ? { step } : {}), time: pastTime(face, context) }
+        : undefined;
+    }
     case 'roast':
       return quantity.kind === 'number' && value > 0
         ? { intent: 'describe-roast', weight: value, weightUnit: context.units.weight }
@@ -78,7 +86,7 @@ export const fragments: Recogniser = {
   phrases: [
     ...phrases(
       [
-        '^ [at|it is|about|for|um|a|say|maybe|there are|we are|around|by|the] {x:any} [degrees] [now|in there|in|in the middle|in the roast|in the meat|please|works|then|it is|is what it says|i think|i reckon|$] $',
+        '^ [at|since|from|it was|it is|about|for|um|a|say|maybe|there are|we are|around|by|the] {x:any} [degrees] [now|in there|in|in the middle|in the roast|in the meat|please|works|then|it is|is what it says|i think|i reckon|$] $',
         '^ {d:date} [at] {x:clock} $',
       ],
       answered,
@@ -102,6 +110,12 @@ export const fragments: Recogniser = {
       const one = match.withGroups({ x: `${marks[0]!} ` });
       return one.number('x') >= 40 && one.number('x') <= 180
         ? { intent: 'set-doneness', ...one.temperature('x') }
+        : undefined;
+    }),
+    ...phrases('^ (just-now|this minute|this second|this moment) $', (match) => {
+      const [step] = match.context.openSteps;
+      return match.context.expecting === 'step'
+        ? { intent: 'report-done', ...(step ? { step } : {}) }
         : undefined;
     }),
     ...phrases(['^ (no idea|not sure|do not know|dunno) $'], { intent: 'unclear' }),
