@@ -72,10 +72,18 @@ function addOpinion(cues: Set<string>, { opinions, placed }: Said): void {
   const likelihood = (intent: string): number =>
     opinions.find((one) => one.intent === intent)?.likelihood ?? 0;
   cues.add(`?talk${stepOf(likelihood('unrelated'))}`);
-  const best = Math.max(0, ...placed.map(({ meaning }) => likelihood(meaning.intent)));
+  const best = Math.max(0, ...placed.map(({ meaning }) => borneOut(meaning.intent, likelihood)));
   cues.add(`?heard${stepOf(best)}`);
   for (const how of new Set(placed.map(howFound))) cues.add(`?heard${stepOf(best)}:${how}`);
 }
+
+/** What denies a deed is borne out by words of the deed. */
+const borneOut = (intent: string, likelihood: (intent: string) => number): number =>
+  intent === 'report-not-done'
+    ? Math.max(
+        ...['report-not-done', 'report-started', 'report-done', 'report-out'].map(likelihood),
+      )
+    : likelihood(intent);
 
 /** By what it was found tells how far it may be trusted. */
 const howFound = ({ framed, guessed }: Placed): string =>

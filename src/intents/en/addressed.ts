@@ -41,6 +41,9 @@ function isForHelper(
   const ahead = meaning.intent === 'report-done' && meaning.step === 'salt-ahead';
   if (elsewhere.test(whole) && !aboutPeople.test(intent) && !ahead) return false;
   if (reports.test(intent) && (ofOthers.test(line) || toYou.test(line))) return false;
+  // "my nan's oven only had two settings, off and 450": what follows in a word or two is hers still.
+  if (reports.test(intent) && line.trim().split(' ').length <= 2 && ofOthers.test(whole))
+    return false;
   if (!clause) return true;
   const dish = new Set(dishWordsOf(meaning));
   const other = line.split(' ').filter((word) => !dish.has(word));

@@ -2,6 +2,7 @@
  * Talk to somebody else that comes before what is said to the helper: "yeah he's fine, anyway, how long
  * till I pull this". What stands before the turn goes, if it holds nothing of the kitchen.
  */
+import { lineOf } from '../clause.ts';
 import type { Token } from '../token.ts';
 
 /** With these a cook comes back to the matter. */
@@ -22,6 +23,13 @@ export function withoutAside(tokens: readonly Token[]): Token[] {
     start += 1;
   }
   const rest = tokens.slice(start);
+  // "Anyway, where was I": whatever came before is over.
+  const where = lineOf(tokens.slice(turn + 1, turn + 4));
+  if (/^(where (was|were) (i|we)|what was i) $/.test(where)) {
+    const back = rest.slice(/^(where|what)$/.test(rest[0]?.word ?? '') ? 3 : 0);
+    const left = back.slice(back.findIndex((token) => !/^[,.?!]|saying|at$/.test(token.word)));
+    if (left.length > 1) return left;
+  }
   if (rest.length < 3 || before.some((token) => ours.test(token.word))) return [...tokens];
   return rest.some((token) => ours.test(token.word)) || asks.test(rest[0]!.word)
     ? rest

@@ -14,7 +14,7 @@ const conjunctions = /^(and|but|then|so|plus|also|while|although|though|because|
 const ends = /^[.?!]$/;
 
 const opening =
-  /^(ok|so|well|right|and|but|hey|hi|hello|oh|yes|all|now|listen|also|then|look|yo|chef|mate|love|dear|like|sorry|there|listen up|what a palaver|they said|they say|they called|they called to say|they rang|they rang to say|they texted|they phoned|they messaged|they reckon|they tell me|morning|evening|plus|because|i think|i reckon|i believe|it looks like|looks like|seems like|good news|bad news|guess what|by the way|to say|so you know|for your information|fyi|quick update|update|as of now|at the moment|right now|all right|ok so|i see|i can tell you|i have to say|heads up|no worries|there we go|here we go) $/;
+  /^(ok|so|well|right|and|but|hey|hi|hello|oh|yes|all|now|listen|also|then|look|yo|chef|mate|love|dear|like|sorry|there|listen up|what a palaver|they said|they say|they called|they called to say|they rang|they rang to say|they texted|they phoned|they messaged|they reckon|they tell me|morning|evening|plus|because|well done you|well done everyone|well done everybody|i said|as i said|like i said|i did say|i think|i reckon|i believe|it looks like|looks like|seems like|good news|bad news|guess what|by the way|to say|so you know|for your information|fyi|quick update|update|as of now|at the moment|right now|all right|ok so|i see|i can tell you|i have to say|heads up|no worries|there we go|here we go) $/;
 const closing =
   /^(give or take|or thereabouts|thereabouts|now|then|mate|love|chef|dear|guys|folks|ok|yes|already|thanks|cheers|again|though|so far|right now|at the moment|just now|for you|i think|i reckon|i believe|i would say|by the way|thank you|for now|at last|already then|or so|there|too|as well|to be honest|apparently|everyone|everybody|darling|buddy|petal|pet|hen|sugar|hon|honey|sweetie|luv|pal|lads|bud|boss|dude|man|my love|my dear|today|would you|will you|could you|can you|if you can|if possible|if you would|for me) $/;
 
@@ -98,6 +98,14 @@ export function clausesOf(
         /^<n/.test(tokens[at + 1]?.word ?? '')
       ) {
         // "plus one for Tara" is a guest.
+        part.push(token);
+      } else if (
+        token.word === 'plus' &&
+        /^<n/.test(tokens[at + 1]?.word ?? '') &&
+        /^(|[,.?!])$/.test(tokens[at + 2]?.word ?? '')
+      ) {
+        // "same as before plus one" likewise.
+        close(',');
         part.push(token);
       } else if (
         conjunctions.test(token.word) &&
@@ -197,16 +205,18 @@ function withoutMoment(
     const hour =
       !isSetting(quantity, context) &&
       (quantity.kind === 'clock' ||
-      (quantity.kind === 'number' &&
-        quantity.face?.hour !== undefined &&
-        !(quantity.value % 25 === 0 && / (top|bottom|oven|fan|shelf) /.test(` ${lineOf(part)}`)) &&
-        (quantity.value >= 500 || (begun.test(lineOf(part)) && quantity.value > 212)) &&
-        part.length > 2) ||
-      (quantity.kind === 'number' &&
-        quantity.value >= 1 &&
-        quantity.value <= 12 &&
-        Number.isInteger(quantity.value) &&
-        begun.test(lineOf(part))));
+        (quantity.kind === 'number' &&
+          quantity.face?.hour !== undefined &&
+          !(
+            quantity.value % 25 === 0 && / (top|bottom|oven|fan|shelf) /.test(` ${lineOf(part)}`)
+          ) &&
+          (quantity.value >= 500 || (begun.test(lineOf(part)) && quantity.value > 212)) &&
+          part.length > 2) ||
+        (quantity.kind === 'number' &&
+          quantity.value >= 1 &&
+          quantity.value <= 12 &&
+          Number.isInteger(quantity.value) &&
+          begun.test(lineOf(part))));
     if (hour && /^(at|since|from)$/.test(before) && report.test(` ${lineOf(part)}`))
       return { tokens: [...part.slice(0, at - 1), ...part.slice(at + 1)], at: quantity };
     // "searing since 2:40", "on the back ring since twelve": from then to now, whatever the verb.

@@ -17,7 +17,10 @@ export function corrected(tokens: readonly Token[], quantities: Quantity[]): Tok
     if (!match) return out;
     if (/ not $/.test(match[4]!)) return out;
     // "Karen's three so that's nine" adds up and takes nothing back.
-    if (/\b(so|and|which|altogether) $/.test(match[3] ?? '') && /^,? ?(that is|call it|make it|make that)/.test(match[4]!))
+    if (
+      /\b(so|and|which|altogether) $/.test(match[3] ?? '') &&
+      /^,? ?(that is|call it|make it|make that)/.test(match[4]!)
+    )
       return out;
     const first = quantities[Number(match[2])]!;
     const secondIndex = Number(match[6]);

@@ -58,6 +58,7 @@ import { hands } from './recognisers/hands.ts';
 import { haveList, inHouse } from './recognisers/house.ts';
 import { kitchenBelief } from './recognisers/kitchen-belief.ts';
 import { lack } from './recognisers/lack.ts';
+import { likewise } from './recognisers/likewise.ts';
 import { menu } from './recognisers/menu.ts';
 import { method } from './recognisers/method.ts';
 import { namedSteps } from './recognisers/named-steps.ts';
@@ -132,6 +133,8 @@ const within: readonly Recogniser[] = [
   namedSteps,
   plateTroubles,
   trouble,
+  // "carrots at twenty past", after what went in before, is no hour of dinner.
+  likewise,
   // "I have butter" before a dish of that name, "Ola comes an hour later" before the table moves.
   inHouse,
   daysTold,
@@ -234,6 +237,9 @@ function withoutAbout(tokens: ReturnType<typeof repaired>): ReturnType<typeof re
     const next = tokens[at + 1]?.word ?? '';
     const before = tokens[at - 1]?.word ?? '';
     if (!numeric.test(next) || /^(what|how|would|not)$/.test(before)) return true;
+    // "did I say four hundred" says it.
+    if (token.word === 'say' && /^(i|you)$/.test(before) && tokens[at - 2]?.word === 'did')
+      return true;
     return (
       /^(a|an)$/.test(next) &&
       !/^(hundred|quarter|hour|half|couple|dozen|seven|minutes)$/.test(tokens[at + 2]?.word ?? '')

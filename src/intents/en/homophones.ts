@@ -153,7 +153,11 @@ const rules: Record<string, readonly Rule[]> = {
     { before: toNumber, after: tensAfter, instead: 'two' },
     { before: /(^|[,.] |\b(a|the|got|has|with|only) )$/, after: measured, instead: 'two' },
     { before: /(^|[,.] |\b(and|so|only|just) )$/, after: heads, instead: 'two' },
-    { before: /\b(adults|grown ups|people|us|we are|there are) (and )?$/, after: headsOf, instead: 'two' },
+    {
+      before: /\b(adults|grown ups|people|us|we are|there are) (and )?$/,
+      after: headsOf,
+      instead: 'two',
+    },
     {
       before: /\b(oh|hundred and|thirty|forty|fifty|sixty|seventy|eighty|ninety) $/,
       after: end,

@@ -86,9 +86,15 @@ const tellsWholeClause = (one: Placed, match: Match): boolean =>
 /** "Is it too early to turn the oven on" reports no oven, however like one the words are. */
 const deed = /^(report-(oven|started|done|out|not-done|guests)|skip-step)$/;
 
+/** "The leaflet says 145": a number that somebody else gives is no reading. */
+const saidElsewhere =
+  / (leaflet|booklet|manual|instructions|guide|blurb|recipe|book|cookbook|website|internet|google|magazine|packet|blog|article|video|telly|programme) (\w+ ){0,5}(says|say|said|told|reckons|reckoned|swears|claims|thinks|thought|recommends|suggests) /;
+
 /** "If I whack it up to 350", "if I'd bought the four rib": what is only supposed has not happened. */
-const supposed = /^(and |but |so |well |or )*(if|unless|in case|supposing|suppose|imagine|assuming|as if) /;
-const happened = /^(report-|describe-roast|skip-step|lack|have|set-guests|cook-away|running-behind)/;
+const supposed =
+  /^(and |but |so |well |or )*(if|unless|in case|supposing|suppose|imagine|assuming|as if) /;
+const happened =
+  /^(report-|describe-roast|skip-step|lack|have|set-guests|cook-away|running-behind)/;
 
 export function overruled(
   match: Match,
@@ -114,6 +120,12 @@ export function overruled(
     return [];
   if (/^(unrelated|unclear)$/.test(first.intent)) return undefined;
   if (deed.test(first.intent) && moodOf(match.line) === 'question') return undefined;
+  if (
+    found.length === 0 &&
+    first.intent === 'report-reading' &&
+    saidElsewhere.test(` ${match.line}`)
+  )
+    return undefined;
   if (found.length === 0 && supposed.test(match.line) && happened.test(first.intent))
     return undefined;
   if (found.length === 0)

@@ -135,8 +135,19 @@ const unitsOnce = (heard: readonly Placed[]): Placed[] =>
       ),
   );
 
+/** "dad's here but the others are stuck": not all of them have come. */
+const othersAwaited =
+  / (others|rest|everyone else|other (car|lot|half|two|three)|remaining \w+|latecomers) (\w+ )?(is|are|has|have|will be) (\w+ )?(not|still|stuck|late|on|delayed|coming|running|behind|held|lost|<d\d+>) /;
+
 /** "first car's here, so three here, five to go": one arrival. */
-function arrivedOnce(heard: readonly Placed[]): Placed[] {
+function arrivedOnce(placed: readonly Placed[], _context: ReadContext, whole: string): Placed[] {
+  const heard = othersAwaited.test(` ${whole}`)
+    ? placed.map((one) =>
+        one.meaning.intent === 'report-guests' && one.meaning.state === 'arrived'
+          ? { ...one, meaning: { ...one.meaning, state: 'partly-arrived' as const } }
+          : one,
+      )
+    : placed;
   const told = heard.filter(({ meaning }) => meaning.intent === 'report-guests');
   const counted = told.find(
     ({ meaning }) => meaning.intent === 'report-guests' && meaning.count !== undefined,
@@ -144,7 +155,8 @@ function arrivedOnce(heard: readonly Placed[]): Placed[] {
   const partly = told.every(
     ({ meaning }) => meaning.intent === 'report-guests' && meaning.state === 'partly-arrived',
   );
-  return partly && told.length > 1
+  const counts = counted !== undefined && / of them /.test(lineIn(counted));
+  return (partly || counts) && told.length > 1
     ? heard.filter((one) => !told.includes(one) || one === (counted ?? told[0]))
     : [...heard];
 }
@@ -188,6 +200,13 @@ function besideSubstance(heard: readonly Placed[], { expecting }: ReadContext): 
       (meaning.intent === 'report-done' || meaning.intent === 'report-not-done') &&
       meaning.step === undefined;
     if (bare && one.framed) return false;
+    // "it isn't at 120, it's 102": what it is not is told with what it is.
+    if (
+      bare &&
+      / <[nt]\d+> | nowhere near /.test(lineIn(one)) &&
+      heard.some((other) => other.meaning.intent === 'report-reading')
+    )
+      return false;
     // "well done, no pinker than that": the note or the wish was said.
     const last = heard[at - 1]?.meaning;
     if (
@@ -303,6 +322,27 @@ function headsOnce(heard: readonly Placed[]): Placed[] {
   );
   const last = counted.at(-1);
   return heard.filter((one) => !counted.includes(one) || one === last);
+}
+
+/** "seven of us, not eight, Bridie's cried off": who it is explains the number that was said. */
+function changeOnce(heard: readonly Placed[]): Placed[] {
+  const named = heard.find(
+    ({ meaning }) =>
+      (meaning.intent === 'correct' && meaning.count !== undefined) ||
+      (meaning.intent === 'set-guests' &&
+        meaning.change !== undefined &&
+        meaning.who === undefined),
+  );
+  return heard.filter(
+    (one) =>
+      one === named ||
+      named === undefined ||
+      one.meaning.intent !== 'set-guests' ||
+      one.meaning.change === undefined ||
+      / <n\d+> /.test(lineIn(one)) ||
+      (named.meaning.intent === 'set-guests' &&
+        Math.sign(named.meaning.change ?? 0) !== Math.sign(one.meaning.change)),
+  );
 }
 
 /** "it reads 125, fahrenheit I think": the unit is the reading's, not a wish. */
@@ -522,6 +562,7 @@ export const refiners: readonly Refiner[] = [
   besideSubstance,
   lastWish,
   headsOnce,
+  changeOnce,
   withoutEchoes,
   asWished,
   forTheDish,

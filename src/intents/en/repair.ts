@@ -32,7 +32,9 @@ const hasBeen = (tokens: readonly Token[]): Token[] =>
   tokens.map((token, at) => {
     const next = tokens[at + 1]?.word ?? '';
     if (token.word === 'is' && participle.test(next)) return { ...token, word: 'has' };
-    const later = /^(only|just|never|already|not)$/.test(next) ? (tokens[at + 2]?.word ?? '') : next;
+    const later = /^(only|just|never|already|not)$/.test(next)
+      ? (tokens[at + 2]?.word ?? '')
+      : next;
     return token.word === 'would' && ofHad.test(later) ? { ...token, word: 'had' } : token;
   });
 

@@ -149,6 +149,12 @@ function guestsAnswer(match: Match): Meaning | undefined {
   if (named !== undefined) return { intent: 'set-guests', count: named };
   const mark = onlyMark(match, 'n');
   const quantity = mark ? match.quantityOfMark(mark) : undefined;
+  // "All of them bar two" says who has come.
+  if (
+    holds(match, / (all|everyone|everybody|lot) .*(bar|but|except|minus|save|apart from) /) &&
+    match.context.stage !== 'planning'
+  )
+    return { intent: 'report-guests', state: 'partly-arrived' };
   if (quantity?.kind !== 'number' || !Number.isInteger(quantity.value)) return undefined;
   if (match.marks('cdtwg').length > 0 || holds(match, unsure)) return undefined;
   return { intent: 'set-guests', count: quantity.value };
@@ -170,6 +176,16 @@ function donenessAnswer(match: Match): Meaning | undefined {
     : undefined;
 }
 
+/** "104 in the roast, or the oven?": which of the two it was. */
+function placeAnswer(match: Match): { intent: 'choose'; option: 1 | 2 } | undefined {
+  const named =
+    /^(?:(?:it|that|this) (?:is|was) |in |from |of |on |inside )*(?:the |my )?(roast|meat|joint|beef|core|middle|probe|thickest (?:part|bit|end)|thick (?:part|bit|end)|centre|center|inside|oven|dial|oven thermometer|other one) $/.exec(
+      match.line,
+    )?.[1];
+  if (named === undefined) return undefined;
+  return { intent: 'choose', option: /oven|dial|other/.test(named) ? 2 : 1 };
+}
+
 /** Words that leave the choice to whoever asked. */
 const eitherWay =
   / (whichever|either|whatever|you (choose|decide|pick)|do not mind|not (fussed|bothered)|no preference|up to you|dealer s choice|any of (them|those)|both sound|surprise me) /;
@@ -188,6 +204,8 @@ function choiceAnswer(match: Match): Meaning | undefined {
     !holds(match, / (first|second|third|guests|potatoes|wine|what if) /)
   )
     return { intent: 'unclear' };
+  const place = placeAnswer(match);
+  if (place) return place;
   const said = ` ${match.line.replace(/ (not|instead of|rather than) (the )?\w+ .*/, ' ')}`;
   const named = ordinals.filter(([shape]) => shape.test(said));
   // "the first says one thing, we'll go with the second": what they settle on.
@@ -259,15 +277,8 @@ function confirmationAnswer(match: Match): Meaning | undefined {
   if (match.line.split(' ').length > 7) return undefined;
   if (/^<n\d+> percent $/.test(match.line)) return { intent: 'affirm' };
   if (match.marks('ntcdw').length > 0) return undefined;
-  // "104 in the roast, or the oven?"
-  if (
-    /^(in |it is |that is |on )?(the |my )?(roast|meat|joint|beef|core|middle|probe) $/.test(
-      match.line,
-    )
-  )
-    return { intent: 'affirm' };
-  if (/^(in |it is |that is |on )?(the |my )?oven $/.test(match.line))
-    return { intent: 'choose', option: 2 };
+  const place = placeAnswer(match);
+  if (place) return place.option === 1 ? { intent: 'affirm' } : place;
   if (
     holds(
       match,

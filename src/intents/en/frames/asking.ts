@@ -136,7 +136,13 @@ export const questionFrame: Frame = {
       )
     )
       return { intent: 'ask-status' };
-    if (/^(what|how) about (the |my |our )?/.test(match.line) && about)
+    if (
+      /^(what|how) about (the |my |our )?/.test(match.line) &&
+      (about ||
+        /^(what|how) about (them|it|him|her|those|these|the (other|others|rest|veg|vegetables|sides)) $/.test(
+          match.line,
+        ))
+    )
       return { intent: 'ask-status' };
     return undefined;
   },

@@ -20,6 +20,25 @@ export const askHow: Recogniser = {
       ],
       (match) => ({ intent: 'ask-how', ...topic(match) }),
     ),
+    // "does it matter that it only sat out for thirty minutes": how bad that is.
+    ...phrases(
+      '^ (does|will|would|did|is) it (matter|hurt|make a difference|a problem|bad|the end of the world|all right|ok) (that|if) (i|we|it|@it|they|the) {rest} ',
+      (match) =>
+        / (instead of|use|used|using|fresh|dried|without|left out|forgot) /.test(
+          ` ${match.line}`,
+        ) && match.marks('dtn').length === 0
+          ? undefined
+          : match.marks('d').length > 0
+            ? { intent: 'ask-why' }
+            : undefined,
+    ),
+    ...phrases(
+      '^ [so|and|but] what (do|should|shall|can) (i|we) do with (the|my|this|these|those|all the) {thing:thing} ',
+      (match) =>
+        / (guests?|kids|children|dog|people|time|hands|myself|late) /.test(` ${match.line}`)
+          ? undefined
+          : { intent: 'ask-how', ...topic(match) },
+    ),
     ...phrases(
       [
         '^ [but|and|ok] (why|how come|what for|for what reason|what is the reason|what is the point of|what is the purpose of|what difference does) [is|do|does|should|am|are|did|not|would|the|i|we|it|that|can|must] [{thing:thing}] $',

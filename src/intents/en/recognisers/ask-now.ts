@@ -18,6 +18,7 @@ export const askNow: Recogniser = {
         if (
           /^(where|how) /.test(match.line) ||
           / (make|call|do) it <[cn]/.test(match.line) ||
+          / do (i|we) do with (the|my|this|these|those|all) /.test(match.line) ||
           / (cover|baste|tent|wrap|flip|peel|foil|lid|salted|enough|too|instead) /.test(
             match.line,
           ) ||

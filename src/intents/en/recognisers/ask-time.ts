@@ -13,6 +13,7 @@ export const askTime: Recogniser = {
         '(when|what time|at what time) (is|are|will|do|does|should|can|did|would|shall) [we|i|it|they|the|you|dinner|supper|lunch|roast] [{thing:thing}] [be|go|come|ready|done|eat|eating|in|out|served|serve|start|need|expect|going|serving] [*] $',
         '(is it|are we|are they|is dinner) (nearly|almost) (ready|done|there|time)',
         'is it time (yet|to|for) [{thing:thing}]',
+        '^ (do|does|will|would) [the|my|our] {thing:thing} (want|need|take|really need|have) [all of|a whole|as much as|that long ,] {d:duration} ',
         '(any idea|do you know) (when|how long|what time) [{thing:thing}] $',
         '(tell me|remind me) (when|how long|what time) [{thing:thing}] $',
         '(how are we|how am i) (for|on|doing for) time',

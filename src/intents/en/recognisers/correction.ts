@@ -82,7 +82,9 @@ const event = (match: Match, slot: string): string | undefined => {
 /** "I meant the carrots, not the beans": the dish that was meant. */
 const dishMeant = (match: Match): Meaning | undefined => {
   const dish = dishIn(match.words('thing'), match.context);
-  return dish && match.words('thing').split(' ').length <= 3
+  return dish &&
+    match.words('thing').split(' ').length <= 3 &&
+    !/ (is|are|was|were|has|have|done|in|out|ready|on|off)\b/.test(match.words('thing'))
     ? { intent: 'correct', dish }
     : undefined;
 };
@@ -129,6 +131,7 @@ export const correction: Recogniser = {
         '^ i said {y:any} [guests|people|of us|bones|pounds] [,] [but] [honestly|really|in fact] [it is|it was|there are|we are] {x:any} ',
         '^ {x:any} i (meant|mean) [, not|not] [{y:any}] $',
         '^ [no ,] i (wrote|said|typed|put|told you) {y:any} [,] [but] (should have been|it should be|it should have been|it was|it is|meant|i meant|should be) [really] {x:any} ',
+        '^ [no ,] i (wrote|said|typed|put|told you) {y:any} [,] (but|only|except) {why:clause} (it is|it was|there are|we are|it comes to|it came to) [really|more like|at] {x:any} ',
         '^ [wait ,] {y:any} i said wrong [,|.] [it is|i meant] {x:any} ',
         '^ [no ,|no|sorry ,] [we are|there are] {x:any} not {y:any} $',
       ],
@@ -191,10 +194,13 @@ export const correction: Recogniser = {
     ),
     ...phrases(
       [
-        '^ (no ,|no) [not (that|this) one ,|not (that|this) one] [i meant|i mean] the other [one|way|way round]',
+        '^ (no ,|no) [not (that|this) one ,|not (that|this) one] [i meant|i mean] the other [one|way|way round|oven|tin|tray|shelf|probe|thermometer|side|end|roast|joint]',
         '^ (the other one|i meant the other one|not that one|wrong one) $',
       ],
-      { intent: 'correct' },
+      (match) =>
+        match.context.expecting === 'choice' && /^the other /.test(match.line)
+          ? { intent: 'choose', option: 2 }
+          : { intent: 'correct' },
     ),
     ...phrases(
       [

@@ -104,6 +104,8 @@ export function outOf(match: Match): Meaning[] | undefined {
   const moment = momentOf(match);
   // "smoke pouring | out of the oven": the leavings of another report.
   if (words === '' && match.line.includes('|')) return undefined;
+  // "Out, out, out!" drives somebody from the kitchen.
+  if (words === '' && /(^| )out ,? ?out /.test(match.whole)) return undefined;
   // "yorkshires are up and out".
   if (words === '' && /^out (now )?$/.test(match.line)) {
     const named = dishIn(/^(?:the )?(\S+)/.exec(match.whole)?.[1] ?? '', match.context);

@@ -187,7 +187,7 @@ export const guests: Recogniser = {
     ),
     ...phrases(
       [
-        '(there will be|there is going to be|there are going to be|there are|we are|we will be|it is|it will be|it is for|there is|we have|we have got|i have|i have got|now there are|that makes|that is|makes|make it|we are going to be|having|expecting|we are expecting|i am expecting|serving|feeding|cooking for|it is just|i am cooking for|i am feeding|we are feeding|dinner is for|the table is for|laying for|catering for|table for|party of|a party of|group of|down to|up to|now|count on|call it) [now|only|all|about] {n:number} [hungry] (of us|people|guests|persons|heads|adults|at the table|for dinner|to dinner|coming|coming for dinner|eating|mouths|mouths to feed|diners|round the table|tonight|coming to dinner|$) ',
+        '(there will be|there is going to be|there are going to be|there are|we are|we will be|it is|it will be|it is for|there is|we have|we have got|i have|i have got|now there are|that makes|that is|makes|make it|we are going to be|having|expecting|we are expecting|i am expecting|serving|feeding|cooking for|it is just|i am cooking for|i am feeding|we are feeding|dinner is for|the table is for|laying for|catering for|table for|party of|a party of|group of|down to|up to|now|count on|call it) [now|only|all|about] {n:number} [hungry] (of us|people|guests|persons|heads|adults|at the table|for dinner|for lunch|for supper|for tea|for christmas|for christmas (dinner|lunch)|for sunday (dinner|lunch)|for the day|to dinner|coming|coming for dinner|eating|mouths|mouths to feed|diners|round the table|tonight|coming to dinner|$) ',
         '(dinner|supper|lunch|roast|meal|food|tea|it|cooking|table|party|served|serve) for {n:number} [people|of us|guests|adults|persons|$] ',
         'for {n:number} [hungry] (people|of us|guests|adults|persons|heads|mouths|diners)',
         '{n:number} (of us|people|guests|diners|heads|adults|persons|mouths to feed|at the table|for dinner|eating|coming)',
@@ -274,6 +274,18 @@ export const guests: Recogniser = {
           !/ (minutes|degrees|reads|oven) /.test(` ${match.whole}`)
           ? { intent: 'set-guests', count }
           : undefined;
+      },
+    ),
+    // "Pauline's lot are here, that's four of them".
+    ...phrases(
+      '^ [so|all|there are|that is|that makes|makes] {n:number} of them [so far|now|already|in all] $',
+      (match) => {
+        const came = match.before.some((one) => one.intent === 'report-guests');
+        const count = match.count('n');
+        if (!came || count === undefined) return undefined;
+        return /^all /.test(match.line) || /, all <n/.test(match.whole)
+          ? { intent: 'report-guests', state: 'arrived' }
+          : { intent: 'report-guests', state: 'partly-arrived', count };
       },
     ),
     ...phrases(['(just the two of us|the two of us|both of us)'], {

@@ -31,7 +31,7 @@ const dishes = (match: Match, slot: string): string[] =>
     .filter(
       (part) =>
         part !== '' &&
-        !/^(it|that|them|me|you|us|time|dinner|lunch|a (drink|beer|look|go|think|word|chat|seat|rest|break|laugh|party|problem|question|minute)|fun|six|kids|guests|people|this|the roast|everything|nothing|something|one)$/.test(
+        !/^(it|that|them|me|you|us|time|dinner|lunch|(under|in|on|at|by|over|from|into|with) .*|a (sit|kip|nap|breather|snooze|drink|beer|look|go|think|word|chat|seat|rest|break|laugh|party|problem|question|minute)|fun|six|kids|guests|people|this|the roast|everything|nothing|something|one)$/.test(
           part,
         ),
     );
@@ -66,7 +66,7 @@ function onlyDishes(words: string, match: Match): boolean {
 
 /** Words that name nothing to eat. */
 const nothings =
-  / (it|them|they|we|you|i|he|she|put|down|yet|ones?|kindly|could|would|should|wait|insists?|goes|without|saying|thanks|maybe|sure|my|husband|wife|mum|dad|kids|everyone|everybody|loves?|likes?|wants?|because|much|again|later|there|here|possible|sorry|obviously|naturally|course|usual|what|how|when|why|who|too) /;
+  / (oh|ah|well|hmm|right|hang|look|it|them|they|we|you|i|he|she|put|down|yet|ones?|kindly|could|would|should|wait|insists?|goes|without|saying|thanks|maybe|sure|my|husband|wife|mum|dad|kids|everyone|everybody|loves?|likes?|wants?|because|much|again|later|there|here|possible|sorry|obviously|naturally|course|usual|what|how|when|why|who|too) /;
 
 const partsOf = (match: Match): string[] =>
   match.whole

@@ -14,9 +14,7 @@ export function isSetting(quantity: Quantity | undefined, context: ReadContext):
   if (quantity?.kind !== 'number' || quantity.face?.hour === undefined) return false;
   const [low, high] = context.units.temperature === 'F' ? [200, 550] : [100, 280];
   if (quantity.value < low || quantity.value > high || quantity.value % 5 !== 0) return false;
-  return (
-    (1440 - minutesUntil(pastTime(quantity.face, context), context)) % 1440 > longAgoMinutes
-  );
+  return (1440 - minutesUntil(pastTime(quantity.face, context), context)) % 1440 > longAgoMinutes;
 }
 
 /** When it happened, if the clause says: "five minutes ago", "at three", "since half past four". */

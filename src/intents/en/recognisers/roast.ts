@@ -59,16 +59,25 @@ export const roast: Recogniser = {
         : undefined;
     }),
     // "six pounds and he threw in another two, so call it eight": what it comes to.
-    ...phrases('^ [call it|that is|so|it is|makes|that makes|which makes|say|make it] {x:number} [all in|all told|altogether|in all|in total|now|$] $', (match) => {
-      const told = match.before.findLast(
-        (one) => one.intent === 'describe-roast' && one.weight !== undefined,
-      );
-      const value = match.number('x');
-      const sums = /^(call|that makes|makes|which)/.test(match.line) || / so (?:call it |that is |it is |makes |now |that makes )*<n\d+> /.test(match.whole);
-      return told?.intent === 'describe-roast' && told.weightUnit !== undefined && sums && value > 0 && value < 40
-        ? { intent: 'describe-roast', weight: value, weightUnit: told.weightUnit }
-        : undefined;
-    }),
+    ...phrases(
+      '^ [call it|that is|so|it is|makes|that makes|which makes|say|make it] {x:number} [all in|all told|altogether|in all|in total|now|$] $',
+      (match) => {
+        const told = match.before.findLast(
+          (one) => one.intent === 'describe-roast' && one.weight !== undefined,
+        );
+        const value = match.number('x');
+        const sums =
+          /^(call|that makes|makes|which)/.test(match.line) ||
+          / so (?:call it |that is |it is |makes |now |that makes )*<n\d+> /.test(match.whole);
+        return told?.intent === 'describe-roast' &&
+          told.weightUnit !== undefined &&
+          sums &&
+          value > 0 &&
+          value < 40
+          ? { intent: 'describe-roast', weight: value, weightUnit: told.weightUnit }
+          : undefined;
+      },
+    ),
     ...phrases(
       [
         '(in|from|out of) the freezer',

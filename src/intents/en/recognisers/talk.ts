@@ -145,10 +145,22 @@ export const early: Recogniser = {
           ? { intent: 'repeat' }
           : { intent: 'repeat' },
     ),
+    // "when did I say four hundred": it was not.
+    ...phrases(
+      [
+        '^ [but] (when did i [ever] say|i never said|i did not say|who said) [anything about] {x:any} ',
+      ],
+      { intent: 'deny' },
+    ),
+    // "did you say carve or did you say half".
+    ...phrases('^ did you say {r:thing} $', (match) =>
+      / did you say .* or /.test(` ${match.whole}`) ? { intent: 'repeat' } : undefined,
+    ),
     ...phrases(
       [
         '^ [do] (be|stay|keep|go) [quiet|silent] (quiet|silent) [for a bit|for a while|for a little while|now|$]',
         '(pipe up|speak|talk|interrupt|message|messages|bother me|disturb me|disturb|chime in|butt in|say something|speak up) [to me|me|us] (if|when|unless) [it is|it|there is|something|really|only] [really|absolutely|truly|is|an|something|it is] (urgent|necessary|important|vital|needed|emergency|burning|on fire|wrong|must) ',
+        '^ (leave off|give over|pack it in|give it a rest) $',
         '(shut up|shut the up|shut it|do hush|^ hush|hush up|stop talking|stop nagging|^ quiet|^ silence|^ hush|^ shush|^ mute|^ enough|pipe down|no more reminders|stop reminding me|stop interrupting|leave me alone|leave me in peace|stop bothering me|mute yourself|quiet down|zip it|give it a rest|do not talk|stop announcing|stop chattering|less talking|no more talking|put a sock in it|button it|belt up|wheesht|whisht|^ (that is enough|enough now|enough of that|enough out of you|enough talking)|stop (telling|nattering|going on|announcing|reminding|speaking|bugging|nagging|shouting|yapping|calling out|badgering|bothering)|no talking|no more talking|stop with the (talking|reminders|announcements)|some peace|give me peace|you talk too much|do not (talk|speak) to me|^ (hush|quiet|silence) now|(no|not) need (reminding|reminders|to be reminded|telling)|keep it zipped|can you not talk|keep schtum|wind your neck in|turn yourself (off|down))',
       ],
       (match) =>

@@ -58,11 +58,14 @@ export function reading(match: Match): Meaning | undefined {
     /(iced? water|ice bath|ice slush|by the bone|near the bone|middle|centre|center|core|thickest (?:part|bit)|thick (?:end|bit|part)|thin (?:end|bit|part)|edge|top)/.exec(
       line,
     )?.[1];
-  const quick = /(instant|quick)/.test(line)
-    ? ('quick' as const)
-    : /(leave-in|wired|wireless)/.test(line)
-      ? ('leave-in' as const)
-      : undefined;
+  const whole = match.whole.match(/<[nt]\d+>/g)?.length === 1 ? ` ${match.whole}` : line;
+  const quick =
+    /(instant| (quick|fast) (one|thermometer|probe)|quick)/.test(line) ||
+    / the (quick|instant|fast) (one|thermometer|probe) /.test(whole)
+      ? ('quick' as const)
+      : /(leave-in|wired|wireless)/.test(line)
+        ? ('leave-in' as const)
+        : undefined;
   return {
     intent: 'report-reading',
     ...said,

@@ -51,11 +51,33 @@ function ingredientNamed(match: Match): boolean {
   );
 }
 
+/** Who is late or the heat turned: supposed of these, what is asked is what would become of dinner. */
+const changesTheEvening =
+  / (((they|guests|everyone|mum|dad|parents|laws|lot|train|flight|he|she|people|company|family|folks) .*(late|later|behind|stuck|held up|delayed|ring|rings|call|calls|early|earlier|cancel|text|not (make|turn|get|come)))|(i|we) (\w+ )?(whack|crank|bump|turn|knock|shove|push|put|move|delay|raise|drop|lower) (it|the oven|the heat|dinner|everything|things|the temperature) (up|down|back|on|off|later|forward)) /;
+const asksOfItself = / (safe|safely|poison|sick|thyme|instead of|use) /;
+
 export const together: Recogniser = {
   name: 'together',
   moods: ['statement'],
   phrases: [
-    ...phrases('^ (and|so|right|ok) then [?] $', { intent: 'ask-next' }),
+    ...phrases(
+      [
+        '^ (and|so|right|ok) then [?] $',
+        '^ (and|so|right|ok) [what|what about] after (that|this|those|them) [?] $',
+      ],
+      { intent: 'ask-next' },
+    ),
+    // "if they ring to say they're half an hour behind, what goes wrong first": nothing has happened yet.
+    ...phrases(
+      [
+        '^ [and|so|but|right ,|ok ,] (if|supposing|suppose|say) {cond:whole} (how long (can|could|will|would|does)|what (goes|happens|would|will|do|should|can|could|gets|suffers)|(will|would|does) (that|it) |is (that|it) going to|(can|could|should|do|will) (i|we|it)) {ask:whole} ',
+      ],
+      (match) =>
+        changesTheEvening.test(` ${match.groups.cond}`) &&
+        !asksOfItself.test(` ${match.groups.ask} `)
+          ? { intent: 'ask-options' }
+          : undefined,
+    ),
     // "six here, two still on the road": some have come.
     ...phrases(
       [

@@ -4,6 +4,9 @@ import { phrases } from '../vocabulary.ts';
 
 const watched = (match: Match): Meaning | undefined => {
   const reading = match.temperature('temperature');
+  // "when did I say four hundred" wishes for nothing.
+  if (/ did (i|you|he|she|they|we) (just )?(say|tell|call|shout) /.test(` ${match.line}`))
+    return undefined;
   return Number.isFinite(reading.temperature) ? { intent: 'watch', ...reading } : undefined;
 };
 
