@@ -4,7 +4,7 @@
  */
 import type { ReadContext } from '../../kitchen/heard.ts';
 import { type Clause, lineOf } from '../clause.ts';
-import { nameIn } from '../names.ts';
+import { nameExactlyIn, nameIn } from '../names.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Token } from '../token.ts';
 import { moodOf, questionOr, withoutPoliteness } from './mood.ts';
@@ -26,8 +26,16 @@ export function clausesOf(
   const clauses: Clause[] = [];
   let part: Token[] = [];
   let asked = false;
+  /** What closed the clause before. */
+  let lastEnd = '.';
+  /** When a look was taken: what it showed is told in the clause after it. */
+  let looked: Pick<WithoutMoment, 'minutesAgo' | 'at'> | undefined;
   const close = (mark: string): void => {
-    const { tokens: told, minutesAgo, at: happened } = withoutMoment(part, quantities, context);
+    const moment = withoutMoment(part, quantities, context);
+    const { tokens: told } = moment;
+    const shown = looked !== undefined && seen.test(lineOf(told)) ? looked : undefined;
+    const minutesAgo = moment.minutesAgo ?? shown?.minutesAgo;
+    const happened = moment.at ?? shown?.at;
     const bare = withoutPoliteness(greeting.test(lineOf(told)) ? told : trimmed(told));
     const said = part;
     part = [];
@@ -36,9 +44,20 @@ export function clausesOf(
       /^(oh |it )?(must be|must have been|it is|that is|it was|that was|was|been|it would be|would be) $/.test(
         lineOf(bare),
       );
+    const last = clauses.at(-1);
+    if (mark === '?' && last && !ends.test(lastEnd) && tag.test(lineOf(bare))) {
+      // "it comes out at 55, yes?" asks.
+      last.mood = questionOr(last.mood);
+      asked = false;
+      return;
+    }
+    lastEnd = mark;
+    looked =
+      (minutesAgo !== undefined || happened !== undefined) && looking.test(lineOf(bare))
+        ? { ...(minutesAgo === undefined ? {} : { minutesAgo }), at: happened }
+        : undefined;
     if (bare.length === 0 || timed) {
       // "it's out, five minutes ago": said of what came before.
-      const last = clauses.at(-1);
       // "Half an hour ago", in answer to when: there is nothing but the moment.
       if (!last && minutesAgo !== undefined && context.expecting === 'step') {
         clauses.push({ tokens: [{ ...said[0]!, word: 'then' }], mood: 'statement', minutesAgo });
@@ -83,9 +102,22 @@ export function clausesOf(
         close(token.word === ',' ? ',' : token.word);
       } else if (
         token.word === 'also' &&
-        /^(is|are|am|will|have|has|would|should|can|i|we|they)$/.test(part.at(-1)?.word ?? '')
+        (/^(is|are|am|will|have|has|would|should|can|i|we|they)$/.test(part.at(-1)?.word ?? '') ||
+          (part.length > 0 && /^<[a-z]\d+>$/.test(tokens[at + 1]?.word ?? '')))
       ) {
-        // "they are also coming" goes on.
+        // "they are also coming", "we serve also one hour before" go on.
+      } else if (
+        token.word === 'well' &&
+        part.length > 2 &&
+        /^(it|she|he|we|i|the|they|no|yes|now)$/.test(tokens[at + 1]?.word ?? '') &&
+        !/^(as|very|medium|is|are|pretty|going|not|quite|cooked|done|sleep|so|too|how|do|does|doing|went)$/.test(
+          part.at(-1)!.word,
+        )
+      ) {
+        // "ninety something, well, it's 106 now".
+        close(',');
+      } else if (token.word === 'oh' || (token.word === 'ok' && comesBack(part, tokens, at))) {
+        close(',');
       } else if (
         token.word === 'so' &&
         part.length > 0 &&
@@ -113,7 +145,7 @@ export function clausesOf(
         !joinsNames(part, tokens, at, context)
       )
         close(',');
-      else if (beginsAnew(part, tokens, at)) {
+      else if (beginsAnew(part, tokens, at, context)) {
         close(',');
         part.push(token);
       } else part.push(token);
@@ -122,6 +154,25 @@ export function clausesOf(
     return clauses;
   }
 }
+
+/** After a clause these ask whether it is so. */
+const tag = /^(?:yes|no|right|or|correct|true|is it not|is that right|or what|or not)? $/;
+/** A look at the core, and no more. */
+const looking =
+  /^(?:i |we )?(?:have )?(?:read|measured|checked|looked|tested|probed|took|had|stuck)(?: (?:it|on|at|the|a|my|temperature|reading|roast|meat|joint|look|probe|thermometer|in))* $/;
+/** What a look showed. */
+const seen =
+  /^(?:it (?:was|had|read|said|showed|made|gave|is)|there it (?:was|had)|was|got|read|said|i (?:got|saw|had))? ?<[nt]\d+> (?:degrees |then |in the middle |inside )*$/;
+
+/** "there's a man at the door okay I'm back": the cook turns to the helper again. */
+const comesBack = (part: readonly Token[], tokens: readonly Token[], at: number): boolean =>
+  part.length > 2 &&
+  !/^(is|are|am|be|was|that|it|looks|look|look|an|the|all|feel|feeling|says|said)$/.test(
+    part.at(-1)!.word,
+  ) &&
+  /^(i|we|so|now|the|what|how|can|keep|carry|go|let|when|where|it|they|back|next|right)$/.test(
+    tokens[at + 1]?.word ?? '',
+  );
 
 /** "48 degrees, still two to go": what is left is said of what stands before it, and is no second report. */
 function withoutRemainder(tokens: readonly Token[]): Token[] {
@@ -228,6 +279,21 @@ function withoutMoment(
       /^(?:it is |it was |was |up to )?<[nt]\d+> (?:degrees )?at <c\d+> $/.test(lineOf(part))
     )
       return { tokens: part.slice(0, at - 1), at: quantity };
+    // "at half past, 92".
+    if (quantity.kind === 'clock' && /^at <c\d+> <[nt]\d+> (?:degrees )?$/.test(lineOf(part)))
+      return { tokens: part.slice(2), at: quantity };
+    // "it read 82 at four, 90 at four thirty": as hot as a core, so no heads at an hour.
+    const told = of(part[at - 2]?.word === 'degrees' ? part[at - 3] : part[at - 2]);
+    if (
+      before === 'at' &&
+      isHour(quantity) &&
+      (told?.kind === 'number' || told?.kind === 'temperature') &&
+      told.value > 30 &&
+      /^(?:it )?(?:is |was |up to |read |reads |said |showed )?<[nt]\d+> (?:degrees )?at <n\d+> $/.test(
+        lineOf(part),
+      )
+    )
+      return { tokens: part.slice(0, at - 1), at: quantity };
   }
   return { tokens: [...part] };
 }
@@ -252,6 +318,16 @@ const away =
 /** What is late and the minutes of it belong together. */
 function runsOn(part: readonly Token[], tokens: readonly Token[], at: number): boolean {
   const last = part.at(-1)?.word ?? '';
+  // "timer, 90 seconds, for the mustard".
+  const next0 = tokens[at + 1]?.word ?? '';
+  if (/^(timer|alarm|countdown)$/.test(last) && part.length <= 4 && /^<[dn]\d+>$/.test(next0))
+    return true;
+  if (
+    /^<[dn]\d+>$/.test(last) &&
+    next0 === 'for' &&
+    /^(a |set |new |the )*(timer|alarm|countdown) /.test(lineOf(part))
+  )
+    return true;
   // "off to get the wine, fifteen minutes tops".
   if (
     /^<d\d+>$/.test(tokens[at + 1]?.word ?? '') &&
@@ -325,7 +401,12 @@ const whWords =
   /^(what|how|when|where|why|which|who|whose|whether|tell|remind|wonder|wondering|know|that|than)$/;
 
 /** Without a comma, a new subject with its verb begins a new clause: "it's out the potatoes are in". */
-function beginsAnew(part: readonly Token[], tokens: readonly Token[], at: number): boolean {
+function beginsAnew(
+  part: readonly Token[],
+  tokens: readonly Token[],
+  at: number,
+  context: ReadContext,
+): boolean {
   const asks = `${tokens[at]!.word} ${tokens[at + 1]?.word ?? ''} `;
   if (
     part.length > 0 &&
@@ -338,6 +419,7 @@ function beginsAnew(part: readonly Token[], tokens: readonly Token[], at: number
     !/^(what|how|when|why|where|tell|and)$/.test(part[0]!.word)
   )
     return true;
+  if (asksAnew(part, tokens, at)) return true;
   // "hundred five oven's still two fifty".
   if (
     /^<[nt]/.test(part.at(-1)?.word ?? '') &&
@@ -354,6 +436,9 @@ function beginsAnew(part: readonly Token[], tokens: readonly Token[], at: number
     return true;
   if (part.length < 3) return false;
   const before = part.at(-1)!.word;
+  if (/^not (counting|including) $/.test(asks)) return true;
+  if (dishAnew(before, tokens, at, context)) return true;
+  if (factAnew(part, tokens, at)) return true;
   if (secondReading(part, tokens, at)) return true;
   // "thick end says 91 thin end says 103": after a number, whatever reads another.
   if (
@@ -370,6 +455,17 @@ function beginsAnew(part: readonly Token[], tokens: readonly Token[], at: number
       )
   )
     return true;
+  const pair = lineOf(tokens.slice(at, at + 2));
+  if (
+    (/^(it (went|came|needs)|they (went|came|need)) $/.test(pair) ||
+      (/^it (says|reads|said) $/.test(pair) &&
+        tokens.slice(at + 2, at + 5).some(({ word }) => /^<[nt]/.test(word)))) &&
+    !/^(that|when|if|once|till|after|before|think|because|what|how|where|than|as|me|time|who|which|whether|and|but|or|the|hope|sure|since|unless|why|or|until|what)$/.test(
+      before,
+    ) &&
+    !/^(when|what|how|where|why|who|if|once|tell|let)$/.test(part[0]!.word)
+  )
+    return true;
   if (
     /^(that|when|if|once|till|after|before|think|say|said|says|because|what|how|where|than|as|is|are|the|to|of|know|me|like|time|who|which|not|long|much|whether|do|does|did|can|should|could|hope|sure|since|unless|why|per|for|with|on|in|it|a|an|was|have|has|by|and|i|we|they|you|had)$/.test(
       before,
@@ -384,7 +480,7 @@ function beginsAnew(part: readonly Token[], tokens: readonly Token[], at: number
     return false;
   const two = `${tokens[at]!.word} ${tokens[at + 1]?.word ?? ''}`;
   if (
-    /^(it is|they are|i have|i am|we have|we are|there is|there are|it reads|it was|guests are|what is|how long|how much|can you|can i)$/.test(
+    /^(it is|they are|i have|i am|we have|we are|there is|there are|it reads|it was|guests are|what is|how long|how much|can you|can i|he is|she is|he had|she had|remind me|wake me)$/.test(
       two,
     )
   )
@@ -393,8 +489,84 @@ function beginsAnew(part: readonly Token[], tokens: readonly Token[], at: number
     .slice(at, at + 3)
     .map((token) => token.word)
     .join(' ');
-  return /^the \w+ (is|are|went|has)$/.test(three);
+  return (
+    /^the \w+ (is|are|went|has)$/.test(three) ||
+    // With its object named, it is no "potatoes I put in".
+    /^i (did|put|turned|took|started|made|got|pulled|forgot|checked|left|set) (it|them|her|him)$/.test(
+      three,
+    )
+  );
 }
+
+/** "it's at 127 which way do I slice it", "the fridge is full how long can it stay out". */
+function asksAnew(part: readonly Token[], tokens: readonly Token[], at: number): boolean {
+  const before = part.at(-1)?.word ?? '';
+  const asks = lineOf(tokens.slice(at, at + 2));
+  if (part.length < 2 || !question.test(asks)) return false;
+  if (/^what else $/.test(asks)) return !/^(tell|me|know|see|and|or|of|about)$/.test(before);
+  return !leadsOn.test(before);
+}
+
+const question =
+  /^(what (is|are|do|does|did|should|shall|can|will|else|time|happens|now|next|temperature)|how (long|much|many|do|does|is|are|should|far|hot)|when (do|does|is|are|should|will|can|shall|am)|which (one|way|is|do|of)|where (is|are|do|does|should|did)|why (is|are|do|does|did)) $/;
+/** After these a question word goes on. */
+const leadsOn =
+  /^(so|neither|nor|only|not|never|than|as|what|how|when|where|why|which|who|and|or|but|if|whether|that|the|a|i|we|they|you|he|she|tell|me|us|know|knows|knowing|see|ask|asks|asking|asked|wonder|wondering|sure|idea|clue|say|says|said|of|about|for|at|on|by|from|in|to|with|till|after|before|forget|forgot|forgotten|remember|explain|explains|understand|decide|depends|depending|matter|guess|check|care|is|was|are|exactly|remind|figure|out|find|tells|told|no|any|see|like|it|leave|leaving|use|using|heat|eat|put|do|does)$/;
+
+/** "keeping warm on the back burner beans aren't started": a dish and its verb. */
+function dishAnew(
+  before: string,
+  tokens: readonly Token[],
+  at: number,
+  context: ReadContext,
+): boolean {
+  if (!closesAClause.test(before)) return false;
+  for (const length of [1, 2]) {
+    const verb = tokens[at + length]?.word ?? '';
+    if (!/^(is|are|was|were|went|need|needs|has|have|got|came)$/.test(verb)) continue;
+    const words = tokens.slice(at, at + length).map((token) => token.word);
+    if (words.some((word) => /^(the|it|they|i|we|and|that|<.*)$/.test(word))) continue;
+    if (nameExactlyIn(context.lexicon.dishes, words.join(' ')) !== undefined) return true;
+  }
+  return false;
+}
+
+const closesAClause =
+  /^(burner|hob|stove|oven|fridge|table|counter|side|shelf|pan|water|sink|rack|door|foil|in|out|on|off|done|ready|made|up|down|finished|now|already|ago|it|warm|hot|cold|resting|simmering|boiling|mixed|peeled|trimmed|carved|them|started|yet|<[a-z]\d+>)$/;
+
+/** "make it half eight Sharon's train got cancelled": after the number of a whole clause, who did what. */
+function factAnew(part: readonly Token[], tokens: readonly Token[], at: number): boolean {
+  // "five pounds no bone medium well six people seven o'clock": each fact of the dinner by itself.
+  if (
+    part.filter(({ word }) => /^<[a-z]/.test(word)).length > 0 &&
+    ((/^<c\d+>$/.test(tokens[at]!.word) &&
+      /^(people|guests|us|rare|medium|well|done|bones|bone|boneless)$/.test(part.at(-1)!.word)) ||
+      (/^<n\d+>$/.test(tokens[at]!.word) &&
+        /^(rare|medium|well|done|bone|boneless)$/.test(part.at(-1)!.word) &&
+        /^(people|guests|persons|adults|heads|eating|of)$/.test(tokens[at + 1]?.word ?? '')))
+  )
+    return true;
+  if (!/^<[a-z]\d+>$/.test(part.at(-1)!.word)) return false;
+  if (
+    /^(what|when|how|where|why|which|who|can|could|should|do|does|did|is|are|am|will|would|may|in|at|for|by|after|since|from|about|with|the|all|only|if|when|once|till|than)$/.test(
+      part[0]!.word,
+    )
+  )
+    return false;
+  const first = tokens[at]!.word;
+  if (!/^[a-z]{2,}$/.test(first) || functionWord.test(`${first} `)) return false;
+  const next = tokens.slice(at + 1, at + 4).map((token) => token.word);
+  const verb = next.findIndex((word) => finite.test(word));
+  return (
+    verb >= 0 &&
+    !next.slice(0, verb).some((word) => /^([,.?!|]|to|of|in|for|that|who|which|<.*)$/.test(word))
+  );
+}
+
+const functionWord =
+  /^(in|on|at|to|of|and|or|but|for|from|till|by|past|each|now|then|more|less|late|later|early|ago|behind|long|old|degrees|fan|other|if|when|which|who|that|is|are|was|has|have|will|can|so|because|people|persons|guests|heads|adults|kids|ways|timer|timers|alarm|minute|pound|bone|bones|rib|ribs|tall|deep|high|of|with|not|year|month|week|day|per|instead|tops|max|no|or|as|than|total|altogether|dinner|lunch|supper|percent|times|years|dishes|things|trays|pans|potatoes|slices|left|here|there|already|still|maybe|i|we|it|they|he|she) /;
+const finite =
+  /^(is|are|was|were|has|have|got|gets|says|said|called|cancelled|needs|wants|rang|texted|phoned|arrived|starts|leaves|comes|likes|gave|broke|died|missed)$/;
 
 const places =
   'side|end|bit|part|spot|middle|centre|center|core|bone|edge|top|bottom|front|back|left|right|thick|thin|thickest|deep|deepest|probe|thermometer|instant-read|leave-in|quick|one|first|second|third|other|near|by|dead|fat|outside|inside';

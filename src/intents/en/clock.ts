@@ -97,7 +97,11 @@ function minuteAt(
 function minutesPast(words: readonly string[], at: number, minute: number): ClockFound | undefined {
   const hour = hourAt(words, at);
   if (hour) return { face: { hour: hour.hour, minute }, next: hour.next };
-  return ends(words[at]) ? { face: { hour: undefined, minute }, next: at } : undefined;
+  // "at half past, 92": what follows is on no clock.
+  const other = numberAt(words, at);
+  return ends(words[at]) || (other !== undefined && other.value > 30)
+    ? { face: { hour: undefined, minute }, next: at }
+    : undefined;
 }
 
 /** "eight less a quarter", "seven less ten". */
@@ -129,7 +133,7 @@ function figures(words: readonly string[], at: number): ClockFound | undefined {
       ? { hour: number.value % 24, minute: 0, ...(number.value > 12 ? { half: 'day' } : {}) }
       : undefined);
   if (!face) return undefined;
-  if (next === 'oclock' && whole) return { face, next: number.next + 1 };
+  if (next === 'oclock' && whole) return minutesAfter(words, number.next + 1, face);
   if (/^(am|pm)$/.test(next)) return { face, next: number.next };
   if (
     next === 'hours' &&
@@ -148,6 +152,9 @@ function figures(words: readonly string[], at: number): ClockFound | undefined {
     return { face, next: number.next };
   if (/^\d\d?$/.test(words[at]!) && next === 'h' && whole) {
     const minute = words[number.next + 1] ?? '';
+    // "at 20h", where no length of time can stand.
+    if (/^(at|by|around|since|till|from)$/.test(words[at - 1] ?? '') && !/^\d/.test(minute))
+      return { face, next: number.next + 1 };
     if (/^[0-5]\d$/.test(minute) && number.value > 9)
       return {
         face: { hour: number.value, minute: Number(minute), half: 'day' },
@@ -156,6 +163,21 @@ function figures(words: readonly string[], at: number): ClockFound | undefined {
   }
   if (partOfDay(words, number.next) && number.value <= 24 * 100) return { face, next: number.next };
   return undefined;
+}
+
+/** "19 o'clock 30": the minutes behind the hour, as other languages say it. */
+function minutesAfter(words: readonly string[], at: number, face: ClockFace): ClockFound {
+  const minute = numberAt(words, at);
+  const counts =
+    minute !== undefined &&
+    Number.isInteger(minute.value) &&
+    minute.value >= 5 &&
+    minute.value < 60 &&
+    (words[minute.next] === undefined ||
+      /^([,.?!]|and|for|tonight|then|please|on|in)$/.test(words[minute.next]!));
+  return counts
+    ? { face: { ...face, minute: minute.value }, next: minute.next }
+    : { face, next: at };
 }
 
 function withHalf(words: readonly string[], found: ClockFound): ClockFound {

@@ -4,10 +4,11 @@
  */
 import { lineOf } from '../clause.ts';
 import { markOf, type Quantity } from '../quantity.ts';
+import { faceOf } from '../recogniser.ts';
 import type { Token } from '../token.ts';
 
 const taking =
-  /(?<=[^ ] |^)<([ntwdcg])(\d+)> ((?:[a-z]+ ){0,2}?)((?:, )?(?:(?:no|sorry|meant|honestly|really|but really|but honestly|nah|oops|no wait|i misspoke|i misread|i mean|i meant|wait|make that|make it|or rather|rather|correction|scratch that|i lie|i tell a lie|let me|i should say|i would say|call it|that is|hold on|actually) (?:, )?){1,3}(?:(?:it is|it reads|at|not|for) )?)<([ntwdcg])(\d+)> /;
+  /(?<=[^ ] |^)<([ntwdcg])(\d+)> ((?:[a-z]+ ){0,2}?)((?:, )?(?:(?:no|sorry|hang on|strike that|scrap that|my mistake|oh|well|meant|honestly|really|but really|but honestly|nah|oops|no wait|i misspoke|i misread|i mean|i meant|wait|make that|make it|or rather|rather|correction|scratch that|i lie|i tell a lie|let me|i should say|i would say|call it|that is|hold on|actually) (?:, )?){1,3}(?:(?:it is|it reads|at|not|for) )?)<([ntwdcg])(\d+)> /;
 
 export function corrected(tokens: readonly Token[], quantities: Quantity[]): Token[] {
   let out = [...tokens];
@@ -16,10 +17,13 @@ export function corrected(tokens: readonly Token[], quantities: Quantity[]): Tok
     const match = taking.exec(line);
     if (!match) return out;
     if (/ not $/.test(match[4]!)) return out;
-    // "Karen's three so that's nine" adds up and takes nothing back.
+    // "Karen's three so that's nine" adds up, "starts at three and oh, make that twelve people" goes on,
+    // "I didn't mean seven" says itself what is taken back.
     if (
-      /\b(so|and|which|altogether) $/.test(match[3] ?? '') &&
-      /^,? ?(that is|call it|make it|make that)/.test(match[4]!)
+      /(^| )(and|but|so|with|then|which|altogether) /.test(match[3] ?? '') ||
+      / (not|not (mean|say)|not mean to say|not want to say) $/.test(
+        ` ${line.slice(0, match.index)}`,
+      )
     )
       return out;
     const first = quantities[Number(match[2])]!;
@@ -48,8 +52,23 @@ export function corrected(tokens: readonly Token[], quantities: Quantity[]): Tok
   return out;
 }
 
+/** "Twenty to" counts back from the hour that was named. */
+const hourBeside = (hour: number | undefined, minute: number): number | undefined =>
+  hour === undefined || minute <= 30 ? hour : hour === 1 ? 12 : hour - 1;
+
 /** "seven pounds, no, eight": the bare second number is of the first one's kind. */
 function alike(first: Quantity, second: Quantity): Quantity {
+  // "seven, well, half past": the hour is said once.
+  const hour = faceOf(first);
+  if (second.kind === 'clock' && second.face.hour === undefined && hour?.minute === 0)
+    return {
+      kind: 'clock',
+      face: {
+        ...hour,
+        minute: second.face.minute,
+        hour: hourBeside(hour.hour, second.face.minute),
+      },
+    };
   if (second.kind !== 'number' || first.kind === 'number') return second;
   switch (first.kind) {
     case 'weight':

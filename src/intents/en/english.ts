@@ -36,6 +36,7 @@ import { opinionCues } from './opinion-cues.ts';
 import { knownStems, opinionWeights } from './opinion-weights.ts';
 import { quantified } from './quantities.ts';
 import { allergies } from './recognisers/allergies.ts';
+import { asBefore } from './recognisers/as-before.ts';
 import { askHow } from './recognisers/ask-how.ts';
 import { askNow } from './recognisers/ask-now.ts';
 import { askPlan } from './recognisers/ask-plan.ts';
@@ -106,6 +107,8 @@ const across: readonly Recogniser[] = [
 ];
 
 const within: readonly Recogniser[] = [
+  // "and the puddings at ten to five" before that is an hour for dinner.
+  asBefore,
   // Short words of the talk, before a phrase takes them for content.
   early,
   // "I forgot to turn the oven on" before the oven is on.

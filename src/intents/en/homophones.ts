@@ -88,20 +88,27 @@ const rules: Record<string, readonly Rule[]> = {
   ],
   meet: [{ before: /\b(the|my|our|of) $/, instead: 'meat' }],
   robe: [{ before: /\b(the|my|a|in) $/, instead: 'probe' }],
-  juice: [
-    { before: /\b(wine|pan) $/, instead: 'jus' },
-    {
-      before: /\b(the|my|our) $/,
-      after: /^(is|has|needs|wants) (\w+ )?(reduc\w*|thicken\w*|glossy|strained|simmering|boiling)/,
-      instead: 'jus',
-    },
-  ],
   source: [{ before: /\b(horseradish|mint|herb|green|bread|the) $/, instead: 'sauce' }],
   carats: [{ instead: 'carrots' }],
   karats: [{ instead: 'carrots' }],
   flower: [{ before: /\b(plain|some|of|much|the|use) $/, instead: 'flour' }],
   sea: [{ before: /\bdegrees $/, instead: 'c' }],
   see: [{ before: /\bdegrees $/, instead: 'c' }],
+  grade: [{ after: /^(celsius|fahrenheit|c|f) /, instead: 'degrees' }],
+  juice: [
+    { before: /\b(wine|pan) $/, instead: 'jus' },
+    {
+      before: /(^|[,.] |\b(the|and) )$/,
+      after:
+        /^(is|has) (done|made|ready|reducing|reduced|simmering|on|bubbling|strained|finished) /,
+      instead: 'jus',
+    },
+    {
+      before: /\b(the|my|our) $/,
+      after: /^(is|has|needs|wants) (\w+ )?(reduc\w*|thicken\w*|glossy|strained|simmering|boiling)/,
+      instead: 'jus',
+    },
+  ],
   degrease: [{ instead: 'degrees' }],
   time: [
     {
@@ -185,6 +192,15 @@ const rules: Record<string, readonly Rule[]> = {
       instead: 'four',
     },
     { before: new RegExp(`\\b${tens} $`), after: end, instead: 'four' },
+    {
+      before: new RegExp(`\\b${tens} $`),
+      after: /^(give|tell|let|shout|call|ring|beep|ping|holler|and|but|so|already|what|when) /,
+      instead: 'four',
+    },
+    // "not ninety for eighty for".
+    { before: new RegExp(`\\bnot (\\w+ )?${tens} $`), after: tensAfter, instead: 'four' },
+    // "in since for thirty".
+    { before: /\b(since|till|by|past) $/, after: tensAfter, instead: 'four' },
   ],
   fore: [{ after: measured, instead: 'four' }],
   forth: [{ before: new RegExp(`\\b${tens} $`), instead: 'four' }],
@@ -291,6 +307,13 @@ const pairs: Record<string, string> = {
   'every body': 'everybody',
   'horse radish': 'horseradish',
   'rose mary': 'rosemary',
+  'four tea': 'forty',
+  'six tea': 'sixty',
+  'seven tea': 'seventy',
+  'eight tea': 'eighty',
+  'nine tea': 'ninety',
+  'thir tea': 'thirty',
+  'fif tea': 'fifty',
   'gas march': 'gas mark',
   'yorkshire pudding': 'yorkshire puddings',
   'pot roast': 'pot roast',

@@ -53,7 +53,7 @@ const isPronoun = (words: readonly string[], at: number): boolean =>
     /^(i|you|we|that|which|with|he|she|they|from|in|on)$/.test(words[at + 1] ?? '')) ||
   /^(moment|sec|tick|more time|second)$/.test(words[at + 1] ?? '') ||
   (words[at + 1] === 'more' && words[at + 2] === 'time') ||
-  (/^(that|this|other|wrong|right|quick|leave-in|wireless|wired|digital|which|last|next|big|small|old|new|only|same)$/.test(
+  (/^(that|this|other|wrong|right|quick|leave-in|wireless|wired|digital|which|last|next|big|small|old|new|only|same|another)$/.test(
     words[at - 1] ?? '',
   ) &&
     !/^(hundred|oh|o|zero|\w+teen|\w+ty|ten|eleven|twelve|\d.*|bone|bones|rib|person|guest|minutes|hour|pounds|kilos|degrees|more|point|and|of)$/.test(
@@ -157,9 +157,11 @@ function hourTail(
   if (!number || number.value <= 0 || number.value >= 60) return undefined;
   if (minuteWords.test(words[number.next] ?? ''))
     return { minutes: number.value, next: number.next + 1 };
-  const closes = /^(|[,.?!]|ago|and|later|late|early|earlier|left|behind|till|before|to|now)$/;
+  const closes =
+    /^(|[,.?!]|ago|and|later|late|early|earlier|left|behind|till|before|to|now|there|they|because|we|i|it|on|back|or|in|max|tops|more|extra)$/;
   if (
-    !joined &&
+    // "an hour and ten", but "an hour and six" is nobody's.
+    (!joined || number.value % 5 === 0) &&
     number.value >= 5 &&
     Number.isInteger(number.value) &&
     closes.test(words[number.next] ?? '')
@@ -177,12 +179,17 @@ function fixedDuration(
   const is = (start: number, ...expected: string[]): boolean =>
     expected.every((word, offset) => words[start + offset] === word);
   if (is(article, 'half', 'an', 'hour')) return { minutes: 30, next: moreOf(words, article + 3) };
+  if (is(article, 'half', 'of', 'an', 'hour') || is(article, 'half', 'of', 'the', 'hour'))
+    return { minutes: 30, next: article + 4 };
   if (is(article, 'half', 'hour')) return { minutes: 30, next: moreOf(words, article + 2) };
   if (is(article, 'half', 'a', 'minutes')) return { minutes: 0.5, next: article + 3 };
   if (is(article, 'quarter', 'of', 'an', 'hour')) return { minutes: 15, next: article + 4 };
+  if (is(article, 'quarter', 'of', 'hour')) return { minutes: 15, next: article + 3 };
   if (is(article, 'quarter', 'hour')) return { minutes: 15, next: article + 2 };
-  if (is(at, 'three', 'quarters', 'of', 'an', 'hour')) return { minutes: 45, next: at + 5 };
-  if (is(at, 'three', 'quarter', 'of', 'an', 'hour')) return { minutes: 45, next: at + 5 };
+  const three = /^three (quarters?|fourths?) (of )?((an|a|the) )?(hour|hours)( |$)/.exec(
+    words.slice(at, at + 5).join(' '),
+  );
+  if (three) return { minutes: 45, next: at + three[0].trim().split(' ').length };
   if (article === at && !is(at, 'hour', 'and')) return undefined;
   const long = /^(good|full|whole|solid|bit|little|extra|further|more)$/.test(words[article] ?? '');
   const unit = long ? article + 1 : article;

@@ -58,6 +58,46 @@ function mergeOven(heard: readonly Placed[]): Placed[] {
   return out;
 }
 
+/** "I'm a little late. Maybe ten minutes.": the minutes are the cook's. */
+function behindBy(heard: readonly Placed[]): Placed[] {
+  const out: Placed[] = [];
+  for (const one of heard) {
+    const last = out.at(-1);
+    if (
+      one.meaning.intent === 'shift-serving' &&
+      one.meaning.minutes > 0 &&
+      last?.meaning.intent === 'running-behind' &&
+      last.meaning.minutes === undefined &&
+      /^ (by |of )?<d\d+> $/.test(lineIn(one))
+    )
+      out[out.length - 1] = { ...last, meaning: { ...last.meaning, minutes: one.meaning.minutes } };
+    else out.push(one);
+  }
+  return out;
+}
+
+/** The event a report tells of, if it tells of one, and whether it says when. */
+function eventIn({ meaning }: Placed): { key: string; timed: boolean } | undefined {
+  if (meaning.intent !== 'report-started' && meaning.intent !== 'report-out') return undefined;
+  const of = meaning.intent === 'report-started' ? meaning.step : (meaning.what ?? '');
+  return {
+    key: `${meaning.intent} ${of}`,
+    timed: (meaning.minutesAgo ?? meaning.time) !== undefined,
+  };
+}
+
+/** "they're on the stove, I started them three minutes ago": one event, and when it was. */
+function happenedOnce(heard: readonly Placed[]): Placed[] {
+  const out: Placed[] = [];
+  for (const one of heard) {
+    const event = eventIn(one);
+    const at = event ? out.findIndex((other) => eventIn(other)?.key === event.key) : -1;
+    if (at < 0 || (event?.timed && eventIn(out[at]!)?.timed)) out.push(one);
+    else if (event?.timed) out[at] = { ...out[at]!, meaning: one.meaning };
+  }
+  return out;
+}
+
 const lineIn = (one: Placed): string => ` ${lineOf(one.clause?.tokens ?? one.tokens)}`;
 
 /** "checked ten minutes ago, it was 88": the look and what was seen are one. */
@@ -551,6 +591,8 @@ function pausedFirst(heard: readonly Placed[], context: ReadContext): Placed[] {
 export const refiners: readonly Refiner[] = [
   mergeParts,
   mergeOven,
+  behindBy,
+  happenedOnce,
   unitOfReading,
   lookAndReading,
   fanOfOven,

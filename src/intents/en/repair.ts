@@ -185,6 +185,9 @@ function withoutStutter(tokens: readonly Token[]): Token[] {
       for (let offset = 0; offset < length; offset++) {
         const word = out[at + offset]!.word;
         if (word !== out[at + length + gap + offset]?.word || /^[,.?!\d]/.test(word)) same = false;
+        // "no no not 94": said twice for weight, where more comes after it.
+        if (length === 1 && word === 'no' && gap === 0 && at === 0 && out[at + 2]?.word === 'not')
+          continue;
         if (
           length === 1 &&
           (numberLike.test(word) ||

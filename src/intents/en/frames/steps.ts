@@ -9,7 +9,7 @@ import { holds } from './words.ts';
 const roastWords =
   / (roast|joint|beef|meat|rib|lamb|pork|loin|leg|tenderloin|fillet|topside|sirloin|it|he|she|her|him) /;
 const more =
-  / (need|needs|want|wants|wanting|needing|could do with|require|requires|take) .*(more|another|longer|a bit|a while|few|extra|yet|time) /;
+  / (need|needs|want|wants|wanting|needing|could do with|require|requires|take) .*(more|another|longer|a bit|a while|few|extra|yet|time) | needs? (another )?<d\d+> /;
 
 /** The dish a clause is about: named in it, or "them" for the one last spoken of. */
 function dishOf(match: Match): string | undefined {

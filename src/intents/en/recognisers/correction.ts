@@ -129,6 +129,7 @@ export const correction: Recogniser = {
     ...phrases(
       [
         '^ i said {y:any} [guests|people|of us|bones|pounds] [,] [but] [honestly|really|in fact] [it is|it was|there are|we are] {x:any} ',
+        '^ [oh|sorry|no|no ,] [sorry] [i] did not (mean|want) [to say] {y:any} [,|.] [but] (i meant|i mean|i wanted|it was|it is|but) {x:any} ',
         '^ {x:any} i (meant|mean) [, not|not] [{y:any}] $',
         '^ [no ,] i (wrote|said|typed|put|told you) {y:any} [,] [but] (should have been|it should be|it should have been|it was|it is|meant|i meant|should be) [really] {x:any} ',
         '^ [no ,] i (wrote|said|typed|put|told you) {y:any} [,] (but|only|except) {why:clause} (it is|it was|there are|we are|it comes to|it came to) [really|more like|at] {x:any} ',

@@ -114,8 +114,13 @@ export function outOf(match: Match): Meaning[] | undefined {
   if (words === '' || meansRoast(words)) {
     if (/^(she|he)$/.test(words)) return undefined;
     const core = coreAt(match);
+    // The number after "at" is the core's: only what stood apart in the clause says when.
+    const then = match.minutesAgo === undefined && match.at === undefined ? {} : moment;
     return core
-      ? [{ intent: 'report-out' }, { intent: 'report-reading', ...core }]
+      ? [
+          { intent: 'report-out', ...then },
+          { intent: 'report-reading', ...core, ...then },
+        ]
       : [{ intent: 'report-out', ...moment }];
   }
   if (/^(they|them|both|these|those)$/.test(words)) {

@@ -2,6 +2,7 @@
 import { mealTime, minutesUntil } from '../../moment.ts';
 import type { ClockFace } from '../../quantity.ts';
 import { faceOf, type Match, type Meaning, type Recogniser } from '../../recogniser.ts';
+import { dishNamed } from '../frames/dinner.ts';
 import { mealWords } from '../frames/words.ts';
 import { phrases } from '../vocabulary.ts';
 
@@ -17,13 +18,24 @@ const shift = (match: Match, sign: number): Meaning | undefined => {
     : undefined;
 };
 
+/** "the beans aren't done, they need two more minutes": no guests do. */
+const beansNeed = (match: Match): boolean =>
+  /^they (need|will need) /.test(match.line) &&
+  (match.before.some(({ intent }) => /^report-(?!guests)/.test(intent)) ||
+    dishNamed(match.whole, match) !== undefined);
+
 /** "Don't serve till twenty past seven". */
 export const notBefore: Recogniser = {
   name: 'not-before',
   moods: ['negative'],
   phrases: phrases(
-    '(not|never) (serve|eat|have dinner|sit down|dish up|plate up|serve it|serve dinner|eating|serving|sitting down) (till|before|until) {clock}',
+    [
+      '^ not (till|before|until) {clock} $',
+      '(not|never) (serve|eat|have dinner|sit down|dish up|plate up|serve it|serve dinner|eating|serving|sitting down) (till|before|until) {clock}',
+    ],
     (match) => {
+      if (match.quantity('clock')?.kind === 'number' && match.face('clock') === undefined)
+        return undefined;
       const time = match.mealTime('clock');
       return time ? { intent: 'set-serving-time', time } : undefined;
     },
@@ -56,7 +68,8 @@ export const serving: Recogniser = {
         /^(it|that|there|oven|potatoes|beans|roast|dinner|he said|what|i|we)$/.test(
           match.words('who'),
         ) ||
-        /early|sooner|earlier/.test(match.line)
+        /early|sooner|earlier/.test(match.line) ||
+        beansNeed(match)
           ? undefined
           : shift(match, 1),
     ),
@@ -71,7 +84,11 @@ export const serving: Recogniser = {
         // "whipped it out a minute early": the minutes are of what was reported beside them.
         const beside =
           match.line.includes('|') && /^report-/.test(match.before.at(-1)?.intent ?? '');
-        return beside || /^(it|that|oven|what)$/.test(match.words('who'))
+        // "they went in two early" is of what went in.
+        const went = / (went|came|put|took|taken|going|gone) (\w+ )?(in|out|on) /.test(
+          ` ${match.line}`,
+        );
+        return beside || went || /^(it|that|oven|what)$/.test(match.words('who'))
           ? undefined
           : shift(match, -1);
       },
@@ -102,7 +119,15 @@ export const serving: Recogniser = {
 /** "we said seven but it will have to be quarter past": of the hour that was named. */
 function withHourSaid(face: ClockFace | undefined, match: Match): ClockFace | undefined {
   if (!face || face.hour !== undefined) return face;
-  const hours = [...match.whole.matchAll(/<[nc]\d+>/g)]
+  // "at seven, well, half past".
+  const before = match.before.at(-1);
+  if (before?.intent === 'set-serving-time' && before.time.endsWith(':00') && face.minute <= 30)
+    return { hour: Number(before.time.slice(0, 2)), minute: face.minute, half: 'day' };
+  const hours = [
+    ...match.whole.matchAll(
+      /<[nc]\d+>(?! (?:of us|people|guests|persons|adults|bones?|degrees|minutes) )/g,
+    ),
+  ]
     .map(([mark]) => faceOf(match.quantityOfMark(mark)))
     .filter((one) => one?.hour !== undefined && one.minute === 0);
   const hour = hours.length === 1 ? hours[0]!.hour! : undefined;

@@ -131,7 +131,7 @@ export const early: Recogniser = {
   phrases: [
     ...phrases(
       [
-        '(start over|start all over|start fresh|begin from zero|start from zero|start from the zero|begin over|throw this plan away|throw the plan away|scrap the plan|start again|start from scratch|begin again|new dinner|start afresh|reset everything|wipe everything|clear everything|start from the beginning|start a new dinner|scrap everything|from the top|^ reset $|begin afresh|start it all again|do it all again from|clear it all|wipe the slate|clean slate|bin the lot|scrap it all|scrap the lot|forget (everything|it all|the whole thing)|do over $|begin anew|start anew|^ (restart|start again|begin again|let us restart) $|from the beginning again|^ [let us] (begin|start) [it all] (again|over) [from] |back to square one|scrap the whole thing)',
+        '(start over|start all over|start fresh|begin from zero|start from zero|start from the zero|begin over|throw this plan away|throw the plan away|scrap the plan|start again|start from scratch|begin again|new dinner|start afresh|reset everything|wipe everything|clear everything|start from the beginning|start a new dinner|scrap everything|^ [ok] [start|begin|go|again|take it|and] [again] from the top $|^ reset $|begin afresh|start it all again|do it all again from|clear it all|wipe the slate|clean slate|bin the lot|scrap it all|scrap the lot|forget (everything|it all|the whole thing)|do over $|begin anew|start anew|^ (restart|start again|begin again|let us restart) $|from the beginning again|^ [let us] (begin|start) [it all] (again|over) [from] |back to square one|scrap the whole thing)',
       ],
       { intent: 'start-over' },
     ),

@@ -1,7 +1,22 @@
 /** Timers, set and cancelled. */
-import type { Recogniser } from '../../recogniser.ts';
+import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
 import { timedLabel } from '../frames/time.ts';
 import { phrases } from '../vocabulary.ts';
+
+const timer = (match: Match): Meaning | undefined => {
+  const minutes = match.minutes('minutes');
+  const label = (match.words('l3') || match.words('label') || match.words('l2')).replace(
+    /^(the|a) /,
+    '',
+  );
+  if (!Number.isFinite(minutes) || minutes <= 0 || /(behind|late)/.test(match.line))
+    return undefined;
+  return {
+    intent: 'set-timer',
+    minutes,
+    ...(label && !/^(for|on|of|a)( |$)/.test(label) ? { label } : timedLabel(match, /(?!)/)),
+  };
+};
 
 export const timers: Recogniser = {
   name: 'timers',
@@ -39,20 +54,15 @@ export const timers: Recogniser = {
         '{minutes} on the clock [for [the] {l3:thing} $]',
         '^ {minutes:duration} (for|on) (the|those|these|my) {l3:thing} $',
       ],
-      (match) => {
-        const minutes = match.minutes('minutes');
-        const label = (match.words('l3') || match.words('label') || match.words('l2')).replace(
-          /^(the|a) /,
-          '',
-        );
-        if (!Number.isFinite(minutes) || minutes <= 0 || /(behind|late)/.test(match.line))
-          return undefined;
-        return {
-          intent: 'set-timer',
-          minutes,
-          ...(label && !/^(for|on|of|a)( |$)/.test(label) ? { label } : timedLabel(match, /(?!)/)),
-        };
-      },
+      timer,
+    ),
+    // "... and another one for twelve", "... and twenty for the rolls": one more of what was said before.
+    ...phrases(
+      [
+        '^ [a|another|one|the] [one|second|second one|other|other one|timer] (for|of|at) {minutes} [for [the] {l3:thing}] $',
+        '^ {minutes} (for|on) (the|those|these|my) {l3:thing} $',
+      ],
+      (match) => (match.before.at(-1)?.intent === 'set-timer' ? timer(match) : undefined),
     ),
   ],
 };
