@@ -1,7 +1,7 @@
 /** What a language has to give so that a text in it can be read. A second language is a second folder. */
 import type { ReadContext } from '../kitchen/heard.ts';
 import type { Said } from './addressed.ts';
-import type { Clause } from './clause.ts';
+import type { Clause, Mood } from './clause.ts';
 import type { Opinion } from './opinion.ts';
 import type { Placed } from './placed.ts';
 import type { Quantity } from './quantity.ts';
@@ -35,8 +35,8 @@ export interface Language {
     match: Match,
     found: readonly Placed[],
     opinions: readonly Opinion[],
-    /** Of how many clauses the text is made. */
-    clauses: number,
+    /** How the clause is meant, and of how many clauses the text is made. */
+    told: { mood: Mood; clauses: number },
   ): readonly Meaning[] | undefined;
   /** What of a text may be acted on, by how likely the text as a whole is meant for the helper. */
   addressed(said: Said): readonly Placed[];

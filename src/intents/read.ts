@@ -156,7 +156,10 @@ class Reader {
   ): Placed[] {
     const match = this.match(lineOf(clause.tokens), {}, clause, before);
     const opinions = this.opinionsOf(match);
-    const instead = this.language.overruled(match, found, opinions, clauses);
+    const instead = this.language.overruled(match, found, opinions, {
+      mood: clause.mood,
+      clauses,
+    });
     const heard: readonly Placed[] =
       instead?.map((meaning) => ({
         meaning,

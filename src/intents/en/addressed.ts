@@ -44,7 +44,16 @@ function isForHelper(
   // "my nan's oven only had two settings, off and 450": what follows in a word or two is hers still.
   if (reports.test(intent) && line.trim().split(' ').length <= 2 && ofOthers.test(whole))
     return false;
+  // "nobody said anything about twelve people".
+  if (
+    /^(set-|report-(?!not-done)|describe-roast)/.test(intent) &&
+    / (nobody|no one|(i|we) never) (ever )?(said|mentioned|told) /.test(line)
+  )
+    return false;
   if (!clause) return true;
+  // What the roast is was asked for: whatever label it stands on.
+  if (context.expecting === 'roast' && intent === 'describe-roast' && meaning.weight !== undefined)
+    return true;
   const dish = new Set(dishWordsOf(meaning));
   const other = line.split(' ').filter((word) => !dish.has(word));
   const strange = strangeWords(other.join(' '), context, phraseWords);

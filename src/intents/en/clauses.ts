@@ -358,6 +358,12 @@ function joinsNames(
   context: ReadContext,
 ): boolean {
   if (!/^(and|or|plus)$/.test(tokens[at]!.word)) return false;
+  // "between 98 and 101".
+  if (
+    /(^| )between <[nt]\d+> (degrees )?$/.test(lineOf(part)) &&
+    /^<[nt]/.test(tokens[at + 1]?.word ?? '')
+  )
+    return true;
   const next = tokens[at + 1]?.word ?? '';
   const second = tokens[at + 2]?.word ?? '';
   if (
@@ -368,6 +374,19 @@ function joinsNames(
   )
     return true;
   if (/^(pepper)$/.test(next)) return true;
+  // "Shaz and Kev have bailed".
+  const later = lineOf(tokens.slice(at + 2, at + 8));
+  if (
+    tokens[at]!.word === 'and' &&
+    part.length <= 2 &&
+    !/^(it|that|this|yes|no|ok|i|we|they|everything|all|done)$/.test(part.at(-1)?.word ?? 'it') &&
+    nameIn(context.lexicon.dishes, lineOf(part).trim()) === undefined &&
+    /^[a-z]+$/.test(next) &&
+    /^(have|are|can not|could not|will not|will|can) (\w+ )?(bailed|cancelled|dropped out|pulled out|cried off|coming|not coming|make it|joining|ill|poorly) /.test(
+      later,
+    )
+  )
+    return true;
   // "do I take it off at 118 or 120".
   if (
     tokens[at]!.word === 'or' &&
@@ -640,6 +659,9 @@ export function trimmed(tokens: readonly Token[]): Token[] {
         ) &&
         /^(now|then|again|there|too|everyone|everybody|today|all)/.test(tail)
       )
+        continue;
+      // "is it ok" asks.
+      if (length === 1 && tail === 'ok ' && /^(it|that|this|they|be|is|are)$/.test(before))
         continue;
       end -= length;
       moved = true;

@@ -3,6 +3,7 @@
  * enough and the clause has what that intent needs; where what was heard is most unlikely and
  * something else is most likely, it overrules.
  */
+import type { Mood } from '../clause.ts';
 import type { Opinion } from '../opinion.ts';
 import type { Placed } from '../placed.ts';
 import type { Match, Meaning } from '../recogniser.ts';
@@ -53,7 +54,7 @@ export function withoutColour(
 }
 
 /** A denial heard as a deed would start what was not begun, and an emergency is never argued away. */
-const standsWhatever = /^(report-not-done|emergency)$/;
+const standsWhatever = /^(report-not-done|emergency|unclear)$/;
 
 /** A year, a price, a score: nothing in a kitchen has so high a number. */
 const numberHigh = 999;
@@ -88,19 +89,56 @@ const deed = /^(report-(oven|started|done|out|not-done|guests)|skip-step)$/;
 
 /** "The leaflet says 145": a number that somebody else gives is no reading. */
 const saidElsewhere =
-  / (leaflet|booklet|manual|instructions|guide|blurb|recipe|book|cookbook|website|internet|google|magazine|packet|blog|article|video|telly|programme) (\w+ ){0,5}(says|say|said|told|reckons|reckoned|swears|claims|thinks|thought|recommends|suggests) /;
+  / (says|said|reckons|recommends|told me to|swears) (to )?(pull|take|get|cook|bring|haul|carve|rest) | (leaflet|booklet|manual|instructions|guide|blurb|recipe|book|cookbook|website|internet|google|magazine|packet|blog|article|video|telly|programme) (\w+ ){0,5}(says|say|said|told|reckons|reckoned|swears|claims|thinks|thought|recommends|suggests) /;
+
+/** "Last Christmas I pulled it at 135". */
+const otherDay =
+  / (last (year|time|week|christmas|month|sunday|thanksgiving|easter|weekend|summer)|the other (day|night)|years ago|used to|(i|we) once|back in the day|next (year|time|week)) /;
 
 /** "If I whack it up to 350", "if I'd bought the four rib": what is only supposed has not happened. */
 const supposed =
   /^(and |but |so |well |or )*(if|unless|in case|supposing|suppose|imagine|assuming|as if) /;
 const happened =
-  /^(report-|describe-roast|skip-step|lack|have|set-guests|cook-away|running-behind)/;
+  /^(report-|describe-roast|skip-step|lack|have|set-guests|set-serving-time|cook-away|running-behind)/;
+
+const inverted =
+  /^(?:(?:so|and|but) )?(?:(?:what|why|how|when|which|where|who|whose) (?!an? |do you know )|(?:is|are|was|were|do|does|did|should|would|could|can|will|has) (?:not )?(?:i|it|we|you|they|he|she|that|this|there|the) )/;
+
+/** "Wasn't it 110", and what hangs on it: "what does it mean if the tip says 120 and the side 95". */
+const asksOutright = ({ line, whole }: Match): boolean =>
+  inverted.test(line) || (inverted.test(whole) && / if /.test(whole));
+
+/** Whether what a clause is like may be taken for what it tells. */
+function mayBeGuessed(intent: Opinion['intent'], match: Match, mood: Mood): boolean {
+  if (mood === 'question' && happened.test(intent) && asksOutright(match))
+    return match.context.expecting === 'reading' && intent === 'report-reading';
+  if (supposed.test(match.line) && happened.test(intent)) return false;
+  // "nine, ten if Jack comes"; "me and six others" was counted as a whole.
+  if (
+    intent === 'set-guests' &&
+    (/ if /.test(match.line) || match.before.some((one) => one.intent === 'set-guests'))
+  )
+    return false;
+  if (
+    happened.test(intent) &&
+    / (nobody|no one|(i|we) never) (ever )?(said|mentioned|told) /.test(` ${match.line}`)
+  )
+    return false;
+  // "we need thyme" lacks it.
+  if (intent === 'add-dish' && /^(i|we) (still )?need /.test(match.line)) return false;
+  if (
+    /^(report-(reading|oven|out|started|done|not-done)|describe-roast|set-guests)/.test(intent) &&
+    otherDay.test(` ${match.line}`)
+  )
+    return false;
+  return !(intent === 'report-reading' && saidElsewhere.test(` ${match.line}`));
+}
 
 export function overruled(
   match: Match,
   found: readonly Placed[],
   opinions: readonly Opinion[],
-  clauses: number,
+  { mood, clauses }: { mood: Mood; clauses: number },
 ): readonly Meaning[] | undefined {
   const [first] = opinions;
   if (!first) return undefined;
@@ -120,14 +158,7 @@ export function overruled(
     return [];
   if (/^(unrelated|unclear)$/.test(first.intent)) return undefined;
   if (deed.test(first.intent) && moodOf(match.line) === 'question') return undefined;
-  if (
-    found.length === 0 &&
-    first.intent === 'report-reading' &&
-    saidElsewhere.test(` ${match.line}`)
-  )
-    return undefined;
-  if (found.length === 0 && supposed.test(match.line) && happened.test(first.intent))
-    return undefined;
+  if (!mayBeGuessed(first.intent, match, mood)) return undefined;
   if (found.length === 0)
     return first.likelihood >= (clauses > 1 ? sureness.beside : sureness.alone)
       ? filled(first.intent, match)

@@ -97,10 +97,23 @@ export function numberAt(words: readonly string[], at: number): NumberFound | un
     sign = -1;
     start += 1;
   }
-  const found = unsignedAt(words, start);
-  if (!found) return undefined;
+  const read = unsignedAt(words, start);
+  if (!read) return undefined;
+  const found = spelt(words, read);
   if (sign === -1) return { value: -found.value, next: found.next, plain: false };
   return found;
+}
+
+/** "Fifteen, one five": the digits are said again, to be sure. */
+function spelt(words: readonly string[], found: NumberFound): NumberFound {
+  const digits = String(found.value);
+  if (!/^\d{2,3}$/.test(digits)) return found;
+  const start = words[found.next] === ',' ? found.next + 1 : found.next;
+  const said = [...digits].map((_, offset) => digitOf(words[start + offset] ?? ''));
+  const next = start + digits.length;
+  const goesOn =
+    digitOf(words[next] ?? '') !== undefined || /^(\w+teen|\w+ty)$/.test(words[next] ?? '');
+  return said.join('') === digits && !goesOn ? { ...found, next, plain: false } : found;
 }
 
 function unsignedAt(words: readonly string[], at: number): NumberFound | undefined {

@@ -1,6 +1,7 @@
 /** The frame of an answer: when something was asked, one fitting value in a short clause is it. */
 import { timeAfter } from '../../moment.ts';
 import type { Frame, Match, Meaning } from '../../recogniser.ts';
+import { moodOf } from '../mood.ts';
 import { donenessOf } from '../recognisers/doneness.ts';
 import { reading } from '../recognisers/temperatures.ts';
 import { minutesIn, tableAt } from './time.ts';
@@ -11,9 +12,18 @@ const unsure = / (between|or|either) /;
 
 export const answerFrame: Frame = {
   name: 'answer',
-  moods: ['statement', 'intention', 'request', 'negative', 'question'],
+  moods: ['statement', 'intention', 'request', 'negative', 'question', 'story'],
   build(match): Meaning | undefined {
     if (match.line.split(' ').length > 10) return undefined;
+    // Of what others say only the label of the roast tells something.
+    if (
+      moodOf(match.line) === 'story' &&
+      !(
+        match.context.expecting === 'roast' &&
+        / (label|sticker|ticket|packet|receipt|scales) (says|said) /.test(` ${match.line}`)
+      )
+    )
+      return undefined;
     switch (match.context.expecting) {
       case 'reading':
         return readingAnswer(match);
@@ -54,9 +64,16 @@ const leaveOut =
 /** A step was called: done, not yet, about to be, or left out, in however few words. */
 function stepAnswer(match: Match): Meaning | undefined {
   if (match.line.split(' ').length > 8 || match.marks('ntcwg').length > 0) return undefined;
-  if (holds(match, aboutOther)) return undefined;
   const step = match.context.openSteps[0];
   const current = step ? { step } : {};
+  // "It is", "they are", to "is it in".
+  if (
+    /^(it|they|that|he|she|all of it|all of them) (is|are|has|have|was|were|did|does) $/.test(
+      match.line,
+    )
+  )
+    return { intent: 'report-done', ...current };
+  if (holds(match, aboutOther)) return undefined;
   if (holds(match, leaveOut)) return { intent: 'skip-step', ...current };
   if (holds(match, notYet) && !holds(match, / (not (wrong|bad|a problem)) /))
     return { intent: 'report-not-done', ...current };
@@ -122,6 +139,13 @@ export function headsIn(match: Match): number | undefined {
     )?.[1];
   const counted = all && match.withGroups({ n: `${all} ` }).count('n');
   if (typeof counted === 'number' && counted > 0) return counted;
+  // "Me and six others".
+  const others =
+    /^(?:me|myself|just me) (?:and|plus) (<n\d+>) (?:others?|more|friends|mates|guests|people)? ?$/.exec(
+      match.whole,
+    )?.[1];
+  const beside = others && match.withGroups({ n: `${others} ` }).count('n');
+  if (typeof beside === 'number') return beside + 1;
   let sum = 0;
   let found = 0;
   for (const word of match.whole.trim().split(' ')) {
@@ -206,6 +230,13 @@ function choiceAnswer(match: Match): Meaning | undefined {
     return { intent: 'unclear' };
   const place = placeAnswer(match);
   if (place) return place;
+  // "not the first" says which it is not.
+  if (
+    /^not (the )?(first|second|third|fourth|last|<n\d+>|that|this)( one| option)? $/.test(
+      match.line,
+    )
+  )
+    return { intent: 'unclear' };
   const said = ` ${match.line.replace(/ (not|instead of|rather than) (the )?\w+ .*/, ' ')}`;
   const named = ordinals.filter(([shape]) => shape.test(said));
   // "the first says one thing, we'll go with the second": what they settle on.
@@ -245,6 +276,18 @@ function roastGoesOn(match: Match): Meaning | undefined {
 }
 
 function roastAnswer(match: Match): Meaning | undefined {
+  // "Seven six": pounds and ounces.
+  const pair = /^<n\d+> <n\d+> $/.test(match.line) ? match.marks('n') : [];
+  const [pounds, ounces] = pair.map((one) => match.withGroups({ n: `${one} ` }).count('n'));
+  if (
+    match.context.units.weight === 'lb' &&
+    pounds !== undefined &&
+    ounces !== undefined &&
+    ounces < 16 &&
+    pounds > 0 &&
+    pounds < 30
+  )
+    return { intent: 'describe-roast', weight: pounds + ounces / 16, weightUnit: 'lb' };
   const mark = onlyMark(match, 'n');
   const quantity = mark ? match.quantityOfMark(mark) : undefined;
   if (holds(match, / (no|without|off) (the )?(bone|bones) /))

@@ -48,6 +48,14 @@ export const dishFrame: Frame = {
     const unwanted = unwantedDish(match);
     if (unwanted) return [{ intent: 'drop-dish', dish: unwanted }];
     if (holds(match, reported) || match.line.split(' ').length > 16) return undefined;
+    if (match.context.expecting === 'choice' && /^(the|that) one /.test(match.line))
+      return undefined;
+    // "we need thyme": what is not in the house is no dish.
+    if (
+      /^(i|we) (still )?(need|want) (some |more |the |any )?\S+ (\S+ )?$/.test(match.line) &&
+      isIngredient(match)
+    )
+      return undefined;
     const dishes = dishesNamed(match.line, match);
     if (dishes.length === 0) return undefined;
     // "you can't have beef without yorkshires" wants them all the more.
@@ -70,6 +78,17 @@ export const dishFrame: Frame = {
       : undefined;
   },
 };
+
+/** Whether all that is named is something a recipe asks for. */
+function isIngredient(match: Match): boolean {
+  const words = match.line
+    .replace(/^(i|we) (still )?(need|want) (some |more |the |any )?/, '')
+    .trim();
+  const { ingredients, dishes } = match.context.lexicon;
+  const named = (things: readonly { names: readonly string[] }[]): boolean =>
+    things.some(({ names }) => names.some((name) => name.toLowerCase() === words));
+  return named(ingredients) && !named(dishes);
+}
 
 /** "nobody eats salad here", "the spinach has gone slimy, that's off the menu". */
 function unwantedDish(match: Match): string | undefined {

@@ -193,7 +193,7 @@ function donenessNote(match: Match, line: string, who: string, kin: boolean): Me
   if (!value || !pleases.test(line)) return undefined;
   if (
     !kin &&
-    !/ (his|hers|her|their|theirs|slice|slices|piece|portion|likes?|wants?|prefers?|takes?|needs?|for|asked|done|well) /.test(
+    !/ (his|hers|her|their|theirs|slice|slices|piece|portion|likes?|wants?|prefers?|takes?|needs?|for|asked|done|well|not (eat|touch|go near|stomach|have)) /.test(
       line,
     )
   )

@@ -57,7 +57,7 @@ const talk: readonly { meaning: Meaning; words: readonly RegExp[]; not?: RegExp 
     words: [
       / (wait|hold|hang|pause|moment|second|sec|tick|ticks|minute|minutes|later|busy|bear with|not now|not right now|freeze|half a mo|just a mo|time out|stop a|give me time|in a bit) /,
     ],
-    not: / (dinner|roast|potatoes|oven|them|guests|timer|for an|until|till|pull|gravy|<d\d+> (for|till|late|behind|left|ago)|it|that long|how long|eat|remind|tell me|shout|late|second one|beans|carve|serve|carving|resting|for me|see you|talk to you) /,
+    not: / (later one|second one|dinner|roast|potatoes|oven|them|guests|timer|for an|until|till|pull|gravy|<d\d+> (for|till|late|behind|left|ago)|it|that long|how long|eat|remind|tell me|shout|late|second one|beans|carve|serve|carving|resting|for me|see you|talk to you) /,
   },
   {
     meaning: { intent: 'help' },

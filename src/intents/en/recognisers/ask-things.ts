@@ -43,7 +43,10 @@ export const askThings: Recogniser = {
         /^(i|you|we|i still|you want|it|that|they|he|she|there|dinner|everything|this|everyone)\b/.test(
           match.words('thing'),
         ) ||
-        / (safe|pregnant|guests|late|time|ready|done) /.test(` ${match.line}`) ||
+        / (safe|pregnant|guests|late|time|ready|done|dinner|lunch|supper|tea|eat) /.test(
+          ` ${match.line}`,
+        ) ||
+        match.marks('cd').length > 0 ||
         (/^(what is|what does|how|why)/.test(match.line) &&
           !/(substitute|replacement|alternative|instead)/.test(match.line))
           ? undefined

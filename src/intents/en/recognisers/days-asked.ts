@@ -64,7 +64,7 @@ export const stoodOut: Recogniser = {
   phrases: [
     ...phrases(
       [
-        '(@it|the meat|the leftovers|leftovers|the raw roast) (sat|stood|was|were|has been|have been|has sat|has stood|been) [left] (out|on the counter|on the side|at room temperature) [of the fridge|on the counter|on the side] [overnight] [for|about] {d:duration} [*]',
+        '(@it|the meat|the leftovers|leftovers|the raw roast) (sat|stood|was|were|has been|have been|has sat|has stood|been) [left|sat|stood|sitting|standing] (out|on the counter|on the side|at room temperature) [of the fridge|on the counter|on the side] [overnight] [for|about] {d:duration} [*]',
         '(left|leave) @it (out|on the counter|on the side) [of the fridge] [for] {d:duration} [*] [safe|ok|fine]',
       ],
       (match) => {

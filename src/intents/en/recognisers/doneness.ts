@@ -10,7 +10,9 @@ const pinkRefused =
 export function donenessOf(words: string): Doneness | undefined {
   if (pinkRefused.test(words) && !/medium|rare|well/.test(words)) return 'well-done';
   if (
-    /medium( |-)?rare|between rare and medium|between medium and rare|pink|blush/.test(words) &&
+    /medium( |-)?rare|medium (but |, )?(leaning|more|towards?|on the) (rare|rare side)|(more|past|over|beyond|a bit up from|done more) (than )?rare|rosy|between rare and medium|between medium and rare|pink|blush/.test(
+      words,
+    ) &&
     !/no pink|not pink|no pinker|not? (take|eat|want|like|do) pink|squeamish about|(does|do|will|can) not (take|eat|want|like|do|stand|stomach) (it |any )?(pink|rare|blood)|medium( |-)?well|fully cooked|without pink|any pink/.test(
       words,
     )
@@ -18,7 +20,7 @@ export function donenessOf(words: string): Doneness | undefined {
     return 'medium-rare';
   if (/medium( |-)?well/.test(words)) return 'medium-well';
   if (
-    /cremated|incinerated|burnt to a crisp|fully cooked|cooked right through|(does|do|will|can) not (take|eat|want|like|do|stand|stomach) (it |any )?(pink|rare|blood)|squeamish about pink|well( |-)?done|well cooked|cooked through|no pink|all the way through|no blood/.test(
+    /cremated|incinerated|burnt to a crisp|fully cooked|cooked right through|(does|do|will|can) not (take|eat|want|like|do|stand|stomach) (it |any )?(pink|rare|blood)|squeamish about pink|well( |-)?done|well cooked|cooked through|no pink|all the way through|no blood|no red|grey all/.test(
       words,
     )
   )

@@ -90,7 +90,7 @@ export const guests: Recogniser = {
     ...phrases(
       [
         '(one more|an extra one|an extra person|an extra guest|one extra|another person|another guest|another one|someone else) [is|are] [coming|joining [us]|for dinner|person|guest]',
-        '(bringing|brings|is bringing|invited|have invited) (a friend|a date|a plus one|her boyfriend|his girlfriend|a guest|someone)',
+        '(bringing|brings|is bringing|invited|have invited) (a guest|someone|[a|her|his|their|my|the] [new] (friend|date|plus one|boyfriend|girlfriend|missus|wife|husband|partner|mate|other half|fella|bloke|sister|brother|son|daughter))',
         'plus one (for|from|then|now|please|on) ',
         'plus one $',
         '^ {who:thing} (is|are|can|will be|has decided to|is going to) (coming after all|make it after all|come after all|make it now|joining us after all|joining after all|in after all|free after all|be here after all|be coming|able to make it|able to come) [now|tonight|today|$]',

@@ -31,7 +31,7 @@ const dishes = (match: Match, slot: string): string[] =>
     .filter(
       (part) =>
         part !== '' &&
-        !/^(it|that|them|me|you|us|time|dinner|lunch|(under|in|on|at|by|over|from|into|with) .*|a (sit|kip|nap|breather|snooze|drink|beer|look|go|think|word|chat|seat|rest|break|laugh|party|problem|question|minute)|fun|six|kids|guests|people|this|the roast|everything|nothing|something|one)$/.test(
+        !/^(it|that|them|me|you|us|time|dinner|lunch|(under|in|on|at|by|over|from|into|with) .*|a (sit|kip|nap|breather|snooze|drink|beer|look|go|think|word|chat|seat|rest|break|laugh|party|problem|question|minute)|fun|all|all that|the works|the lot|the trimmings|trimmings|six|kids|guests|people|this|the roast|everything|nothing|something|one)$/.test(
           part,
         ),
     );
@@ -164,7 +164,7 @@ export const menu: Recogniser = {
   phrases: [
     ...phrases(
       [
-        '(no|drop|forget|lose|scrap|skip|ditch|cancel|leave out|cut|without|remove|take off|bin|not doing|not making|not having|not going to do|not going to make|not bother with|will not bother with|hold|get rid of|can the|sack off|i will skip|never mind|do not bother with|will not have|will not make|do not want|not do|not make|do not need|not bothering with|will not do) [the|any|doing|making] {thing} (after all|any more|anymore|tonight|today|this time|from the menu|from the list|then|$)',
+        '(sod|bugger|to hell with|screw|no|drop|forget|lose|scrap|skip|ditch|cancel|leave out|cut|without|remove|take off|bin|not doing|not making|not having|not going to do|not going to make|not bother with|will not bother with|hold|get rid of|can the|sack off|i will skip|never mind|do not bother with|will not have|will not make|do not want|not do|not make|do not need|not bothering with|will not do) [the|any|doing|making] {thing} (after all|any more|anymore|tonight|today|this time|from the menu|from the list|then|$)',
         '{thing} (is|are) (off the (menu|list|table)|cancelled|scrapped|dropped|out of the plan)',
         '(leave|take) the {thing} (off|off then|out of it|for (today|tonight|now|another day)) $',
         '^ [let us|we will|we can] leave [out] the {thing} [out|today|tonight|then|$] $',

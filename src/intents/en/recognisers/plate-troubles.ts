@@ -58,6 +58,17 @@ export const plateTroubles: Recogniser = {
     ),
     ...phrases(
       [
+        `^ {who:thing} (is|are|has|have|looks|look|tastes|came out|turned out) ${quite} [too|gone|come out] (thin|watery|runny|lumpy|curdled|bland|greasy|soggy|stodgy|limp|floppy|bitter|tasteless|claggy|gloopy)`,
+      ],
+      (match) => {
+        const step = dishIn(match.words('who'), match.context);
+        return step === undefined
+          ? undefined
+          : { intent: 'report-trouble', trouble: 'other', step };
+      },
+    ),
+    ...phrases(
+      [
         '^ {who:thing} (will|is going to|are going to|is|are) (be late|not be ready in time|not be ready|not be done in time|running late|be another while)',
       ],
       (match) => {

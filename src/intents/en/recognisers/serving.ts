@@ -235,6 +235,14 @@ function timeMeaning(match: Match): Meaning | undefined {
     return undefined;
   const face = withHourSaid(match.face('clock'), match);
   if (!face) return undefined;
+  // "so three o'clock now": what the clock shows.
+  if (
+    quantity?.kind === 'clock' &&
+    match.whole.includes(`${said}now `) &&
+    !mealWords.test(line) &&
+    !/ (make|call|say|let|do) /.test(line)
+  )
+    return undefined;
   // "it's half three": what the clock on the wall shows.
   if (/^ (it is|and it is|now it is) (<c\d+> |now <c)/.test(line)) {
     const until = minutesUntil(mealTime(face, match.context), match.context);

@@ -112,12 +112,15 @@ export const fragments: Recogniser = {
         ? { intent: 'set-doneness', ...one.temperature('x') }
         : undefined;
     }),
-    ...phrases('^ (just-now|this minute|this second|this moment) $', (match) => {
-      const [step] = match.context.openSteps;
-      return match.context.expecting === 'step'
-        ? { intent: 'report-done', ...(step ? { step } : {}) }
-        : undefined;
-    }),
+    ...phrases(
+      '^ (just-now|a (second|sec|moment|minutes|tick) ago|moments ago|seconds ago|did that|done that|tick|ticked|this minute|this second|this moment) $',
+      (match) => {
+        const [step] = match.context.openSteps;
+        return match.context.expecting === 'step'
+          ? { intent: 'report-done', ...(step ? { step } : {}) }
+          : undefined;
+      },
+    ),
     ...phrases(['^ (no idea|not sure|do not know|dunno) $'], { intent: 'unclear' }),
   ],
 };
@@ -172,7 +175,12 @@ export const early: Recogniser = {
         '^ [no] (hang on|hold on|wait|wait a (minutes|second|sec|moment)|one (sec|second|moment|minutes)|just a (sec|second|moment|minutes)|a moment|half a tick|bear with me|give me a (sec|second|minutes|moment|mo)|hold up|two ticks|hang about|not now|pause|pause that|pause for a (bit|minutes|moment)|make a pause|do a pause|pause everything|pause the plan|put it on hold|freeze the plan|freeze|put everything on hold|hold it|hold everything|time out|half a second|gimme a sec|hold that thought|wait up|give me a tick|a sec|stop|stop there|half a mo|just a mo|wait there|wait for me|a tick|tick|one tick|two secs|two seconds|stop a second|not just now|not right now|hold your horses|hold the line|stall|let me catch up|let me catch my breath|i need a (minutes|moment|break|breather)|give me (some|a little) time|in a (minutes|sec|second)) [for a (bit|minutes|moment|sec|second)|a (sec|second|minutes|moment|mo|tick|bit)|$] $',
       ],
       (match) =>
-        match.context.expecting === 'serving-time' ? { intent: 'pause' } : { intent: 'pause' },
+        match.context.expecting === 'step' && match.line === 'tick '
+          ? {
+              intent: 'report-done',
+              ...(match.context.openSteps[0] ? { step: match.context.openSteps[0] } : {}),
+            }
+          : { intent: 'pause' },
     ),
     // "one sec, phone's ringing": what calls the cook away for a moment.
     ...phrases(
@@ -231,6 +239,8 @@ export const early: Recogniser = {
         '^ [the] (first|second|third|fourth) (one|option|choice) (is|sounds|looks|works) [fine|good|best|ok|great|for me|$]',
       ],
       (match) => {
+        // "just the first three" counts, and chooses nothing.
+        if (match.has('x') && match.number('x') !== 1) return undefined;
         const word = Object.keys(place).find(
           (word) => match.line.split(' ').findLast((one) => one in place) === word,
         );
@@ -256,7 +266,7 @@ export const yesAndNo: Recogniser = {
   phrases: [
     ...phrases(
       [
-        '^ [oh] (yes|si|ja|oui|aye|da|definitely|certainly|that is it|you got it|sure|sure thing|no yes|i think so|i suppose so|i would say so|sounds right|sounds about right|that is correct yes|right you are|yes chef|correct|that is right|that is correct|go ahead|do it|do that|sounds good|absolutely|right|of course|go for it|that works|that is fine|ok|all right|fine|perfect|yes do|yes it is|yes it does|i am sure|it does|it is|confirmed|exactly|definitely|good idea|why not|indeed|affirmative|by all means|great|lovely|i do|we do|quite sure|naturally|you bet|too right|i did|yes i did|yes we did|it did|that is what i said|yes that is what i said|yes it was|it was|hundred percent|one hundred percent|positive|i am positive|spot on|dead right|bang on|no doubt|without a doubt|for sure|yes for sure|sure is|sure it is|sure was|you can bet on it|you have it|you have got it|that is the one|course it is|of course it is|of course it was|of course i did|yes of course|yes absolutely|absolutely yes|yes indeed|yes yes|oh yes|yes sir|go on then|yes go on|please do|yes please do|make it so|as you say|right enough|that is true|true|agreed|it really is|that is it|works for me|fine by me) [yes|it is|do|please|sure|do that|do it|go ahead|that is right|mate|thanks|it does|of course|correct|$] $',
+        '^ [oh] (yes|si|ja|oui|aye|da|definitely|certainly|that is it|you got it|sure|sure thing|no yes|i think so|i suppose so|i would say so|sounds right|sounds about right|that is correct yes|right you are|yes chef|correct|that is right|that is correct|go ahead|do it|do that|sounds good|absolutely|right|of course|go for it|that works|that is fine|ok|all right|fine|perfect|yes do|yes it is|yes it does|i am sure|it does|it is|confirmed|exactly|definitely|good idea|why not|indeed|affirmative|by all means|great|lovely|i do|we do|quite sure|naturally|you bet|too right|i did|yes i did|yes we did|it did|that is what i said|yes that is what i said|yes it was|it was|hundred percent|one hundred percent|positive|i am positive|spot on|dead right|bang on|no doubt|without a doubt|for sure|yes for sure|sure is|sure it is|sure was|you can bet on it|you have it|you have got it|that is the one|course it is|of course it is|of course it was|of course i did|yes of course|yes absolutely|absolutely yes|yes indeed|yes yes|oh yes|yes sir|go on then|yes go on|please do|yes please do|make it so|as you say|right enough|that is true|true|agreed|fair dos|fair do is|good call|sounds like a plan|it really is|that is it|works for me|fine by me) [yes|it is|do|please|sure|do that|do it|go ahead|that is right|mate|thanks|it does|of course|correct|$] $',
       ],
       (match) => {
         const asked =
