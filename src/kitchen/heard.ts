@@ -177,6 +177,8 @@ const slots = {
     unit: temperatureUnit.optional(),
     /** What the core is, rather than what it should be. */
     when: z.enum(['now']).optional(),
+    /** What a word for it means. */
+    doneness: z.enum(donenessWords).optional(),
     /** Where water boils: at so many feet or metres. */
     altitude: z.number().optional(),
     altitudeUnit: z.enum(['ft', 'm']).optional(),

@@ -30,6 +30,8 @@ export type Outcome =
   | { key: 'dish-uncarded'; dish: string }
   | { key: 'dish-unknown'; dish: string }
   | { key: 'dish-dropped'; dish: string }
+  /** Usual, and not among the dishes that the cook named. */
+  | { key: 'dish-unnamed'; dish: string }
   /** Not wanted, and not on the menu anyway. */
   | { key: 'dish-absent'; dish: string }
   | { key: 'units-set' }

@@ -84,6 +84,10 @@ export function reportReading(heard: HeardOf<'report-reading'>, context: Context
       question: doubt,
     });
   const implied = overdueBefore('pull', context);
+  // An earlier look that this one bears out was right.
+  const borneOut = doubtedReadings(context).filter(
+    (one) => at - one.happenedAt >= apartMinutes * 60_000 && bearsOut(celsius, one, at),
+  );
   const last = dinner.readings.at(-1);
   const fell = last !== undefined && celsius < last.celsius - fallKelvin;
   const wrong = takenBack(context) && fell ? lastReadingPosition(context) : undefined;
@@ -92,7 +96,7 @@ export function reportReading(heard: HeardOf<'report-reading'>, context: Context
       ? []
       : [{ type: 'positions-voided', positions: [wrong], because: 'correct' }];
   return decided(
-    [...voided, ...implied.facts, reading],
+    [...voided, ...implied.facts, ...borneOut.slice(0, 1), reading],
     ...(implied.presumed.length > 0
       ? [
           {
@@ -159,6 +163,9 @@ function takenBack({ facts }: Context): boolean {
   );
 }
 
+/** Two looks so far apart are two points of a climb; nearer, the later one says it all. */
+const apartMinutes = 5;
+
 /** No core of these roasts climbs faster, and two looks differ by no more in their spot. */
 const [climbKelvinPerMinute, spotKelvin] = [1.2, 4];
 
@@ -177,6 +184,18 @@ const besideMinutes = 4;
 const besideIt = (other: Reading, { where, happenedAt }: ReadingTaken): boolean =>
   where !== other.where && minutesBetween(other.happenedAt, happenedAt) <= besideMinutes;
 
+/** Numbers that were asked about and stand unanswered. */
+const doubtedReadings = ({ dinner: { question } }: Context): ReadingTaken[] =>
+  question?.kind === 'reading-improbable' || question?.kind === 'reading-contradicts'
+    ? ((question.pending ?? []) as NewFact[]).flatMap((fact) =>
+        fact.type === 'reading-taken' ? [fact] : [],
+      )
+    : [];
+
+/** The same again, or what a roast that read so then has climbed to by now. */
+const bearsOut = (celsius: number, earlier: ReadingTaken, now: Instant): boolean =>
+  celsius >= earlier.celsius - spotKelvin && celsius <= highestAfter(earlier, now);
+
 /** A number that contradicts an earlier one or the forecast is asked about, once. */
 function doubtOf(
   celsius: number,
@@ -185,18 +204,8 @@ function doubtOf(
   unit: 'F' | 'C',
 ): Question | undefined {
   const { dinner, expected, standing: charts } = context;
-  const doubted = dinner.question?.kind;
-  const same = (one: unknown): boolean =>
-    typeof one === 'object' &&
-    one !== null &&
-    'celsius' in one &&
-    Math.abs(Number(one.celsius) - celsius) <= spotKelvin;
-  // Said a second time, it counts.
-  if (
-    (doubted === 'reading-improbable' || doubted === 'reading-contradicts') &&
-    dinner.question?.pending?.some(same)
-  )
-    return undefined;
+  // Said a second time, or borne out by a later look, it counts.
+  if (doubtedReadings(context).some((one) => bearsOut(celsius, one, context.now))) return undefined;
   const other = unit === 'F' ? 'C' : 'F';
   const ask = (kind: 'reading-improbable' | 'reading-contradicts', text: string): Question => ({
     kind,

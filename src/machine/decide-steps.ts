@@ -273,15 +273,19 @@ const confirmsMinutes = 12;
 function isNews(moment: Moment, knownAt: number, { dinner, now }: Context): boolean {
   if (moment !== 'roast-in' || minutesBetween(knownAt, now) <= confirmsMinutes) return false;
   const since = (at: number | undefined): boolean => at !== undefined && at >= knownAt;
+  const down = dinner.steps.get('oven-down');
   return !(
     dinner.readings.some((one) => since(one.happenedAt)) ||
-    since(dinner.steps.get('oven-down')?.doneAt)
+    (since(down?.doneAt) && down?.presumed !== true)
   );
 }
 
 /** A dish that the cook cooks is on the menu, though nobody named it: undefined where it is there already. */
-function cookedUnnamed(heard: HeardOf<'report-started'>, context: Context): NewFact[] | undefined {
-  const dish = heard.step.split('.')[0];
+function cookedUnnamed(
+  heard: HeardOf<'report-started' | 'report-done'>,
+  context: Context,
+): NewFact[] | undefined {
+  const dish = heard.step?.split('.')[0];
   const card = context.library.find((one) => one.id === dish && one.card !== 'roast');
   if (!card || menuOf(context.dinner).some((one) => one.id === card.id)) return undefined;
   return addDish({ intent: 'add-dish', dish: card.id, text: heard.text }, context).facts;
@@ -308,6 +312,11 @@ export function reportStarted(heard: HeardOf<'report-started'>, context: Context
 }
 
 export function reportDone(heard: HeardOf<'report-done'>, context: Context): Decision {
+  const added = cookedUnnamed(heard, context);
+  if (added) {
+    const told = reportDone(heard, withFacts(context, added));
+    return { facts: [...added, ...told.facts], outcomes: told.outcomes };
+  }
   const meant = stepMeant(heard.step, context, 'finish');
   if (meant)
     return reportStep(meant, hasOnlyBegun(meant, context) ? 'started' : 'done', heard, context);

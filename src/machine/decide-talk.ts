@@ -1,12 +1,12 @@
 /** The talk itself: answers to what was asked, corrections, undo, pauses, timers, choices. */
 import { addMinutes } from '../base/time.ts';
 import { celsiusOf, kilogramsOf } from '../base/units.ts';
+import { serveCelsiusOf } from '../kitchen/doneness.ts';
 import type { Fact, FactType, NewFact, Question } from '../kitchen/facts.ts';
 import { standing } from '../kitchen/fold.ts';
-import type { HeardOf } from '../kitchen/heard.ts';
+import type { Doneness, HeardOf } from '../kitchen/heard.ts';
 import { type Context, type Decision, decided, said } from './context.ts';
 import { happenedAt, reportMoment, stepMeant } from './decide-steps.ts';
-import { serveCelsiusOf } from './doneness.ts';
 import { isMoment } from './moments.ts';
 
 /** Facts that only record the talk; undo looks past them for something that acted. */
@@ -181,6 +181,13 @@ function eitherAnswered(option: 1 | 2, context: Context): Decision {
   return decided([settled], { key: 'denied' });
 }
 
+/** "That sounds good", said of the doneness that the words before it asked about. */
+function donenessExplained({ facts }: Context): Doneness | undefined {
+  const heard = facts.flatMap((fact) => (fact.type === 'words-heard' ? [fact.heard] : [])).at(-2);
+  const asked = heard?.find((one) => one.intent === 'ask-temperature');
+  return asked?.intent === 'ask-temperature' ? asked.doneness : undefined;
+}
+
 export function affirm(context: Context): Decision {
   const { question, options } = context.dinner;
   if (!question) return said({ key: 'affirmed' });
@@ -189,6 +196,15 @@ export function affirm(context: Context): Decision {
     return options ? choose(1, context) : said({ key: 'affirmed' });
   const pending = (question.pending ?? []) as NewFact[];
   const settled: NewFact = { type: 'question-settled', how: 'answered' };
+  const explained = question.kind === 'doneness' ? donenessExplained(context) : undefined;
+  if (explained) {
+    const serveCelsius = serveCelsiusOf(explained);
+    return decided([settled, { type: 'doneness-set', doneness: explained, serveCelsius }], {
+      key: 'doneness-set',
+      doneness: explained,
+      serveCelsius,
+    });
+  }
   if (question.kind === 'start-over') return decided([settled], { key: 'started-over' });
   const reading = pending.find((fact) => fact.type === 'reading-taken');
   if (reading?.type === 'reading-taken')

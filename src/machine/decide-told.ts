@@ -4,11 +4,12 @@ import { addDays, addMinutes, hourMilliseconds, instantOf, localTime } from '../
 import { celsiusOf, kelvinOfFahrenheitDegrees, kilogramsOf } from '../base/units.ts';
 import { type Card, comesWith, type RoastCard, stepIdOf } from '../kitchen/card.ts';
 import { menuOf, uncardedOf } from '../kitchen/dinner.ts';
+import { consumerMinimumCelsius, donenessNear, serveCelsiusOf } from '../kitchen/doneness.ts';
 import type { NewFact } from '../kitchen/facts.ts';
 import { standing } from '../kitchen/fold.ts';
 import type { HeardOf } from '../kitchen/heard.ts';
 import { type Context, type Decision, decided, said } from './context.ts';
-import { consumerMinimumCelsius, donenessNear, serveCelsiusOf } from './doneness.ts';
+import { hasNamedMenu } from './named-menu.ts';
 
 /** The cut taken when somebody only says "the roast". */
 const usualCut = 'rib-roast';
@@ -276,11 +277,12 @@ export function reportOven(heard: HeardOf<'report-oven'>, context: Context): Dec
   return { facts, outcomes };
 }
 
-/** A dinner takes along the dishes that are usual with its roast. */
+/** A dinner takes along the dishes that are usual with its roast; the sides only of a cook who named no menu. */
 export function usualDishes({ dinner, library }: Context): NewFact[] {
   const taken = new Set(dinner.cards.map((card) => card.id));
   const cut = dinner.roast.cut ?? usualCut;
   return library
     .filter((card) => card.card !== 'roast' && comesWith(card, cut) && !taken.has(card.id))
+    .filter((card) => card.card !== 'side' || !hasNamedMenu(dinner.added, dinner.cards))
     .map((card) => ({ type: 'card-taken', card }));
 }

@@ -31,6 +31,7 @@ import {
   whoseNumber,
 } from './decide-talk.ts';
 import * as told from './decide-told.ts';
+import { unnamedSides } from './named-menu.ts';
 import { withFacts } from './with-facts.ts';
 
 /** Decides a whole utterance, each part knowing what the parts before it changed. */
@@ -46,7 +47,11 @@ export function decide(heard: readonly Heard[], context: Context): Decision {
     outcomes.push(...step.outcomes);
     if (added.length > 0) now = withFacts(now, added);
   }
-  return { facts: [...resumedBy(facts, context), ...facts], outcomes };
+  const unnamed = unnamedSides(facts, now);
+  return {
+    facts: [...resumedBy(facts, context), ...facts, ...unnamed.facts],
+    outcomes: [...outcomes, ...unnamed.outcomes],
+  };
 }
 
 /** Who was asked to wait hears the cook go on telling: then the wait is over. */

@@ -92,6 +92,7 @@ const toldByTheDay: ReadonlySet<Outcome['key']> = new Set<Outcome['key']>([
   'doneness-set',
   'dish-added',
   'dish-dropped',
+  'dish-unnamed',
 ]);
 
 /** What is asked for as a list may take longer than a breath. */
@@ -127,6 +128,7 @@ const movesTheDay: ReadonlySet<Outcome['key']> = new Set<Outcome['key']>([
   'guests-set',
   'dish-added',
   'dish-dropped',
+  'dish-unnamed',
   'hands-added',
   'oven-noted',
   'oven-hot',

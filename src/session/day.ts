@@ -4,10 +4,10 @@
  */
 import type { Instant } from '../base/time.ts';
 import { type Card, comesWith } from '../kitchen/card.ts';
+import { serveCelsiusOf } from '../kitchen/doneness.ts';
 import { type Fact, factVersion, type Method, type NewFact } from '../kitchen/facts.ts';
 import type { Doneness } from '../kitchen/heard.ts';
 import type { View } from '../kitchen/view.ts';
-import { serveCelsiusOf } from '../machine/doneness.ts';
 import { type Outlook, outlookOf } from './outlook.ts';
 import type { Compute, Opening } from './ports.ts';
 import { viewOf } from './view.ts';

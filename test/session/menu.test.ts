@@ -107,9 +107,14 @@ describe('a dish without a card', () => {
     );
     expect(reply).toMatch(/no card for pigs in blankets, so I do not plan them/);
     expect(reply).toMatch(/With it: .*your pigs in blankets/);
-    expect(await sides(session)).toEqual(
-      [...always, 'glazed-carrots', 'horseradish-cream', 'red-wine-jus'].sort(),
-    );
+    // Who names the sides has named them all; the sauces and butters of the cut stay.
+    expect(await sides(session)).toEqual([
+      'glazed-carrots',
+      'herb-butter',
+      'horseradish-cream',
+      'red-wine-jus',
+      'roast-potatoes',
+    ]);
   });
 
   it.each(['what are we having', "what's on the menu", 'what sides have we got'])(

@@ -109,6 +109,7 @@ const wording: { [K in OutcomeKey]: Word<K> } = {
   'dish-uncarded': ({ dish }) =>
     say`Für ${dishName(dish)} habe ich keine Karte, also plane ich es nicht: stell einen Timer, wenn es hineingeht, oder schreib eine Karte.`,
   'dish-unknown': ({ dish }) => say`Für ${dishName(dish)} habe ich keine Karte.`,
+  'dish-unnamed': ({ dish }) => say`Dann ohne ${dishName(dish)}; sag, wenn doch.`,
   'dish-dropped': ({ dish }) => say`Ohne ${dishName(dish)}.`,
   'dish-absent': ({ dish }) => say`Ohne ${dishName(dish)}: das stand nicht auf dem Menü.`,
   'units-set': (_, { dinner }) =>

@@ -4,6 +4,8 @@ import type { AnnouncementKind } from '../../kitchen/facts.ts';
 import type { Scene } from '../scene.ts';
 import { capital, list, lower, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { carvingMap } from './carving.ts';
+import { heldUpWords } from './progress.ts';
+import { shortAtKnifeWords } from './short-core.ts';
 import { callWords, cautionWords, fill, findStep, forHands, pullShown, titleOf } from './steps.ts';
 import { servingWords } from './table.ts';
 import { authorityDegrees, clock, degrees, duration, ovenDegrees } from './words.ts';
@@ -81,7 +83,11 @@ export function wordCall(call: CallToWord, scene: Scene): Spoken {
         carvingMap(scene),
       ]);
     case 'carve':
-      return sentences([callWords('carve', scene), cautionWords('carve', scene)]);
+      return sentences([
+        shortAtKnifeWords(scene),
+        callWords('carve', scene),
+        cautionWords('carve', scene),
+      ]);
     case 'serve':
       return sentences([callWords('serve', scene), servingWords(scene)]);
     case 'put-away':
@@ -99,9 +105,7 @@ export function wordCall(call: CallToWord, scene: Scene): Spoken {
         ? say`It should read about ${degrees(call.about.celsius, dinner.units)} now. Take a look.`
         : silent;
     case 'running-late':
-      return call.about?.what === 'late'
-        ? say`Dinner looks like ${clock(call.about.likelyAt, dinner)} now, ${duration(call.about.minutes)} late. Ask for my options if that will not do.`
-        : silent;
+      return call.about?.what === 'late' ? lateWords(call.about, scene) : silent;
     case 'plan-changed':
       return changedWords(call, scene);
     case 'caution':
@@ -109,6 +113,19 @@ export function wordCall(call: CallToWord, scene: Scene): Spoken {
     default:
       return assertNever(call.kind);
   }
+}
+
+/** A table later than it was told, and what it waits for where that is a dish. */
+function lateWords(
+  { likelyAt, minutes }: { likelyAt: number; minutes: number },
+  scene: Scene,
+): Spoken {
+  const heldUp = heldUpWords(scene);
+  const late = say`Dinner looks like ${clock(likelyAt, scene.dinner)} now, ${duration(minutes)} late.`;
+  return sentences([
+    late,
+    heldUp === silent ? say`Ask for my options if that will not do.` : heldUp,
+  ]);
 }
 
 /** What stands elsewhere than it was told, and whether the table does too. */

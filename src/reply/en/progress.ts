@@ -9,6 +9,7 @@ import type { Scene } from '../scene.ts';
 import { capital, forEyes, list, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { afterWords } from './after.ts';
 import { offer } from './options.ts';
+import { shortCoreWords } from './short-core.ts';
 import { coreNow } from './standing.ts';
 import { callWords, dishTitle, doneClause, findStep, pullShown } from './steps.ts';
 import { between, clock, degrees, degreesApart, duration } from './words.ts';
@@ -105,9 +106,12 @@ export function lookWords(scene: Scene): Spoken {
 /** A tented roast waits so long and is none the worse. Common practice, no source. */
 const waitsWellMinutes = 75;
 
+/** No roast asks for a longer rest than this: what it stands beyond, it waits for something. */
+const longestWantedRestMinutes = 45;
+
 /** Where the roast stands about till a dish is ready, it is the dish that makes dinner late. */
-function heldUpWords({ plan, dinner }: Scene): Spoken {
-  if (!plan || plan.restMinutes <= waitsWellMinutes) return silent;
+export function heldUpWords({ plan, dinner }: Scene): Spoken {
+  if (!plan || plan.restMinutes <= longestWantedRestMinutes) return silent;
   const last = plan.steps
     .filter((step) => step.oven && step.state !== 'done' && step.card !== dinner.roast.cut)
     .filter((step) => step.startAt >= plan.pullAt.p50 && findStep(dinner, step.id))
@@ -173,8 +177,11 @@ export function readingWords({ celsius, again }: OutcomeOf<'reading-noted'>, sce
   const offset = dinner.thermometerOffsetKelvin ?? 0;
   if (!plan || scene.stage === 'prep' || scene.stage === 'planning' || scene.stage === 'preheat')
     return capital(say`${degrees(celsius, dinner.units)} to start with, noted.`);
-  if (scene.stage === 'rest' || scene.stage === 'hold')
+  if (scene.stage === 'rest' || scene.stage === 'hold') {
+    const short = shortCoreWords(scene);
+    if (short) return sentences([say`It reads ${degrees(celsius, dinner.units)}.`, short]);
     return say`It reads ${degrees(celsius, dinner.units)}, resting. Carve at ${clock(plan.steps.find((step) => step.id === 'carve')?.startAt ?? now, dinner)}.`;
+  }
   if (again)
     return sentences([say`${degrees(celsius, dinner.units)}, I have it.`, lookWords(scene)]);
   const past = celsius - offset - plan.pullCelsius;

@@ -47,7 +47,7 @@ export function questionWords(question: Question, scene: Scene): Spoken {
         return say`${degrees(reading ?? 0, dinner.units)}, and by my book the roast is not in yet. Is it in, and is that its middle?`;
       return question.text === 'unit'
         ? say`${degrees(reading ?? 0, dinner.units)} would surprise me. Was that in the other scale?`
-        : say`${degrees(reading ?? 0, dinner.units)} in the middle? I expected about ${degrees(Number(question.text), dinner.units)}. Try another spot, clear of bone and fat: is it right?`;
+        : say`${degrees(reading ?? 0, dinner.units)} in the middle? I expected about ${degrees(Number(question.text), dinner.units)}. Try another spot, clear of bone and fat${isPastPull(reading, scene) ? '; if it reads as much, it comes out. Is it right?' : ': is it right?'}`;
     case 'reading-or-oven':
       return say`${degrees(reading ?? 0, dinner.units)} in the roast, or the oven?`;
     case 'serving-past':
@@ -58,6 +58,12 @@ export function questionWords(question: Question, scene: Scene): Spoken {
       return say`Forget this dinner and begin a new one? Yes or no.`;
   }
 }
+
+const isPastPull = (celsius: number | undefined, { plan, stage }: Scene): boolean =>
+  plan !== undefined &&
+  celsius !== undefined &&
+  celsius >= plan.pullCelsius &&
+  (stage === 'sear' || stage === 'low-roast');
 
 /** A question to someone whose microphone closes after it. Whatever ends otherwise needs no answer now. */
 export const answerableLater = (asked: Spoken): Spoken =>

@@ -1,17 +1,31 @@
 /** Which temperature is wanted: of the core, of the oven, of a dish. */
 import { celsiusOf, celsiusOfFahrenheit } from '../../base/units.ts';
+import { serveCelsiusOf } from '../../kitchen/doneness.ts';
 import type { Band } from '../../kitchen/forecast.ts';
-import type { HeardOf } from '../../kitchen/heard.ts';
+import type { Doneness, HeardOf } from '../../kitchen/heard.ts';
 import type { Plan } from '../../kitchen/plan.ts';
 import type { Scene } from '../scene.ts';
-import { type Spoken, say, sentences, silent } from '../spoken.ts';
+import { capital, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { nextTimes } from './day.ts';
 import { coreNow, noPlan, stepAbout } from './standing.ts';
 import { dishTitle, findStep, pullShown } from './steps.ts';
 import { authorityDegrees, clock, degrees, ovenDegrees } from './words.ts';
 
+/** How the middle of the slice looks and eats. Common practice, no source. */
+const looks: Record<Doneness, string> = {
+  rare: 'deep red, cool and soft',
+  'medium-rare': 'red going pink, warm and juicy',
+  medium: 'pink all through, firm',
+  'medium-well': 'a trace of pink, quite firm',
+  'well-done': 'no pink, firm and drier',
+};
+
 export function temperatureAnswer(heard: HeardOf<'ask-temperature'>, scene: Scene): Spoken {
   const { plan, dinner } = scene;
+  if (heard.doneness !== undefined)
+    return capital(
+      say`${heard.doneness.replace('-', ' ')} is ${degrees(serveCelsiusOf(heard.doneness), dinner.units)} in the middle: ${looks[heard.doneness]}.`,
+    );
   if (heard.temperature !== undefined && plan) {
     const celsius = celsiusOf(heard.temperature, heard.unit ?? dinner.units.temperature);
     const gap = plan.pullCelsius - celsius;

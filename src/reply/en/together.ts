@@ -53,10 +53,13 @@ function readingsTogether(readings: readonly OutcomeOf<'reading-noted'>[], scene
 /** Two spots of one roast so far apart: one of them was not the middle. */
 const apartKelvin = 5;
 
-type MenuChange = OutcomeOf<'dish-added' | 'dish-uncarded' | 'dish-dropped'>;
+type MenuChange = OutcomeOf<'dish-added' | 'dish-uncarded' | 'dish-dropped' | 'dish-unnamed'>;
 
 const isMenuChange = (one: Outcome): one is MenuChange =>
-  one.key === 'dish-added' || one.key === 'dish-uncarded' || one.key === 'dish-dropped';
+  one.key === 'dish-added' ||
+  one.key === 'dish-uncarded' ||
+  one.key === 'dish-dropped' ||
+  one.key === 'dish-unnamed';
 
 function doneTogether(done: readonly OutcomeOf<'step-done'>[], scene: Scene): Spoken {
   const steps = done.map((one) => one.step);
@@ -71,6 +74,7 @@ function menuWords(changes: readonly MenuChange[], scene: Scene): Spoken {
       .map((one) => say`${dishTitle(scene.dinner, one.dish)}`);
   const [added, dropped] = [titles('dish-added'), titles('dish-dropped')];
   const uncarded = titles('dish-uncarded');
+  const unnamed = titles('dish-unnamed');
   const menu = menuOf(scene.dinner);
   const butters = menu.filter((card) => card.card === 'butter');
   const first = changes.some(
@@ -79,6 +83,7 @@ function menuWords(changes: readonly MenuChange[], scene: Scene): Spoken {
   return sentences([
     added.length > 0 ? capital(say`${list(added)}, noted.`) : silent,
     dropped.length > 0 ? capital(say`${list(dropped.map((title) => say`no ${title}`))}.`) : silent,
+    unnamed.length > 0 ? say`Without ${list(unnamed)}, then; say if you want any.` : silent,
     uncarded.length > 0 ? uncardedWords(uncarded, scene) : silent,
     scene.firstPlan ? silent : besideWords(scene.dinner),
     changes.length > 1 && !scene.firstPlan ? presumedDishes(scene.dinner) : silent,

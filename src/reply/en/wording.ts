@@ -26,6 +26,7 @@ import {
 import { badWords, questionWords } from './questions.ts';
 import { rescueWords } from './rescue.ts';
 import { hadWords } from './shopping.ts';
+import { shortCoreWords } from './short-core.ts';
 import { awayWords, behindWords, notDoneWords, skippedRest } from './slips.ts';
 import { currentStepOf, nextStepOf } from './standing.ts';
 import { cautionWords, dishTitle, doneClause, findStep, pullShown, titleOf } from './steps.ts';
@@ -121,6 +122,8 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
   'dish-uncarded': ({ dish }, scene) => uncardedWords([say`${dish}`], scene),
   'dish-unknown': ({ dish }) =>
     say`I have no ${(dish.split('.')[0] ?? dish).replaceAll('-', ' ')} on the menu, so I have not noted it.`,
+  'dish-unnamed': ({ dish }, scene) =>
+    say`Without ${dishTitle(scene.dinner, dish)}, then; say if you want any.`,
   'dish-dropped': ({ dish }, scene) => say`No ${dishTitle(scene.dinner, dish)}.`,
   'dish-absent': ({ dish }, scene) =>
     say`No ${dishTitle(scene.dinner, dish)}: it was not on the menu.`,
@@ -210,7 +213,7 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
     return sentences([
       say`Out it is.`,
       presumedWords(presumed, scene),
-      plan && carveAt !== undefined ? restWords(carveAt, scene) : silent,
+      shortCoreWords(scene) ?? (plan && carveAt !== undefined ? restWords(carveAt, scene) : silent),
       scene.options && scene.options.length > 0 ? offer(scene.options, scene) : silent,
     ]);
   },

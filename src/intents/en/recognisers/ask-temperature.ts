@@ -1,7 +1,9 @@
 /** Questions that ask for a temperature or hold one. */
+import type { Doneness } from '../../../kitchen/heard.ts';
 import type { Recogniser } from '../../recogniser.ts';
 import { dishNamed } from '../frames/dinner.ts';
 import { phrases } from '../vocabulary.ts';
+import { donenessOf } from './doneness.ts';
 import { about, degrees } from './subjects.ts';
 
 /** The oven and the sear have temperatures of their own. */
@@ -11,6 +13,13 @@ const of = (line: string): string | undefined =>
     : / oven /.test(` ${line}`) && !/ (out of|from|leave|take) (the )?oven /.test(` ${line}`)
       ? 'oven'
       : undefined;
+
+/** "What's medium rare mean": the word itself is asked about. */
+function wordMeant(line: string): { doneness?: Doneness } {
+  const asked = /^what (is|does|are|do) /.test(line) && !/ (pull|oven|temperature) /.test(line);
+  const doneness = asked ? donenessOf(line) : undefined;
+  return doneness ? { doneness } : {};
+}
 
 export const askTemperature: Recogniser = {
   name: 'ask-temperature',
@@ -22,7 +31,7 @@ export const askTemperature: Recogniser = {
         '(what|where) (do|should|shall|does|would) [i|we|the oven|it|@it] [be] (pull|take|cook|set|roast|aim|read|have|want|turn|need to be|come out|reach|be|get) * (at|to|for|read|reach|be at|it at) $',
         '(what) should (it|@it|the oven|@middle|the thermometer|the probe|the core) (read|be|be at|be reading|say|reach|be on|get to)',
         '^ [so] (what|where) (is|does|do|should|must) (it|@it|@middle|the core|this) (want|need|have|supposed|meant|wanting|got) to (be|read|get to|reach|come to|say|show|be at) ',
-        '(what is|what does|what are) [a|the] (rare|medium rare|medium|well done|medium well|pull temperature|target|temperature|target temperature|core temperature|serving temperature|internal temperature|oven temperature) [in|for|of|now|mean|at|$]',
+        '(what is|what does|what are|what do) [a|the|you mean by] (rare|medium rare|medium|well done|medium well|pull temperature|target|temperature|target temperature|core temperature|serving temperature|internal temperature|oven temperature) [in|for|of|now|mean|at|$]',
         '(is|are|would|does|has) {temperature} [degrees] [in the middle] (too|ok|enough|fine|right|good|low|high|hot|about right|done|where|the right|all right|medium|rare|normal|a bit|on track|alright|bad|what|it|rare|about)',
         '(is|was) (it|that|it at) {temperature} [ok|enough|too|fine|now|$]',
         '(what|how) about {temperature} [degrees|$]',
@@ -35,6 +44,7 @@ export const askTemperature: Recogniser = {
         about: dishNamed(match.line, match) ?? of(match.line),
         ...about(match),
         ...degrees(match),
+        ...wordMeant(match.line),
       }),
     ),
   ],

@@ -45,10 +45,10 @@ export const askTime: Recogniser = {
             ? 'rest'
             : /carve/.test(line)
               ? 'carve'
-              : /(dinner|supper|lunch|eat|table)/.test(line)
+              : /\b(dinner|supper|lunch|eat|table)/.test(line)
                 ? 'dinner'
-                : / (goes?|put (it|@it|the roast|the meat|the beef|the joint)|putting it) in /.test(
-                      ` ${line}`,
+                : / (go|goes|put (it|@it|the roast|the meat|the beef|the joint)|putting it) in /.test(
+                      ` ${line} `,
                     ) && /^(planning|prep|preheat)$/.test(match.context.stage ?? '')
                   ? 'roast-in'
                   : undefined;

@@ -93,7 +93,8 @@ const kept = / (not|me|never|lest i) forget /;
 
 export const skip: Recogniser = {
   name: 'skip',
-  moods: ['statement', 'request', 'intention', 'negative'],
+  // "Can I skip the tying?" asks leave to.
+  moods: ['statement', 'request', 'intention', 'negative', 'question'],
   phrases: [
     // "let's not french it", "I won't bother tying it".
     ...phrases(

@@ -1,6 +1,6 @@
 /** Served core temperatures by word; the word always comes with its number. Common practice. */
 import { celsiusOfFahrenheit, fahrenheitOfCelsius } from '../base/units.ts';
-import { type Doneness, donenessWords } from '../kitchen/heard.ts';
+import { type Doneness, donenessWords } from './heard.ts';
 
 const serveFahrenheit: Record<Doneness, number> = {
   rare: 125,
@@ -19,4 +19,4 @@ export function donenessNear(celsius: number): Doneness | undefined {
   return donenessWords.find((word) => Math.abs(serveFahrenheit[word] - fahrenheit) <= 4);
 }
 
-export { consumerMinimumCelsius } from '../kitchen/circumstances.ts';
+export { consumerMinimumCelsius } from './circumstances.ts';
