@@ -36,6 +36,14 @@ export function clausesOf(
     const shown = looked !== undefined && seen.test(lineOf(told)) ? looked : undefined;
     const minutesAgo = moment.minutesAgo ?? shown?.minutesAgo;
     const happened = moment.at ?? shown?.at;
+    const hour = hourAlone(told, quantities);
+    const before = clauses.at(-1);
+    if (hour && before && mark !== '?' && deed.test(` ${lineOf(before.tokens)}`)) {
+      // "it's out, four o'clock on the dot": when that was.
+      before.at ??= hour;
+      part = [];
+      return;
+    }
     const bare = withoutPoliteness(greeting.test(lineOf(told)) ? told : trimmed(told));
     const said = part;
     part = [];
@@ -296,6 +304,16 @@ function withoutMoment(
       return { tokens: part.slice(0, at - 1), at: quantity };
   }
   return { tokens: [...part] };
+}
+
+/** What has just happened, and so happened at the hour that follows it. */
+const deed =
+  /^(?!.* (dinner|supper|lunch|tea|eat|eating|guests|they|will|not|timer|oven|late|until|till) ).* (it|roast|joint|meat|beef|lamb|pork|potatoes|i|we|that) (is |has |have |just |went |came |got |put |took |pulled )+(it )?(out|in|resting|carved) $/;
+
+/** The hour that a clause is made of, if of nothing else. */
+function hourAlone(part: readonly Token[], quantities: readonly Quantity[]): Quantity | undefined {
+  const mark = /^(?:at |it was |that was )?(<c\d+>) $/.exec(lineOf(part))?.[1];
+  return mark ? quantities[Number(mark.slice(2, -1))] : undefined;
 }
 
 /** A bare number that a clock's face can show. */

@@ -99,7 +99,13 @@ function minutesPast(words: readonly string[], at: number, minute: number): Cloc
   if (hour) return { face: { hour: hour.hour, minute }, next: hour.next };
   // "at half past, 92": what follows is on no clock.
   const other = numberAt(words, at);
-  return ends(words[at]) || (other !== undefined && other.value > 30)
+  // "at half past to put the potatoes in": what is to be done follows.
+  const errand =
+    words[at] === 'to' &&
+    /^(put|get|turn|take|check|baste|start|do|make|pull|bring|move|stir|add|give|carve|serve|go|be|shove|pop|have)$/.test(
+      words[at + 1] ?? '',
+    );
+  return errand || ends(words[at]) || (other !== undefined && other.value > 30)
     ? { face: { hour: undefined, minute }, next: at }
     : undefined;
 }

@@ -124,6 +124,16 @@ function mayBeGuessed(intent: Opinion['intent'], match: Match, mood: Mood): bool
     / (nobody|no one|(i|we) never) (ever )?(said|mentioned|told) /.test(` ${match.line}`)
   )
     return false;
+  if (
+    intent === 'cancel-timer' &&
+    /^(leave|keep|let) .*(running|going|on|run|go) /.test(match.line)
+  )
+    return false;
+  if (
+    /^report-(started|done|out)$/.test(intent) &&
+    /^(remind|tell|shout|nudge|ping|wake) /.test(match.line)
+  )
+    return false;
   // "we need thyme" lacks it.
   if (intent === 'add-dish' && /^(i|we) (still )?need /.test(match.line)) return false;
   if (

@@ -8,7 +8,7 @@ import { coreAsItIs } from './core-as-it-is.ts';
 import { cutInText, forTheDish, whatIsNotDone } from './named-after.ts';
 
 /** "it's on a rack, fan oven", "seven pounds, bone in", "celsius and kilos": one report in parts. */
-const mergedIntents = ['report-setup', 'describe-roast', 'set-units'] as const;
+const mergedIntents = ['report-setup', 'describe-roast', 'set-units', 'cook-away'] as const;
 
 function mergeParts(heard: readonly Placed[]): Placed[] {
   return mergedIntents.reduce<Placed[]>((all, intent) => merged(all, intent), [...heard]);
@@ -364,6 +364,19 @@ function headsOnce(heard: readonly Placed[]): Placed[] {
   return heard.filter((one) => !counted.includes(one) || one === last);
 }
 
+/** "a timer for ten minutes to put the potatoes in": what a call is for has not happened. */
+function callsAreForLater(heard: readonly Placed[]): Placed[] {
+  const called = heard.some(({ meaning }) => /^(set-timer|watch)$/.test(meaning.intent));
+  return heard.filter(
+    (one) =>
+      !called ||
+      !/^report-(started|done|out)$/.test(one.meaning.intent) ||
+      !/ to (put|get|take|turn|baste|check|pull|start|do|stir|drain|flip|move|carve|shove|pop|make|peel) /.test(
+        lineIn(one),
+      ),
+  );
+}
+
 /** "seven of us, not eight, Bridie's cried off": who it is explains the number that was said. */
 function changeOnce(heard: readonly Placed[]): Placed[] {
   const named = heard.find(
@@ -605,6 +618,7 @@ export const refiners: readonly Refiner[] = [
   lastWish,
   headsOnce,
   changeOnce,
+  callsAreForLater,
   withoutEchoes,
   asWished,
   forTheDish,

@@ -217,6 +217,16 @@ export const guestsFrame: Frame = {
       match.context.stage !== 'planning'
     )
       return { intent: 'report-guests', state: 'partly-arrived' };
+    // "I dropped a potato but the rest are in".
+    if (
+      / (rest|others|most|half|some) (of (them|it) )?(are|is) (in|here|out) /.test(
+        ` ${match.line}`,
+      ) &&
+      match.before.some(
+        (one) => ('step' in one && one.step !== undefined) || one.intent === 'report-trouble',
+      )
+    )
+      return undefined;
     if (
       holds(match, arriving) &&
       !holds(
@@ -317,7 +327,13 @@ export const handsFrame: Frame = {
   moods: telling,
   build(match): Meaning | undefined {
     const line = ` ${match.line}`;
-    if (match.marks('tcdwg').length > 0 || holds(match, / (not|you|anyone|need|could|can you|if) /))
+    if (
+      match.marks('tcdwg').length > 0 ||
+      holds(
+        match,
+        / (not|you|anyone|need|could|can you|if|hands (are |is )?(full|dirty|wet|tied|greasy|covered|sticky|messy)) /,
+      )
+    )
       return undefined;
     const shape =
       / (?:my |our )?([a-z]+(?: in law)?) (?:is |will be |will |has |can |wants to |offered to |came to |here to |going to )*(?:help|helps|helping|volunteered|offered|joining me|joined me|my sous chef|stepping in|mucking in|giving me a hand|lending a hand|lend a hand|give me a hand|pitching in|on hand|chopping|peeling|scrubbing|stirring|washing up|carving) /.exec(

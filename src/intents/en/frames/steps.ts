@@ -43,6 +43,11 @@ export const progressFrame: Frame = {
       )
     )
       return undefined;
+    // "remind me to put the potatoes in": they are not.
+    if (
+      /^(remind|tell|shout|nudge|ping|wake|give me a|let me know|call) (me |us )?/.test(match.line)
+    )
+      return undefined;
     const moment = momentOf(match, { lasting: true });
     const dish = dishOf(match);
     const roast = !dish && holds(match, roastWords);

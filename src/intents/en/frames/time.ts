@@ -139,7 +139,9 @@ export const timerFrame: Frame = {
       return undefined;
     const asked = holds(match, callWords) || named || holds(match, / (count|time|put me) /);
     if (!asked) return undefined;
-    const face = match.marks('c')[0];
+    const face =
+      match.marks('c')[0] ??
+      / (?:alarm|reminder) (?:for|at) (<n\d+>) $/.exec(` ${match.line}`)?.[1];
     const until = face ? faceOf(match.quantityOfMark(face)) : undefined;
     const wait =
       minutes ??
@@ -197,15 +199,17 @@ export const awayFrame: Frame = {
       return undefined;
     const minutes = minutesIn(match);
     if (minutes !== undefined) return { intent: 'cook-away', minutes };
-    const bare = /(?:for|back in|in) (<n\d+>) $/.exec(match.line)?.[1];
+    const bare = / back for <n/.test(` ${match.line}`)
+      ? undefined
+      : /(?:for|back in|in) (<n\d+>) $/.exec(match.line)?.[1];
     const count = bare ? match.quantityOfMark(bare) : undefined;
     if (count?.kind === 'number' && count.value <= 120)
       return { intent: 'cook-away', minutes: count.value };
     const mark =
       match.marks('c')[0] ??
-      (holds(match, / (till|at|by) <n\d+> /) ? match.marks('n')[0] : undefined);
+      (holds(match, / (till|at|by|back for) <n\d+> /) ? match.marks('n')[0] : undefined);
     const face = mark ? faceOf(match.quantityOfMark(mark)) : undefined;
-    return face && holds(match, / (till|back at|back by|back around|return) /)
+    return face && holds(match, / (till|back at|back by|back around|back for|return) /)
       ? {
           intent: 'cook-away',
           minutes: minutesUntil(comingTime(face, match.context), match.context),

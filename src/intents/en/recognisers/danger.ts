@@ -53,6 +53,7 @@ const dangers: readonly Danger[] = [
       / (my|me|his|him|her|own|the) (whole |right |left |bare |wee |poor )?(hand|hands|finger|fingers|thumb|palm|wrist|arm|arms|forearm|foot|feet|leg|legs|face|eye|eyes|neck|chest|skin|knee|lap) /,
       / (hot|boiling|scalding|steam|fat|oil|grease|ow|ouch|hurts|burning) /,
     ],
+    not: / (pan|tin|tray|jug|pot|bowl|ladle|spoon) (full )?of (hot |boiling )?(fat|oil|water|gravy|stock|butter|jus|dripping) in (my|his|her|one) (own )?(hands?|arms?|lap) /,
   },
   {
     kind: 'burn',

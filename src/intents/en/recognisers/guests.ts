@@ -233,6 +233,7 @@ export const guests: Recogniser = {
       [
         '^ [and|it is|that is|tonight|this evening|today] for {n:number} [people|of us|guests] [tonight|this evening|today] $',
         '^ for {n:number}',
+        '^ {n:number} for $',
       ],
       (match) => {
         const count = match.count('n');

@@ -1,6 +1,6 @@
 /** "Spuds went in at twenty past, the parsnips just now": what happened is said once, of one after the other. */
 import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
-import { dishIn, meansRoast } from '../steps.ts';
+import { dishIn, meansRoast, stepIn } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
 import { outOf, startedIn } from './events.ts';
 
@@ -23,7 +23,9 @@ function likewiseOf(match: Match): Meaning[] | undefined {
   const timed = (meanings: Meaning[] | undefined): Meaning[] | undefined =>
     time === undefined ? meanings : meanings?.map((one) => ({ ...one, time }) as Meaning);
   if (last.intent === 'report-started' && entering.test(last.step)) return timed(startedIn(match));
-  return last.intent === 'report-out' ? timed(outOf(match)) : undefined;
+  if (last.intent === 'report-out') return timed(outOf(match));
+  const step = last.intent === 'report-done' ? stepIn(words, match.context) : undefined;
+  return step === undefined ? undefined : [{ intent: 'report-done', step }];
 }
 
 export const likewise: Recogniser = {

@@ -113,6 +113,8 @@ const addDish = (match: Match): Meaning[] | undefined => {
     return undefined;
   // "Have some more potatoes" is said at the table.
   if (/^have (some |another |a few )?(more|seconds) /.test(match.line)) return undefined;
+  // "do the butter next" is the order of work.
+  if (/^do .* (next|first|now|then) $/.test(match.line)) return undefined;
   // "I've the cabbage on" has begun it.
   if (/ (on|in) $/.test(` ${match.line}`)) return undefined;
   // Beside something already heard in its clause a dish is only what that was about.

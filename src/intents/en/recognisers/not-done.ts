@@ -35,6 +35,12 @@ export const notDone: Recogniser = {
       ],
       { intent: 'report-not-done', step: 'oven-down' },
     ),
+    // "frenched it and trussed it but not salted it".
+    ...phrases('^ not {verb:word} (it|them|that) [yet] $', (match) => {
+      const step = roastStep(match.words('verb'));
+      const told = match.before.some((one) => one.intent === 'report-done');
+      return step && told ? { intent: 'report-not-done', step } : undefined;
+    }),
     ...phrases(
       [
         '(i|we) (have|did|had) not [yet|even] (put|got|stuck|slid|popped|taken|gotten) {who:thing} (in|out|on) [yet|$] ',

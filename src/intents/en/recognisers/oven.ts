@@ -13,12 +13,12 @@ export const ovenTalk: Recogniser = {
         '[@oven|it|mine] [always|tends to] (runs|run|is running|running) [about|a bit] {n:any} [degrees] (hot|hotter|over|high|too hot|warm|above|cold|cool|cooler|under|low|slow|below)',
         '[@oven] (is|it is) (off by|out by) [plus] {n:any} [degrees]',
         '@oven is [off by|out by|about] {n:any} [degrees] (hot|hotter|over|too hot|cold|cool|cooler|under|too cold|hotter than it says|above|below|out|high|low)',
-        '[@oven] (runs|run|running) (hot|cold|cool|high|low|over|under) by [about] {n:any}',
+        '[@oven|mine|she|it] [always|tends to] (runs|run|running) [a bit|a little|a touch] (hot|cold|cool|high|low|over|under) [,] [by|about|maybe|say|,] {n:any}',
         '[@oven|it] (reads|is out by|is off by|out by|off by) {n:any} [degrees] [,] (low|high|hot|cold|over|under)',
       ],
       (match) => {
         const bias = match.number('n');
-        return Number.isFinite(bias)
+        return Number.isFinite(bias) && bias < 100
           ? {
               intent: 'report-oven',
               bias: /(cold|cool|under|low|slow|below)/.test(match.line) ? -bias : bias,

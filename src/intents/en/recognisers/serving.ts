@@ -95,7 +95,7 @@ export const serving: Recogniser = {
     ),
     ...phrases(
       [
-        '[@dinner|we|serve|have it ready|ready|eat|eating|serving|want it|table|on the table|sit down|sitting down|dinner is|dinner will be|we are eating|we will eat|we want to eat|to eat|move dinner|push dinner|make dinner|move it|push it|push dinner back|move dinner back|bring it forward|bring dinner forward|push it back|delay dinner|make it|let us eat|aim|aiming|aiming to eat|planning to eat|plan to eat|everything ready|food on the table|plates on the table|sit down to eat|delay it|let us say|change dinner|change it|change the time|have dinner|have lunch|have supper|want to eat|want to serve|dinner now|make that] [on|for|is|will be|now|ready|back|it|us] [{date}] (at|for|by|to|till|around|before|is|time is) [{when:date} at] {clock} [[on|for|,] {day:date}]',
+        '[@dinner|we|serve|have it ready|ready|eat|eating|serving|want it|table|on the table|sit down|sitting down|dinner is|dinner will be|we are eating|we will eat|we want to eat|to eat|move dinner|push dinner|make dinner|move it|push it|push dinner back|move dinner back|bring it forward|bring dinner forward|push it back|delay dinner|make it|let us eat|aim|aiming|aiming to eat|planning to eat|plan to eat|everything ready|food on the table|plates on the table|sit down to eat|delay it|let us say|change dinner|change it|change the time|have dinner|have lunch|have supper|want to eat|want to serve|dinner now|make that] [on|for|is|will be|now|ready|back|it] [{date}] (at|for|by|to|till|around|before|is|time is) [{when:date} at] {clock} [[on|for|,] {day:date}]',
       ],
       timeMeaning,
     ),
@@ -110,6 +110,7 @@ export const serving: Recogniser = {
         '(at|by|for) {clock:face} [{day:date}]',
         '{date} (at|by|around) {clock} [for dinner|$]',
         '(@dinner|eating|serving) {clock:number} [{date}] $',
+        '^ [so] (we|we will|we are) (start|starting) [eating] (at|by) {clock} $',
       ],
       timeMeaning,
     ),
@@ -193,7 +194,7 @@ function timeMeaning(match: Match): Meaning | undefined {
       !/^(sear|low-roast|rest|hold|carve|served)$/.test(match.context.stage ?? '');
     if (
       !placed &&
-      !/(@|dinner|supper|lunch|tea|eat|serv|table|sit|ready|meal|food|aim|time|say|want it|make it|call it|let us do|have to be|move|push)/.test(
+      !/(@|dinner|supper|lunch|tea|eat|serv|start|table|sit|ready|meal|food|aim|time|say|want it|make it|call it|let us do|have to be|move|push)/.test(
         before,
       ) &&
       match.context.expecting !== 'serving-time' &&
@@ -217,6 +218,15 @@ function timeMeaning(match: Match): Meaning | undefined {
       line.slice(0, line.indexOf(said)),
     )
   )
+    return undefined;
+  // "nipping out, back at half past": when the cook is back.
+  if (
+    /^ (i am |i will be |home |be |and )*back (at|by|around|for|before) /.test(line) &&
+    !mealWords.test(line)
+  )
+    return undefined;
+  // "we start at four fifty": the oven's number as well as an hour.
+  if (/ (start|starting) (eating )?(at|by) <n/.test(line) && match.number('clock') > 12)
     return undefined;
   if (/ (in the (middle|core|centre|center)|internal|degrees|timer|alarm|remind) /.test(line))
     return undefined;

@@ -1,4 +1,5 @@
 /** Timers, set and cancelled. */
+import { comingTime, minutesUntil } from '../../moment.ts';
 import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
 import { timedLabel } from '../frames/time.ts';
 import { phrases } from '../vocabulary.ts';
@@ -56,13 +57,36 @@ export const timers: Recogniser = {
       ],
       timer,
     ),
+    // "tell me at six to get the puddings in": till then, and nothing is in yet.
+    ...phrases(
+      [
+        '(remind me|tell me|nudge me|wake me|ping me|let me know|shout|give me a @alarm|call me) (at|by|around) {c:clock} (to|about|for|that) {l:rest}',
+        '(remind me|tell me|nudge me) (to|about) {l:rest} (at|by) {c:clock} $',
+      ],
+      (match) => {
+        const face = match.face('c');
+        if (
+          face === undefined ||
+          (match.quantity('c')?.kind === 'number' && match.number('c') > 12)
+        )
+          return undefined;
+        const minutes = minutesUntil(comingTime(face, match.context), match.context);
+        return { intent: 'set-timer', minutes, ...timedLabel(match, /(?!)/) };
+      },
+    ),
+    ...phrases(
+      '(do not let me forget|do not forget|do not let me leave) [about] [the|my|to] {l3:thing} in {minutes:duration}',
+      timer,
+    ),
     // "... and another one for twelve", "... and twenty for the rolls": one more of what was said before.
     ...phrases(
       [
         '^ [a|another|one|the] [one|second|second one|other|other one|timer] (for|of|at) {minutes} [for [the] {l3:thing}] $',
         '^ {minutes} (for|on) (the|those|these|my) {l3:thing} $',
+        '^ (set|start|make|do) (another|a new|a fresh) [one|timer] (for|of) {minutes} [for [the] {l3:thing}] $',
       ],
-      (match) => (match.before.at(-1)?.intent === 'set-timer' ? timer(match) : undefined),
+      (match) =>
+        /^(set|cancel)-timer$/.test(match.before.at(-1)?.intent ?? '') ? timer(match) : undefined,
     ),
   ],
 };

@@ -24,7 +24,7 @@ export const trouble: Recogniser = {
         '(everything|all|the lights|the house|kitchen|it all) (went|has gone|gone|is) [all] (dark|black|dead)',
         '(no|not any|there is no) (current|mains) ',
         '(lost|no) (electric|juice)',
-        '(power cut|blackout|power outage|fuse has blown|fuse blew|blown a fuse|tripped the breaker|breaker tripped|breaker has tripped|trip switch|no power|no electricity|we have lost power|lost power|lost the power)',
+        '(power cut|power failure|blackout|power outage|fuse has blown|fuse blew|blown a fuse|tripped the breaker|breaker tripped|breaker has tripped|trip switch|no power|no electricity|we have lost power|lost power|lost the power)',
       ],
       (match) => {
         // The lamp of the oven is not the house's.

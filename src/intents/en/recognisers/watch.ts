@@ -7,6 +7,9 @@ const watched = (match: Match): Meaning | undefined => {
   // "when did I say four hundred" wishes for nothing.
   if (/ did (i|you|he|she|they|we) (just )?(say|tell|call|shout) /.test(` ${match.line}`))
     return undefined;
+  // "set an alarm for six" is an hour.
+  if (match.quantity('temperature')?.kind === 'number' && reading.temperature <= 24)
+    return undefined;
   return Number.isFinite(reading.temperature) ? { intent: 'watch', ...reading } : undefined;
 };
 
