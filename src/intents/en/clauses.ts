@@ -93,6 +93,14 @@ export function clausesOf(
   function clausesIn(tokens: readonly Token[]): Clause[] {
     for (let at = 0; at < tokens.length; at++) {
       const token = tokens[at]!;
+      // "so take it out, or?" asks.
+      if (token.word === 'or' && tokens[at + 1]?.word === '?') {
+        close('?');
+        const last = clauses.at(-1);
+        if (last) last.mood = questionOr(last.mood);
+        at += 1;
+        continue;
+      }
       // "fine for her or not" asks.
       if (
         token.word === 'or' &&
@@ -164,7 +172,7 @@ export function clausesOf(
 }
 
 /** After a clause these ask whether it is so. */
-const tag = /^(?:yes|no|right|or|correct|true|is it not|is that right|or what|or not)? $/;
+const tag = /^(?:yes|no|right|or|correct|true|is it not|or what|or not)? $/;
 /** A look at the core, and no more. */
 const looking =
   /^(?:i |we )?(?:have )?(?:read|measured|checked|looked|tested|probed|took|had|stuck)(?: (?:it|on|at|the|a|my|temperature|reading|roast|meat|joint|look|probe|thermometer|in))* $/;
@@ -528,6 +536,11 @@ function beginsAnew(
     .join(' ');
   return (
     /^the \w+ (is|are|went|has)$/.test(three) ||
+    // "medium rare please my wife likes it pink".
+    (/^(my|our) \w+ (is|has|likes|wants|needs|can|will|does|eats|hates)$/.test(three) &&
+      /^(rare|medium|well|done|<[a-z]\d+>|here|out|in|on|late|coming|tonight|please|too|it|them)$/.test(
+        before,
+      )) ||
     // With its object named, it is no "potatoes I put in".
     /^i (did|put|turned|took|started|made|got|pulled|forgot|checked|left|set) (it|them|her|him)$/.test(
       three,
@@ -548,7 +561,7 @@ const question =
   /^(what (is|are|do|does|did|should|shall|can|will|else|time|happens|now|next|temperature)|how (long|much|many|do|does|is|are|should|far|hot)|when (do|does|is|are|should|will|can|shall|am)|which (one|way|is|do|of)|where (is|are|do|does|should|did)|why (is|are|do|does|did)) $/;
 /** After these a question word goes on. */
 const leadsOn =
-  /^(so|neither|nor|only|not|never|than|as|what|how|when|where|why|which|who|and|or|but|if|whether|that|the|a|i|we|they|you|he|she|tell|me|us|know|knows|knowing|see|ask|asks|asking|asked|wonder|wondering|sure|idea|clue|say|says|said|of|about|for|at|on|by|from|in|to|with|till|after|before|forget|forgot|forgotten|remember|explain|explains|understand|decide|depends|depending|matter|guess|check|care|is|was|are|exactly|remind|figure|out|find|tells|told|no|any|see|like|it|leave|leaving|use|using|heat|eat|put|do|does)$/;
+  /^(so|neither|nor|only|not|never|than|as|what|how|when|where|why|which|who|and|or|but|if|whether|that|the|a|i|we|they|you|he|she|tell|me|us|know|knows|knowing|see|ask|asks|asking|asked|wonder|wondering|sure|idea|clue|say|says|said|of|about|for|at|on|by|from|in|to|with|till|after|before|forget|forgot|forgotten|remember|explain|explains|understand|decide|depends|depending|matter|guess|check|care|is|was|are|exactly|remind|figure|out|find|tells|told|no|any|see|like|it|need|needs|leave|leaving|use|using|heat|eat|put|do|does)$/;
 
 /** "keeping warm on the back burner beans aren't started": a dish and its verb. */
 function dishAnew(

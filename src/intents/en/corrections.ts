@@ -21,11 +21,13 @@ export function corrected(tokens: readonly Token[], quantities: Quantity[]): Tok
     // "I didn't mean seven" says itself what is taken back.
     if (
       /(^| )(and|but|so|with|then|which|altogether) /.test(match[3] ?? '') ||
-      / (not|not (mean|say)|not mean to say|not want to say) $/.test(
+      / (not|not (mean|say)|not mean to|not mean to say|not want to say) $/.test(
         ` ${line.slice(0, match.index)}`,
       )
     )
       return out;
+    // "it was 90 something, well, it's 106 now" goes on.
+    if (match[3] !== '' && /^,? ?well /.test(match[4]!)) return out;
     const first = quantities[Number(match[2])]!;
     const secondIndex = Number(match[6]);
     quantities[secondIndex] = alike(first, quantities[secondIndex]!);

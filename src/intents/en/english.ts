@@ -85,6 +85,7 @@ import { refiners } from './refiners.ts';
 import { repaired } from './repair.ts';
 import { spokenIs } from './spoken-is.ts';
 import { withoutTypos } from './typos.ts';
+import { inOrder } from './word-order.ts';
 
 const across: readonly Recogniser[] = [
   // First of all, whatever else was said.
@@ -180,7 +181,7 @@ export const englishKinds = kindOfWordWith(phraseWords);
 export const english: Language = {
   prepare(tokens, context) {
     const spelt = withoutTypos(tokens, (word) => phraseWords.has(word));
-    const words = withoutAbout(homophones(spokenIs(repaired(spelt), context), context));
+    const words = withoutAbout(inOrder(homophones(spokenIs(repaired(spelt), context), context)));
     const { tokens: marked, quantities } = quantified(words, (plain) => datesIn(plain, context));
     return { tokens: corrected(withoutAside(marked), quantities), quantities };
   },

@@ -94,6 +94,37 @@ const rules: Record<string, readonly Rule[]> = {
   flower: [{ before: /\b(plain|some|of|much|the|use) $/, instead: 'flour' }],
   sea: [{ before: /\bdegrees $/, instead: 'c' }],
   see: [{ before: /\bdegrees $/, instead: 'c' }],
+  guess: [
+    {
+      before: /\b(the|our|my|all) $/,
+      after: /^(is|are|have|has|will|were|just|arrived) /,
+      instead: 'guests',
+    },
+  ],
+  guest: [{ before: /\b(the|our|my|all the) $/, after: /^(are|have|were) /, instead: 'guests' }],
+  our: [{ before: /\b(half an|an|half|one|quarter of an) $/, instead: 'hour' }],
+  ours: [{ before: new RegExp(`\\b${hour} (and a half )?$`), instead: 'hours' }],
+  hole: [
+    {
+      before: /\b(the|a|my) $/,
+      after:
+        /^(roast|joint|tray|gratin|thing|grattan|lot|kitchen|plan|pan|tin|dinner|table|batch|bowl|pot|family|gang|rib|piece) /,
+      instead: 'whole',
+    },
+  ],
+  grattan: [{ instead: 'gratin' }],
+  gratten: [{ instead: 'gratin' }],
+  rapped: [{ after: /^(in|up|it|them|the) /, instead: 'wrapped' }],
+  tide: [{ before: /\b(been|bones|is|are|all) $/, after: /^(back|up|on) /, instead: 'tied' }],
+  hay: [{ before: /^$/, instead: 'hey' }],
+  finish: [
+    {
+      before:
+        /^(the |all )?(sear|searing|rest|resting|roast|potatoes|beans|carving|puddings|gravy|carrots) $/,
+      after: /^[.,!] /,
+      instead: 'finished',
+    },
+  ],
   grade: [{ after: /^(celsius|fahrenheit|c|f) /, instead: 'degrees' }],
   juice: [
     { before: /\b(wine|pan) $/, instead: 'jus' },
@@ -111,6 +142,11 @@ const rules: Record<string, readonly Rule[]> = {
   ],
   degrease: [{ instead: 'degrees' }],
   time: [
+    {
+      before: /\bhow much $/,
+      after: /^(do|should|does|will|can) (i|we|it|you) (put|add|use|need in|go|stir|chop|sprinkle)/,
+      instead: 'thyme',
+    },
     {
       before: /\b(dried|fresh|chopped|ground|lemon|rosemary and|sprigs? of|leaves of) $/,
       instead: 'thyme',
@@ -202,6 +238,9 @@ const rules: Record<string, readonly Rule[]> = {
     // "in since for thirty".
     { before: /\b(since|till|by|past) $/, after: tensAfter, instead: 'four' },
   ],
+  four: [
+    { before: /\b(it|pull it|go|going|out) $/, after: /^(medium|rare|well) /, instead: 'for' },
+  ],
   fore: [{ after: measured, instead: 'four' }],
   forth: [{ before: new RegExp(`\\b${tens} $`), instead: 'four' }],
   ate: [
@@ -211,6 +250,11 @@ const rules: Record<string, readonly Rule[]> = {
       instead: 'eight',
     },
     { before: /(^|[,.] |\b(for|there are|we are|of) )$/, after: heads, instead: 'eight' },
+    {
+      before: /\b(be|are|for|makes|of) $/,
+      after: /^(for (dinner|lunch|supper|tea)|coming|at the table|tonight|altogether|now|in all) /,
+      instead: 'eight',
+    },
   ],
   won: [
     {
@@ -307,6 +351,17 @@ const pairs: Record<string, string> = {
   'every body': 'everybody',
   'horse radish': 'horseradish',
   'rose mary': 'rosemary',
+  'york shirts': 'yorkshire puddings',
+  'york shires': 'yorkshire puddings',
+  'yorkshire puds': 'yorkshire puddings',
+  'gray vee': 'gravy',
+  'grey vee': 'gravy',
+  'corn starch': 'cornflour',
+  'par boiled': 'parboiled',
+  'part boiled': 'parboiled',
+  'left overs': 'leftovers',
+  'tide back': 'tied back',
+  'too date': 'to date',
   'four tea': 'forty',
   'six tea': 'sixty',
   'seven tea': 'seventy',

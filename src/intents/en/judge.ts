@@ -106,7 +106,17 @@ const inverted =
 
 /** "Wasn't it 110", and what hangs on it: "what does it mean if the tip says 120 and the side 95". */
 const asksOutright = ({ line, whole }: Match): boolean =>
-  inverted.test(line) || (inverted.test(whole) && / if /.test(whole));
+  inverted.test(line) || (inverted.test(whole) && / if /.test(whole)) || goesOnAsking(line, whole);
+
+/** "When must I put the carrots and parsnips in?": the end of a question. */
+const goesOnAsking = (line: string, whole: string): boolean =>
+  whole
+    .split(/(?<= )[.!?] /)
+    .some(
+      (sentence) =>
+        / (?:and|or) $/.test(` ${sentence.slice(0, Math.max(0, sentence.indexOf(line)))}`) &&
+        inverted.test(sentence.replace(/^(?:ok|right|so|now|well) ,? ?/, '')),
+    );
 
 /** Whether what a clause is like may be taken for what it tells. */
 function mayBeGuessed(intent: Opinion['intent'], match: Match, mood: Mood): boolean {
@@ -154,9 +164,13 @@ export function overruled(
   if (!first) return undefined;
   const likelihood = (intent: string): number =>
     opinions.find((one) => one.intent === intent)?.likelihood ?? 0;
+  // "and another one for twelve": more of what was said before is no colour.
+  const before = match.before.at(-1)?.intent;
+  const goesOn = found.every((one) => !one.framed && one.meaning.intent === before);
   if (
     clauses > 1 &&
     found.length > 0 &&
+    !goesOn &&
     likelihood('unrelated') >= sureness.colour &&
     found.every(
       (one) =>
@@ -169,6 +183,13 @@ export function overruled(
   if (/^(unrelated|unclear)$/.test(first.intent)) return undefined;
   if (deed.test(first.intent) && moodOf(match.line) === 'question') return undefined;
   if (!mayBeGuessed(first.intent, match, mood)) return undefined;
+  // "it goes out at 55, yes?" reads nothing; "104 in the middle?" may.
+  if (
+    first.intent === 'report-reading' &&
+    mood === 'question' &&
+    / (goes|comes|out|pull|take|should|must|supposed) /.test(` ${match.line}`)
+  )
+    return undefined;
   if (found.length === 0)
     return first.likelihood >= (clauses > 1 ? sureness.beside : sureness.alone)
       ? filled(first.intent, match)

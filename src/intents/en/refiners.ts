@@ -8,7 +8,13 @@ import { coreAsItIs } from './core-as-it-is.ts';
 import { cutInText, forTheDish, whatIsNotDone } from './named-after.ts';
 
 /** "it's on a rack, fan oven", "seven pounds, bone in", "celsius and kilos": one report in parts. */
-const mergedIntents = ['report-setup', 'describe-roast', 'set-units', 'cook-away'] as const;
+const mergedIntents = [
+  'report-setup',
+  'describe-roast',
+  'set-units',
+  'cook-away',
+  'running-behind',
+] as const;
 
 function mergeParts(heard: readonly Placed[]): Placed[] {
   return mergedIntents.reduce<Placed[]>((all, intent) => merged(all, intent), [...heard]);
@@ -53,6 +59,54 @@ function mergeOven(heard: readonly Placed[]): Placed[] {
         meaning: { ...rest, ...one.meaning },
         tokens: [...last.tokens, ...one.tokens],
       };
+    } else out.push(one);
+  }
+  return out;
+}
+
+const replaced =
+  /^(report-oven|set-timer|set-guests|set-serving-time|set-doneness|add-dish|shift-serving|describe-roast)$/;
+
+/** "mashed, no, strike that, roast potatoes", "on gas four, hang on, no, it's electric, 160": the first goes. */
+function takenBack(heard: readonly Placed[]): Placed[] {
+  const out: Placed[] = [];
+  for (const one of heard) {
+    const { intent } = one.meaning;
+    if (!replaced.test(intent)) {
+      out.push(one);
+      continue;
+    }
+    const last = out.findLastIndex((other) => !/^(undo|deny|pause)$/.test(other.meaning.intent));
+    const denied =
+      out.length - 1 > last ||
+      /^(no (it|make|we|call|let|say)|wait|sorry|actually|rather) /.test(
+        lineOf(one.clause?.tokens ?? []),
+      );
+    if (
+      last >= 0 &&
+      denied &&
+      out[last]!.meaning.intent === intent &&
+      out[last]!.clause !== one.clause
+    )
+      out.splice(last);
+    out.push(one);
+  }
+  return out;
+}
+
+/** "I ain't frenching nothing, just skip it": what is left out is what was not done. */
+function skipsWhatIsNotDone(heard: readonly Placed[]): Placed[] {
+  const out: Placed[] = [];
+  for (const one of heard) {
+    const last = out.at(-1)?.meaning;
+    if (
+      one.meaning.intent === 'skip-step' &&
+      last?.intent === 'report-not-done' &&
+      (one.meaning.step === undefined || one.meaning.step === last.step)
+    ) {
+      out.pop();
+      const step = one.meaning.step ?? last.step;
+      out.push({ ...one, meaning: { intent: 'skip-step', ...(step ? { step } : {}) } });
     } else out.push(one);
   }
   return out;
@@ -341,7 +395,10 @@ function withoutEchoes(heard: readonly Placed[], context: ReadContext): Placed[]
 /** How done it shall be was asked: "somewhere around 135 in the middle" is no reading. */
 function asWished(heard: readonly Placed[], { expecting }: ReadContext): Placed[] {
   if (expecting !== 'doneness') return [...heard];
-  return heard.map((one) =>
+  // "nice and pink, more to the side of bloody": how it is wished, and no dishes.
+  const wished = heard.some(({ meaning }) => meaning.intent === 'set-doneness');
+  const told = wished ? heard.filter(({ meaning }) => meaning.intent !== 'add-dish') : heard;
+  return told.map((one) =>
     one.meaning.intent === 'report-reading'
       ? {
           ...one,
@@ -602,6 +659,8 @@ function pausedFirst(heard: readonly Placed[], context: ReadContext): Placed[] {
 }
 
 export const refiners: readonly Refiner[] = [
+  takenBack,
+  skipsWhatIsNotDone,
   mergeParts,
   mergeOven,
   behindBy,

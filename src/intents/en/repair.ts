@@ -181,6 +181,15 @@ function withoutStutter(tokens: readonly Token[]): Token[] {
       const gap = out[at + length]?.word === ',' ? 1 : 0;
       if (length === 1 && gap === 1 && !/^(the|a|it|i|we|they|and|at|is)$/.test(out[at]!.word))
         continue;
+      // "I forgot about it, it's been in an hour": an object, and a new clause.
+      if (
+        length === 1 &&
+        gap === 1 &&
+        out[at]!.word === 'it' &&
+        at > 0 &&
+        !/^(and|so|but|ok|now|well|right|if|when|[,.?!])$/.test(out[at - 1]!.word)
+      )
+        continue;
       let same = true;
       for (let offset = 0; offset < length; offset++) {
         const word = out[at + offset]!.word;

@@ -5,6 +5,7 @@
 import type { ReadContext } from '../../kitchen/heard.ts';
 import { nameExactlyIn, nameIn, stemsOf } from '../names.ts';
 import { choreIn } from './chores.ts';
+import { uncardedDishIn } from './uncarded-dishes.ts';
 
 const roastVerbs: readonly [RegExp, string][] = [
   [/^(french|frenched|frenching|frenched|cleaned the bones|clean the bones|bones)$/, 'french'],
@@ -37,7 +38,10 @@ const unnamed =
 export function dishIn(words: string, context: ReadContext): string | undefined {
   if (words.trim() === '' || meansRoast(words)) return undefined;
   if (unnamed.test(words.trim())) return undefined;
-  return nameIn(context.lexicon.dishes, words, context.dishes);
+  // "mint sauce" has no card, and is no misspelt wine sauce.
+  return uncardedDishIn(words, context) === undefined
+    ? nameIn(context.lexicon.dishes, words, context.dishes)
+    : nameExactlyIn(context.lexicon.dishes, words, context.dishes);
 }
 
 /** The same without misspellings. */
@@ -63,6 +67,7 @@ export const roastStep = (verb: string): string | undefined =>
 export const stemOfVerb = (verb: string): string =>
   verb
     .trim()
+    .replace(/^par(?=boil)/, '')
     .replace(/(pp|mm|nn|tt|rr|bb)(ed|ing)$/, (double) => double[0]!)
     .replace(/(ed|ing)$/, '')
     .replace(/e$/, '');

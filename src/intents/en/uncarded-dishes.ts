@@ -15,6 +15,7 @@ const names = [
   'peppercorn sauce',
   'hollandaise',
   'bearnaise',
+  'mint sauce',
   'parsley sauce',
   'white sauce',
   'cheese sauce',

@@ -24,6 +24,8 @@ export const answerFrame: Frame = {
       )
     )
       return undefined;
+    // "what's the number for medium" answers nothing.
+    if (/^(what|how (do|does|long|hot)|when|why|which|where) /.test(match.line)) return undefined;
     switch (match.context.expecting) {
       case 'reading':
         return readingAnswer(match);

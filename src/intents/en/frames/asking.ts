@@ -42,6 +42,48 @@ export const questionFrame: Frame = {
   build(match): Meaning | undefined {
     const short = match.line.split(' ').length <= 13;
     if (!short) return undefined;
+    // "she's pregnant. Is medium rare okay for her": what is asked is whether it is safe.
+    if (
+      match.before.some((one) => one.intent === 'note-guest' && one.need === 'vulnerable') &&
+      holds(match, / (pink|rare|medium|bloody|safe|raw) /) &&
+      holds(match, / (ok|all right|fine|good|safe|bad|eat|have|she|he|her|him|they|them) /)
+    )
+      return { intent: 'ask-safety', about: spoken(match) };
+    if (
+      holds(match, / still (good|ok|fine|all right) /) &&
+      holds(match, / (they|it|leftovers|slices|meat|roast|beef) /) &&
+      /^(served|put-away)$/.test(match.context.stage ?? '')
+    )
+      return { intent: 'ask-safety', about: spoken(match) };
+    if (/^is there (any|a) (point|reason|sense|use|benefit) (in|to|of) /.test(match.line)) {
+      const topic = topicOf(match);
+      return { intent: 'ask-why', ...(topic ? { topic } : {}) };
+    }
+    if (
+      /^(what|which) (steps?|herbs|spices|seasonings?) (has|have|does|do|go|goes|are|is) /.test(
+        match.line,
+      )
+    ) {
+      const topic = dishNamed(match.line, match) ?? topicOf(match);
+      return { intent: 'ask-how', ...(topic ? { topic } : {}) };
+    }
+    if (/^(do|does) (the|my|our) .*need /.test(match.line) && match.marks('dnc').length === 0) {
+      const topic = dishNamed(match.line, match);
+      if (topic && !holds(match, / (longer|more|time|turning|to come|out|now|yet) /))
+        return { intent: 'ask-how', topic };
+    }
+    if (
+      /^(should|shall|do) (i|we) (crank|turn|bump|push|whack|raise|lower|drop|knock) (it|the oven|the heat|the temperature) (up|down|now|$)|^(should|shall) (i|we) crank it $/.test(
+        match.line,
+      )
+    )
+      return { intent: 'ask-options' };
+    if (
+      /^(can|could|should) (i|we) (tent|cover|wrap|line|tie) (it|them|the \w+) (with|in|using) /.test(
+        match.line,
+      )
+    )
+      return { intent: 'ask-substitute' };
     const safety =
       / (safe|unsafe|safely|dangerous|risk|risky|sick|ill|poisoning|pregnant|toddler|toddlers|baby|bacteria|salmonella|leftovers|overnight|room temperature|on the counter|reheat|refreeze|spoil|off) /;
     if (
@@ -81,7 +123,7 @@ export const questionFrame: Frame = {
       values &&
       holds(
         match,
-        / (too|ok|fine|enough|right|low|high|hot|cold|much|medium|rare|by now|normal|good|bad|done|happens|if|be|mean|need|hit|reach|pull|oven|all right|over|under|safe|should|about|at) /,
+        / (too|ok|fine|enough|right|low|high|hot|cold|much|early|late|soon|gun|pulling|medium|rare|by now|normal|good|bad|done|happens|if|be|mean|need|hit|reach|pull|oven|all right|over|under|safe|should|about|at) /,
       ) &&
       match.marks('dc').length === 0
     )

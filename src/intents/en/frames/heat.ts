@@ -190,7 +190,7 @@ const pronoun =
   /^(it|she|he|we|i|still|now|this|that|inside|all|only|says|shows|reads|getting|and|at|up|first|second|left|right|one|the|my|our) /;
 /** What a number is of when it is not of the core. */
 const otherMatters =
-  / (people|guests|us|them|they|everyone|dinner|supper|lunch|eat|serve|serving|pull|carve|minutes|hours|pounds|kilos|option|number|choice|step|plan|timer|alarm|oven|late|early|more|less|fewer|extra|another|bones?|kids|he|his|her|you|your|who|year|years|old|page|half|time|please|add|potatoes|beans|make|made|want|wants|need|needs|take|go|aim|target|volume|channel|nil|score|won|lost|paid|cost|quid|dollars) /;
+  / (people|guests|us|them|they|everyone|dinner|supper|lunch|eat|serve|serving|pull|carve|minutes|hours|pounds|kilos|option|number|choice|step|plan|timer|alarm|oven|late|early|more|less|fewer|extra|another|bones?|kids|he|his|her|you|your|who|year|years|old|page|half|time|please|add|potatoes|beans|make|made|want|wants|need|needs|take|go|aim|target|volume|channel|nil|score|won|lost|paid|cost|quid|dollars|written|wrote|paper|recipe|goes|comes|out) /;
 
 /** Whether a number nobody gave a unit can be a core's: colder or hotter, and it may be anything. */
 const plausible = (match: Match, fahrenheit: number): boolean =>

@@ -241,6 +241,7 @@ export const notYetFrame: Frame = {
     const toDo =
       / (still to do|still to|to go in|to be done|nowhere near|not there|far from) /.test(line);
     if (!denied && !toDo && !more.test(line)) return undefined;
+    if (/ (clock|timer|alarm|traffic|stuck) /.test(line)) return undefined;
     const unfinished =
       / (done|finish|finished|ready|peeled|started|cooked|in|on|out|made|yet|scrubbed|carved|tied|trimmed|crunchy|hard|raw|pale|there|need to|have to|to do|near|do|get to) /;
     if (!unfinished.test(line) && !more.test(line)) return undefined;
@@ -277,6 +278,13 @@ export const skipFrame: Frame = {
     const leaving =
       / (skip|skipping|leave|leaving|not bother|can not be bothered|not going to|sack|ditch|miss out|leave out|omit|bypass|give (that|it|this)( one)? a miss|no time|never mind|forget|no need|not|no|pass on|without) /;
     if (!leaving.test(line) || match.line.split(' ').length > 9) return undefined;
+    // "they're just sitting there, not browning": how they are, and nothing left out.
+    if (
+      / (is|are|still|sitting|there) (\w+ )?not \w+ing /.test(line) &&
+      !/ (i|we) (am|are) /.test(line)
+    )
+      return undefined;
+    if (/ not browning /.test(line) && dishOf(match)) return undefined;
     if (
       / (step|that one|this one|that bit|this bit|one a miss|it a miss) /.test(line) &&
       / (skip|sack|miss|never mind|bypass|leave|ditch|forget|pass) /.test(line)

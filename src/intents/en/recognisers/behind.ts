@@ -6,6 +6,13 @@ export const behind: Recogniser = {
   name: 'behind',
   moods: ['statement', 'intention'],
   phrases: [
+    // "I'm a bit late. Maybe ten minutes."
+    ...phrases('^ [by] {minutes:duration} [or so|at most|at least|$] $', (match) => {
+      const last = match.before.at(-1);
+      return last?.intent === 'running-behind' && last.minutes === undefined
+        ? { intent: 'running-behind', minutes: match.minutes('minutes') }
+        : undefined;
+    }),
     ...phrases(
       [
         '(i am|we are|i have got|^ running|i have fallen|i|we have fallen|i am running|we are running) [about|running|now|a good] {minutes} (behind|late|slow|down|behind schedule)',

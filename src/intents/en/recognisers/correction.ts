@@ -60,6 +60,17 @@ const relabel = (match: Match): Meaning | undefined => {
       if (/ (people|of us|guests|heads|adults|we are|there are|coming) /.test(line))
         return { intent: 'correct', count: match.number('x') };
       if (/ (bone|bones|ribs) /.test(line)) return { intent: 'correct', bones: match.number('x') };
+      // Neither can be a core's, and the heads were counted long ago: an hour.
+      if (
+        shown?.hour !== undefined &&
+        match.context.expecting === undefined &&
+        match.context.stage !== 'planning' &&
+        match.context.stage !== undefined &&
+        match.number('x') <= 12 &&
+        match.has('y') &&
+        match.number('y') <= 12
+      )
+        return { intent: 'correct', time: mealTime(shown, match.context) };
       if (
         match.context.expecting === 'guests' ||
         (match.number('x') < 20 &&
@@ -129,7 +140,7 @@ export const correction: Recogniser = {
     ...phrases(
       [
         '^ i said {y:any} [guests|people|of us|bones|pounds] [,] [but] [honestly|really|in fact] [it is|it was|there are|we are] {x:any} ',
-        '^ [oh|sorry|no|no ,] [sorry] [i] did not (mean|want) [to say] {y:any} [,|.] [but] (i meant|i mean|i wanted|it was|it is|but) {x:any} ',
+        '^ [oh|sorry|no|no ,] [sorry] [i] did not (mean|want) [to] [say] {y:any} [,|.] [but] (i meant|i mean|i wanted|it was|it is|but) {x:any} ',
         '^ {x:any} i (meant|mean) [, not|not] [{y:any}] $',
         '^ [no ,] i (wrote|said|typed|put|told you) {y:any} [,] [but] (should have been|it should be|it should have been|it was|it is|meant|i meant|should be) [really] {x:any} ',
         '^ [no ,] i (wrote|said|typed|put|told you) {y:any} [,] (but|only|except) {why:clause} (it is|it was|there are|we are|it comes to|it came to) [really|more like|at] {x:any} ',
@@ -216,7 +227,11 @@ export const correction: Recogniser = {
         '(remove|delete|take off|take out|cancel|drop) (the|my) (last|previous) (entry|thing|one|bit|line|note)',
         'i said that by mistake',
       ],
-      (match) => (/timer|alarm/.test(match.line) ? undefined : { intent: 'undo' }),
+      (match) =>
+        // "that beeping's just the dryer, ignore it".
+        /timer|alarm|beep|buzz|ringing|noise|bell|dryer|washer/.test(match.whole)
+          ? undefined
+          : { intent: 'undo' },
     ),
   ],
 };

@@ -95,6 +95,18 @@ export const stoodOut: Recogniser = {
         )
           return undefined;
         if (/\b(not|fridge|timer)\b/.test(match.line)) return undefined;
+        // "the roast has been out since six, how long must it rest": it came out then, and rests.
+        if (
+          !named &&
+          !/ (safe|eat|throw|bin|(still|be|is (it|that|this)) (still )?(good|ok|fine|all right)) /.test(
+            ` ${match.whole}`,
+          ) &&
+          !/ (sat|stood|sitting|standing|left|table|counter|side|all day|overnight) /.test(
+            ` ${match.line}`,
+          ) &&
+          !/^(served|put-away)$/.test(match.context.stage ?? '')
+        )
+          return undefined;
         const minutes = match.has('d') ? match.minutes('d') : undefined;
         return {
           intent: 'ask-safety',

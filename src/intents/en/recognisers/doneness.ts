@@ -45,6 +45,7 @@ export const doneness: Recogniser = {
         '(target|serving|core|internal|final) temperature [of|is|to|at] {temperature}',
         '^ [my|our|the] (target|goal|aim) [temperature] [is|of|at|for it is] {temperature} [for the core|in the middle|degrees|$]',
         '(whip|haul|yank|pull|take|get|fetch|lift|whisk) (it|her|him|@it) out at {temperature} ',
+        '^ (pulling|taking) [it|her|this|@it] [out|off] at {temperature} [degrees] (this time|today|instead|rather|not) ',
         '(are|am|will be) (pulling|taking) (it|this|her|@it) [out] at {temperature} ',
         '(i|we) (like|want|prefer|have) (it|the meat|the beef|the roast|@it|ours|mine) (at|done to|pulled at) {temperature:degrees} ',
       ],

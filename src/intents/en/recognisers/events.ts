@@ -102,6 +102,13 @@ function coreAt(match: Match): { temperature: number; unit?: 'F' | 'C' } | undef
 export function outOf(match: Match): Meaning[] | undefined {
   const words = match.words('who');
   const moment = momentOf(match);
+  // "it came out beautiful": how, not that.
+  if (
+    / (came|come|comes|turned) out (so |really |very |absolutely |all |nice and )?(beautiful|beautifully|perfect|perfectly|great|lovely|well|fine|raw|dry|tough|grey|nice|nicely|good|better|bad|delicious|pink|rare|medium|overdone|overcooked|undercooked|amazing|gorgeous|brilliant|wonderful)/.test(
+      ` ${match.line}`,
+    )
+  )
+    return undefined;
   // "smoke pouring | out of the oven": the leavings of another report.
   if (words === '' && match.line.includes('|')) return undefined;
   // "Out, out, out!" drives somebody from the kitchen.

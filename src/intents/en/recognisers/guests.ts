@@ -23,13 +23,15 @@ export const guests: Recogniser = {
         '(doorbell|the bell) (just|has|is) [just] (gone|rang|ringing|went)',
         '(guests|the guests|everyone|everybody|they|company|my parents|the in laws) (arrived|turned up|got here|showed up|just arrived|just got here|just walked in|walked in) [just|now|early|$]',
         '(here they are|they are all here|we are all here)',
+        '^ that is (everyone|everybody|all of them|the lot|the last of them) [here|in|then|now|$] ',
+        '@guests (have|has) [all|now|already] reached [home|here|$] ',
         '^ (that is|there goes|there is|that was|i hear) (the bell|the door|the doorbell|the buzzer|the gate|their car|the car|a car) [now|them|$]',
         '^ (that will|that would) be (them|the guests|my parents|the in laws|mum and dad|the family|the first of them)',
         '(@guests|tribe|mob|clan|lot|everybody|the whole family|the whole tribe|whole tribe|whole gang|whole lot|the whole gang|the cousins|the neighbours|the first of them) (is|are|has|have) [just|all|now] (pulled|pulling) (up|in|into the drive|on to the drive)',
       ],
       // "half of them are here" is not everybody.
       (match) =>
-        / (half|some|most|few|couple|several|<n\d+>|to help|helping|hands|helper|sat|seated|sitting|bar|except|but|apart|minus) /.test(
+        / (that is|there is) them (in|out|on) | in the (\w+ )?(drawer|oven|fridge|tin|pan|pot|sink|freezer|water|cupboard) | (half|some|most|few|couple|several|<n\d+>|to help|helping|hands|helper|sat|seated|sitting|bar|except|but|apart|minus) /.test(
           ` ${match.line}`,
         )
           ? undefined
@@ -50,9 +52,12 @@ export const guests: Recogniser = {
       [
         '(all|everyone|everybody|they|everyone is|they are) [are|is|all] [all] (here|arrived|in) [now] (bar|except|but|apart from|minus|save) [for] ',
         '(first|first lot|first few|first car|first carload|first of them|advance party|early birds|some) [of them|of the guests] (is|are|has|have) [just] (here|arrived|pulled up|walked in|turned up|come|landed|got here)',
+        '^ {who:thing} (have|has) [already|now] (reached|arrived|come) , [but] [the] (others|other ones|rest) ',
+        '(half|some|most|a few|a couple|several) [of] [the] (crowd|guests|party|gang|lot|family|people|them) (is|are|has|have) (in|at|on|already|inside) ',
         '(half|some|most|a few|a couple|several) [of] [them|the guests|our guests|the family|us|people] (is|are|have|has) [just|now|already] (here|arrived|turned up|come|got here)',
         '{n:number} of [the] {m:number} (is|are|have|has) [just|now|already] (here|arrived|turned up|come|got here|shown up|showed up|at the door)',
         '{n:number} [of] [them|the guests|guests|people|of them] (is|are|have|has) [just|now|already] (here|arrived|turned up|come|got here|at the door)',
+        '^ {who:thing} (have|has) reached [home|here|the house|now|already|safely] $',
         '(dad|mum|gran|{who:word}) (is|has) [just|already] (here|arrived|turned up) [,|but] (the others|the rest) (are not|have not)',
       ],
       (match) => {
@@ -211,7 +216,11 @@ export const guests: Recogniser = {
         )
           return undefined;
         if (
-          / on the table for /.test(` ${match.line}`) ||
+          / on the table for | (high|low|highs|lows) (of|today|tomorrow|tonight|around) /.test(
+            ` ${match.line}`,
+          ) ||
+          (/^<n\d+> (children|kids) $/.test(match.line) &&
+            match.before.some((one) => one.intent === 'note-guest')) ||
           (/ (it is|that is|call it|make it|now|up to|down to) <n\d+> $/.test(` ${match.line}`) &&
             match.context.expecting !== 'guests')
         )

@@ -85,7 +85,7 @@ export const roast: Recogniser = {
       ],
       (match) =>
         /^(planning|prep)?$/.test(match.context.stage ?? '') &&
-        !/ (peas|potatoes|puddings|pastry|put|leftovers|ice cream|stock|bread|rolls|space|room) /.test(
+        !/ (butter|peas|potatoes|puddings|pastry|put|leftovers|ice cream|stock|bread|rolls|space|room) /.test(
           ` ${match.whole}`,
         ) &&
         (match.before.some((one) => one.intent === 'describe-roast') ||
@@ -96,15 +96,17 @@ export const roast: Recogniser = {
     ...phrases(
       [
         '[it is|we have|we have got|i have got|i have|i got|we got|i have bought|we have bought|i bought|we bought|i am doing|i am roasting|i am cooking|we are doing|we are having|got|bought|cooking|roasting|doing|starting with|the roast is|the joint is|the beef is|this is|with|it weighs|there is] [a|an|the|one|my|our] [about|big|nice|lovely|small|large|whole|beautiful|half|good|massive|boneless|frozen|bone in] [{w:weight}] [of|,|in weight] [a|,] [beef|bone in|boneless|boned and rolled|boned|rolled|whole|standing|tied|stuffed|frozen|grass fed|dry aged] [{n:number} (bone|bones|boned|rib|ribs|-) [in|,]] [bone in|boneless|boned|rolled|standing|beef|whole|stuffed|frozen|prime] @cut [roast|joint|of beef|of lamb|of pork|of meat] [,] [that is|at|weighing|weighs|is|about|of|it is|which is|with|,] [{v:weight}] [and|with|on] [{m:number} (bones|bone|ribs)]',
-        '{n:number} (bone|bones|ribs|rib|boned) [in] [rib|roast|joint|prime rib|standing rib roast|rib roast|$]',
+        '{n:number} (bone|bones|ribs|rib|boned|ribber|ribbers) [in] [rib|roast|joint|prime rib|standing rib roast|rib roast|$]',
+        '{w:weight} [and|,] no bone',
         '(took|taken|cut|had|has taken|has cut) the (bones|bone) (off|out|away) [and tied [them|it] [back] [on]]',
         '(tied|strung) (them|the bones|it) back [on]',
         '(butterflied|butterflyed) [leg of lamb|leg|lamb] [boneless|$]',
-        '(bone in|boneless|boned and rolled|off the bone|on the bone|no bones|rolled|still frozen|it is frozen|frozen solid|tied back|stuffed|tenderised|frozen in the middle)',
+        '(bone in|boneless|boned and rolled|off the bone|on the bone|no bones|no bone|rolled|still frozen|it is frozen|frozen solid|tied back|stuffed|tenderised|frozen in the middle)',
         '{w:weight} [of (beef|meat|lamb|pork)] [on the bone|bone in|boneless|$]',
         'without (bone|bones|the bone|the bones)',
         '{w:weight}',
         '(it is|@it is|comes out|starting|starts|start|it started) [still|at] (starting at|starts at|at|from|coming out of the fridge at|out of the fridge at) {s:temperature} (out of the fridge|from the fridge|to start|fridge cold|to start with|in the fridge|raw)',
+        '(straight|just|right) [out|come] (from|of|out of) the fridge at {s:temperature}',
         '(starting temperature|start temperature|it starts|starting|fridge temperature|it came out of the fridge|came out of the fridge|out of the fridge) (is|at|of|from|was) {s:temperature}',
       ],
       (match) => {
@@ -125,7 +127,7 @@ export const roast: Recogniser = {
         if (match.quantity('s')?.kind === 'number' && (start?.temperature ?? 0) <= 12)
           return undefined;
         const boneless =
-          /boneless|boned (?!rib)|off the bone|no bones|without bones?|bones? (off|out|away|removed)|butterfl/.test(
+          /boneless|boned (?!rib)|off the bone|no bones?|without bones?|bones? (off|out|away|removed)|butterfl/.test(
             line,
           ) && !/tied (them |it |the bones )?back/.test(line)
             ? true
@@ -165,6 +167,14 @@ export const roast: Recogniser = {
             match.line,
           );
         if (!something && !named) return undefined;
+        // "everybody's stuffed", "the butter is still rock hard".
+        if (
+          how === 'stuffed' &&
+          / (everybody|everyone|we are|i am|they are|guests are|all) (\w+ )?stuffed /.test(
+            ` ${line}`,
+          )
+        )
+          return undefined;
         // "he trimmed three hundred grams off": a part of it is not what it weighs.
         if (
           weight !== undefined &&

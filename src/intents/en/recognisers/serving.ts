@@ -60,6 +60,7 @@ export const serving: Recogniser = {
         '(push|move|put|slide) [@dinner|it|everything] {minutes} (back|later|out)',
         '(stuck in traffic|held up|flat tyre|flight is delayed|train is delayed|missed the train|delayed) [,|by|for|and] * [another|about|late|be] {minutes}',
         '(guests|they|everyone) (need|want|asked for|have asked for|will need) [another|an extra] {minutes} [more|$]',
+        '^ ([said|they said|they say] [to] give them|(said|they said|they say) [to] give (us|me)) [another|an extra|about] {minutes:duration} [more|extra] $',
         'late by {minutes}',
         'dinner is delayed [by] {minutes}',
       ],
@@ -253,6 +254,17 @@ function timeMeaning(match: Match): Meaning | undefined {
     !/ (make|call|say|let|do) /.test(line)
   )
     return undefined;
+  // "for the little ones we eat before, at quarter past six": their hour and not the table's.
+  const little = / for the (little ones|kids|children|toddlers|bairns|small ones) we eat /.exec(
+    ` ${match.whole}`,
+  );
+  if (little)
+    return {
+      intent: 'note-guest',
+      who: little[1]!,
+      need: 'eats-at',
+      value: mealTime(face, match.context),
+    };
   // "it's half three": what the clock on the wall shows.
   if (/^ (it is|and it is|now it is) (<c\d+> |now <c)/.test(line)) {
     const until = minutesUntil(mealTime(face, match.context), match.context);

@@ -28,7 +28,7 @@ export function reading(match: Match): Meaning | undefined {
   );
   if (
     quantity?.kind === 'number' &&
-    /^(minutes|hours|pounds|people|guests|bones?|%|percent|of us|of them|of you|of those|kilos|more|oclock|each|dollars)/.test(
+    /^(minutes|hours|pounds|people|guests|bones?|ribs?|ribbers?|%|percent|of us|of them|of you|of those|kilos|more|oclock|each|dollars)/.test(
       after,
     )
   )

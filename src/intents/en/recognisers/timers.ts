@@ -10,6 +10,8 @@ const timer = (match: Match): Meaning | undefined => {
     /^(the|a) /,
     '',
   );
+  // "don't put five on the clock".
+  if (/ (not|never) (put|set|start|want|need|give) /.test(` ${match.line}`)) return undefined;
   if (!Number.isFinite(minutes) || minutes <= 0 || /(behind|late)/.test(match.line))
     return undefined;
   return {

@@ -78,6 +78,8 @@ export const trouble: Recogniser = {
         '(probe|thermometer) [is] (have to|has to|must|has got to|got to|can not) be (off|wrong|broken|lying|faulty|bust|playing up|right|touching) ',
         '(probe|thermometer) (spoil|spoils|is spoiled|is spoilt|is spoil) [already|$] ',
         '(probe|thermometer) (slipped|fell out|came out|popped out|broke|died|is not working|touching the bone|is touching bone)',
+        '^ (that|it|this) (has|have) got to be (wrong|off|broken) $',
+        '^ (it|it is|probe|the probe|the tip|tip) [is|was|must be] touching [the] (bone|pan|fat|edge|tin|tray|rack|shelf|side) $',
         '(probe|thermometer) might be (wrong|off|touching the bone)',
         '(i had it|had it|i had the probe|i had the tip|the tip was|probe was|it must have been|must have been) (on|in|against|touching|by|near|at) [the] (bone|pan|fat|edge|tin|tray|outside|gristle)',
         '(that|it|that one|the last one|last one|the first one) was (by|near|on|against|touching|at|in|too near|too close to|close to|right by|next to) [the] (pan|bone|fat|edge|tin|tray|outside|side|surface|gristle)',
@@ -99,6 +101,7 @@ export const trouble: Recogniser = {
     ),
     ...phrases(
       [
+        '(fallen|fell) [down] (on|onto|to) the (floor|ground|deck)',
         '(dropped|spilled|spilt|knocked over|tipped over|dropping) [the|it|my|all] [{who:thing}] (on the floor|floor|everywhere|all over|$)',
         '(fell|has fallen|slid|is|went|ended up) (on the floor|on to the floor|off the counter)',
         '(dog|cat|puppy|hound) (ate|has eaten|got|has got|stole|has had|has stolen|had|nicked|has nicked|has pinched|is eating) [half|some of|one of|two of|the|at the|it] {who:thing}',

@@ -1,0 +1,113 @@
+/**
+ * English in the order of other languages, put into its own: "when I must put", "the sauce of
+ * horseradish, I made it", "the oven small", "put down it". Words move or are said otherwise; none that
+ * says what happened is lost.
+ */
+import { lineOf } from '../clause.ts';
+import type { Token } from '../token.ts';
+
+interface Order {
+  /** Its groups, one after the other, are the whole match. */
+  shape: RegExp;
+  /** Groups by number, and words in place of what was said. */
+  instead: readonly (number | string)[];
+}
+
+const noun = '(?:(?:the|my|our|your|some|a|of) )?(?:[a-z]+ ){1,2}?';
+const made =
+  '(?:made|put|did|turned|switched|took|cooked|peeled|chopped|finished|started|prepared|washed|cut|left|moved|lowered|dropped|checked|measured|seasoned|salted|carved|covered|brought)';
+const dishes =
+  '(?:horseradish|mint|batter|bread|apple|cheese|herbs|garlic|potatoes|carrots|beans|cabbage|yorkshire|cream|wine|aluminium|aluminum|beef|lamb|pork|pan)';
+
+const orders: readonly Order[] = [
+  // "the sauce of horseradish", "foil of aluminium": not "leg of lamb", which English says so.
+  {
+    shape: new RegExp(
+      `(?<![^ ])((?:sauce|sauces|puddings?|cream|gratin|puree|mash|gravy|foil|salad|rolls) )(of )((?:the )?)(${dishes} )`,
+    ),
+    instead: [4, 1],
+  },
+  // "the gravy I made it already", "the fan, I switched it off": the thing is said again as "it".
+  {
+    shape: new RegExp(
+      `(?<=^|[.!?,] |[.!?,] and )((?:the|my|our) ${noun})((?:, )?)((?:i|we) (?:have )?${made} )((?:down |up |off |on )?)((?:it|them) )`,
+    ),
+    instead: [3, 4, 1],
+  },
+  // "the fan I switched off", and nothing after it.
+  {
+    shape:
+      /(?<=^|[.!?] )((?:the|my|our) [a-z]+ )((?:i|we) (?:have )?(?:switched|turned|put) (?:off|on|down|in|out|away) )(?=$|[.,!?])/,
+    instead: [2, 1],
+  },
+  // "put down it at 100".
+  {
+    shape:
+      /(?<![^ ])((?:put|turned|turn|took|switched|brought|set|take|bring) )((?:down|up|off|on|out|in|away) )((?:it|them) )/,
+    instead: [1, 3, 2],
+  },
+  { shape: /(?<![^ ])((?:thermometer|probe|one|kind) )(that stays in )/, instead: ['leave-in', 1] },
+  // "the oven small is at 200, the big is at 80".
+  {
+    shape:
+      /(?<= oven [^.]{0,60})((?:the|my) (?:big|small|large|little|other|main|top|bottom|upper|lower) )((?:one )?)(?=(?:is at|at|is on|on) )/,
+    instead: [1, 'oven'],
+  },
+  { shape: /(?<![^ ])((?:i|we|you|it|they) must )(to )/, instead: [1] },
+  {
+    shape:
+      /(?<![^ ])(how (?:many|much) times? )(?=(?:it|the|must|i|we|do|does|should|is|have|has|he|she) )/,
+    instead: ['how', 'long'],
+  },
+  // "when I must put", "how long it must rest", "at what hour I must light".
+  {
+    shape:
+      /(?<=^|[.!?,] |and |but )((?:at what (?:hour|time)|when|how long|how|what|where|how much|which \w+) )((?:i|we|it|they) )((?:must|can|should) )/,
+    instead: [1, 3, 2],
+  },
+  { shape: /(?<![^ ])(at what hour )/, instead: ['when'] },
+  { shape: /(?<=^|[.!?,] )(what means )((?:the )?[a-z]+ )/, instead: ['what', 'does', 2, 'mean'] },
+  {
+    shape:
+      /(?<![^ ])((?:the|my|our) )(oven )((?:small|big|large|little|other|second|main|upper|lower) )(?=is |at |has )/,
+    instead: [1, 3, 2],
+  },
+  {
+    shape: /(?<![^ ])((?:two|three|four|five|six|one|\d) )((?:persons?|people|guests?) )(more )/,
+    instead: [1, 3, 2],
+  },
+  {
+    shape:
+      /(?<![^ ])((?:in|on) the whole )(?=(?:\w+teen|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\d+) )/,
+    instead: ['total'],
+  },
+];
+
+const groupsOf = (match: RegExpExecArray): string[] => match.slice(1).map((group) => group ?? '');
+const counted = (words: string): number => (words === '' ? 0 : words.trim().split(' ').length);
+
+/** Each order is looked for once or twice in a text; where it stands, its words are set right. */
+export function inOrder(tokens: readonly Token[]): Token[] {
+  return orders.reduce<Token[]>(
+    (said, order) => reordered(reordered(said, order), order),
+    [...tokens],
+  );
+}
+
+function reordered(tokens: Token[], { shape, instead }: Order): Token[] {
+  const line = lineOf(tokens);
+  const match = shape.exec(line);
+  if (!match) return tokens;
+  const start = counted(line.slice(0, match.index));
+  const groups: Token[][] = [];
+  let at = start;
+  for (const group of groupsOf(match)) {
+    groups.push(tokens.slice(at, at + counted(group)));
+    at += counted(group);
+  }
+  const first = tokens[start]!;
+  const moved = instead.flatMap((part) =>
+    typeof part === 'number' ? groups[part - 1]! : [{ ...first, word: part }],
+  );
+  return [...tokens.slice(0, start), ...moved, ...tokens.slice(at)];
+}
