@@ -1,6 +1,6 @@
 /**
- * Chores: what is done in the days before the dinner and for guests who keep other hours. They are no
- * card's steps, since every roast has them; they stand in the plan beside the cards' steps.
+ * Chores: what is done in the days before the dinner, for guests who keep other hours, and by the dinner's
+ * other clocks. They are no card's steps, since every roast has them; they stand in the plan beside the cards' steps.
  */
 import type { Card, DishCard } from './card.ts';
 import { type Dinner, menuOf } from './dinner.ts';
@@ -13,6 +13,8 @@ export const choreIds = [
   'salt-ahead',
   'feed-early',
   'carve-later',
+  'guests-arrive',
+  'first-course',
 ] as const;
 export type ChoreId = (typeof choreIds)[number];
 
@@ -26,6 +28,9 @@ export const numberOf = (step: string): number => Number(/-(\d+)$/.exec(step)?.[
 /** The step of a roast's card that salts it, and the one that tests the thermometer. */
 export const seasoningStep = 'season';
 export const thermometerStep = 'check-thermometer';
+
+/** A first course, from its being carried in until its plates are cleared. Common practice, no source. */
+export const firstCourseMinutes = 25;
 
 /** A dish that keeps this long may be made the day before. */
 const keepsOvernightMinutes = 12 * 60;

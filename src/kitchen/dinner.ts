@@ -10,7 +10,7 @@ import { type Card, comesWith, type DishCard, type RoastCard, stepIdOf } from '.
 import type { Course, Fact, FactOf, Method, Option, Question } from './facts.ts';
 import { Fold } from './fold.ts';
 import { type KitchenBelief, usualKitchen } from './forecast.ts';
-import type { Doneness, GuestNeed } from './heard.ts';
+import type { DinnerClock, Doneness, GuestNeed } from './heard.ts';
 
 /** What is known of one step. Instants in milliseconds. */
 export interface StepRecord {
@@ -20,8 +20,10 @@ export interface StepRecord {
   notDoneAt?: number;
   /** It was called and never begun: it is to be called anew. */
   notBegunAt?: number;
-  /** How many minutes more it takes from then, as told. */
+  /** How many minutes more it takes, as told: from then, or once it is begun anew. */
   moreMinutes?: number;
+  /** The oven it stands in, where that was said. */
+  oven?: number;
   /** Taken for granted since later reports imply it, or a call went unanswered. */
   presumed?: true;
 }
@@ -54,6 +56,15 @@ export interface GuestNote {
   who?: string | undefined;
   need: GuestNeed;
   value?: string | undefined;
+}
+
+/** Another pair of hands, and when they are there. */
+export interface Helper {
+  who: string;
+  /** Steps and dishes that are theirs. */
+  does: readonly string[];
+  comesAt?: Instant | undefined;
+  leavesAt?: Instant | undefined;
 }
 
 export interface Dinner {
@@ -105,7 +116,12 @@ export interface Dinner {
     rings?: number;
     carvers?: number;
   };
-  helpers: readonly string[];
+  helpers: readonly Helper[];
+  /** How many times as long this cook takes: for whatever takes hands, and for single steps or dishes. */
+  pace: number;
+  paceOf: ReadonlyMap<string, number>;
+  /** The dinner's other clocks: guests at the door, a first course. */
+  clocks: ReadonlyMap<DinnerClock, Instant>;
   /** Dishes, steps and tools whose things are not in the house yet, and when they come. */
   coming: ReadonlyMap<string, Instant>;
   awayUntil?: number;
@@ -169,6 +185,9 @@ const unopened = (at: number): Dinner => ({
   notes: [],
   setup: {},
   helpers: [],
+  pace: 1,
+  paceOf: new Map(),
+  clocks: new Map(),
   coming: new Map(),
   readings: [],
   oven: [],
@@ -259,6 +278,21 @@ function notedWith(notes: readonly GuestNote[], fact: FactOf<'guest-noted'>): Gu
       note.who !== who || note.need !== need || !(single || note.value === value || !note.value),
   );
   return [...kept, { who, need, value }];
+}
+
+/** What is told anew of the same hands counts beside what was told before; who had left has come back. */
+function helpersWith(helpers: readonly Helper[], fact: FactOf<'hands-added'>): Helper[] {
+  const { who, does, comesAt, leavesAt } = fact;
+  const known = helpers.find((one) => one.who === who && (one.leavesAt ?? Infinity) > fact.at);
+  const told: Helper = {
+    ...known,
+    who,
+    does: [...(known?.does ?? []), ...(does === undefined ? [] : [does])],
+    ...defined({ comesAt, leavesAt }),
+  };
+  return known
+    ? helpers.map((one) => (one === known ? told : one))
+    : [...helpers.filter((one) => one.who !== who), told];
 }
 
 const defined = <T extends object>(value: T): Partial<T> =>
@@ -364,7 +398,17 @@ function evolve(state: Mutable, fact: Fact): Dinner {
       return set({ setup: { ...dinner.setup, ...told } });
     }
     case 'hands-added':
-      return set({ helpers: [...dinner.helpers, fact.who] });
+      return set({ helpers: helpersWith(dinner.helpers, fact) });
+    case 'pace-told':
+      return fact.step === undefined
+        ? set({ pace: fact.factor })
+        : set({ paceOf: new Map(dinner.paceOf).set(fact.step, fact.factor) });
+    case 'clock-set': {
+      const clocks = new Map(dinner.clocks);
+      if (fact.clockAt === undefined) clocks.delete(fact.clock);
+      else clocks.set(fact.clock, fact.clockAt);
+      return set({ clocks });
+    }
     case 'thing-comes':
       return set({ coming: new Map(dinner.coming).set(fact.thing, fact.comesAt) });
     case 'cook-left':
@@ -411,6 +455,7 @@ function evolve(state: Mutable, fact: Fact): Dinner {
         ...(fact.presumed ? record : rest),
         startedAt: fact.happenedAt,
         ...(fact.presumed ? { presumed: true as const } : {}),
+        ...(fact.oven === undefined ? {} : { oven: fact.oven }),
       });
       return dinner;
     }
@@ -430,11 +475,11 @@ function evolve(state: Mutable, fact: Fact): Dinner {
     }
     case 'step-not-done': {
       const { doneAt: _, presumed: __, ...rest } = state.steps.get(fact.step) ?? {};
+      const more = fact.minutes === undefined ? {} : { moreMinutes: fact.minutes };
       if (fact.begun === false) {
-        state.steps.set(fact.step, { notBegunAt: fact.at });
+        state.steps.set(fact.step, { notBegunAt: fact.at, ...more });
         return dinner;
       }
-      const more = fact.minutes === undefined ? {} : { moreMinutes: fact.minutes };
       state.steps.set(fact.step, { ...rest, notDoneAt: fact.at, ...more });
       // A roast that is not out is neither resting nor being carved.
       if (fact.step === 'pull') for (const later of afterPull) state.steps.delete(later);
@@ -575,10 +620,18 @@ const usualGuests = 6;
 
 export const guestsOf = ({ guests }: Pick<Dinner, 'guests'>): number => guests ?? usualGuests;
 
+/** Who helps and has not left by then, come or still to come. */
+export const helpersFrom = ({ helpers }: Pick<Dinner, 'helpers'>, at: Instant): Helper[] =>
+  helpers.filter(({ leavesAt }) => leavesAt === undefined || leavesAt > at);
+
+/** Who else stands in the kitchen then. */
+export const helpersAt = (dinner: Pick<Dinner, 'helpers'>, at: Instant): Helper[] =>
+  helpersFrom(dinner, at).filter(({ comesAt }) => comesAt === undefined || comesAt <= at);
+
 /** Each carver's three minutes, and one for each guest of theirs, or what the card says. */
 export function carveMinutesOf(dinner: Dinner, { carve }: Pick<RoastCard, 'carve'>): number {
   const each = Math.ceil(guestsOf(dinner) / Math.max(1, dinner.setup.carvers ?? 1));
-  return carve.fixedMinutes + carve.minutesPerGuest * each;
+  return (carve.fixedMinutes + carve.minutesPerGuest * each) * dinner.pace;
 }
 
 /** What is still missing before a plan can be made. */

@@ -6,6 +6,7 @@
 import { z } from 'zod';
 import { cardSchema } from './card.ts';
 import {
+  dinnerClocks,
   donenessWords,
   emergencyKinds,
   expectations,
@@ -77,6 +78,8 @@ const optionSchema = z.strictObject({
   /** A dish left off the table with it, and steps left out. */
   drops: z.string().optional(),
   skips: z.array(z.string()).optional(),
+  /** Dishes' steps taken out of the oven for it, that go in again for so many minutes. */
+  takesOut: z.array(z.strictObject({ step: z.string(), minutes: z.number() })).optional(),
 });
 export type Option = z.infer<typeof optionSchema>;
 
@@ -140,6 +143,8 @@ const bodies = {
     servingAt: instant,
     because: z.enum(['said', 'shifted', 'corrected', 'chosen']),
   },
+  /** When guests are at the door, or the first course is to be out; none: there is none any more. */
+  'clock-set': { clock: z.enum(dinnerClocks), clockAt: instant.optional() },
   'guests-counted': { count: z.number().int() },
   'guests-arrived': {
     state: z.enum(['arrived', 'partly-arrived', 'seated']),
@@ -178,7 +183,15 @@ const bodies = {
     carvers: z.number().int().optional(),
     note: z.string().optional(),
   },
-  'hands-added': { who: z.string() },
+  'hands-added': {
+    who: z.string(),
+    /** A step or a dish that these hands do. */
+    does: z.string().optional(),
+    comesAt: instant.optional(),
+    leavesAt: instant.optional(),
+  },
+  /** How many times as long as its card says this cook takes: whatever takes hands, or one step or dish. */
+  'pace-told': { factor: z.number().positive(), step: z.string().optional() },
   /** What a dish or a step is made of, or a tool, is not in the house before then. */
   'thing-comes': { thing: z.string(), comesAt: instant },
   'cook-left': { until: instant },
@@ -204,7 +217,13 @@ const bodies = {
   'oven-bias-told': { kelvin: z.number() },
   /** What was believed of the oven or the thermometer counts no more. */
   'kitchen-forgotten': { about: z.enum(['oven', 'thermometer']) },
-  'step-started': { step: z.string(), happenedAt: instant, presumed: z.boolean().optional() },
+  'step-started': {
+    step: z.string(),
+    happenedAt: instant,
+    presumed: z.boolean().optional(),
+    /** The oven it stands in, where that was said; 0 is the roast's. */
+    oven: z.number().int().optional(),
+  },
   'step-done': { step: z.string(), happenedAt: instant, presumed: z.boolean().optional() },
   /** Not done yet, and by how much it runs behind where that was said. */
   'step-not-done': {

@@ -56,6 +56,10 @@ export const emergencyKinds = [
 ] as const;
 export type EmergencyKind = (typeof emergencyKinds)[number];
 
+/** A dinner has three clocks: guests at the door, a first course, and the roast at the table. */
+export const dinnerClocks = ['guests-arrive', 'first-course'] as const;
+export type DinnerClock = (typeof dinnerClocks)[number];
+
 export const appetites = ['light', 'usual', 'hearty'] as const;
 export type Appetite = (typeof appetites)[number];
 
@@ -75,7 +79,12 @@ const slots = {
     startTemperature: z.number().optional(),
     startTemperatureUnit: temperatureUnit.optional(),
   },
-  'set-serving-time': { time: clockTime, date: calendarDate.optional() },
+  /** `of`: another clock of the dinner than the roast's at the table. */
+  'set-serving-time': {
+    time: clockTime,
+    date: calendarDate.optional(),
+    of: z.enum(dinnerClocks).optional(),
+  },
   'set-guests': {
     count: z.number().int().optional(),
     change: z.number().int().optional(),
@@ -111,8 +120,20 @@ const slots = {
     fan: z.boolean().optional(),
     shelf: z.string().optional(),
     oven: z.string().optional(),
+    /** How many rings the hob has, and how many carve. */
+    rings: z.number().int().optional(),
+    carvers: z.number().int().optional(),
   },
-  'add-hands': { who: z.string().optional() },
+  'add-hands': {
+    who: z.string().optional(),
+    /** What those hands do: a step or a dish. */
+    does: z.string().optional(),
+    /** From when and until when they help; `left`: they are gone. */
+    from: clockTime.optional(),
+    until: clockTime.optional(),
+    untilMinutes: z.number().optional(),
+    left: z.literal(true).optional(),
+  },
   'cook-away': { minutes: z.number().optional() },
   'report-reading': {
     temperature: z.number(),
@@ -137,7 +158,8 @@ const slots = {
   /** What earlier dinners taught of the oven or the thermometer is to count no more. */
   'forget-kitchen': { about: z.enum(['oven', 'thermometer']) },
   acknowledge: {},
-  'report-started': { step: z.string(), ...moment },
+  /** `which`: the oven it stands in, where that is not the roast's. */
+  'report-started': { step: z.string(), which: z.string().optional(), ...moment },
   'report-out': { what: z.string().optional(), ...moment },
   'report-done': { step: z.string().optional(), ...moment },
   'report-not-done': { step: z.string().optional() },
@@ -151,7 +173,12 @@ const slots = {
   emergency: { kind: z.enum(emergencyKinds) },
   /** Later is positive, sooner negative. */
   'shift-serving': { minutes: z.number() },
-  'running-behind': { minutes: z.number().optional() },
+  /** `factor`: how many times as long this cook takes, over all or for one step. */
+  'running-behind': {
+    minutes: z.number().optional(),
+    factor: z.number().positive().optional(),
+    step: z.string().optional(),
+  },
   'ask-next': {},
   /** `ruined`: whether it is too late to save. */
   'ask-status': { about: z.enum(['ruined']).optional() },
@@ -325,6 +352,8 @@ export interface ReadContext {
   paused: boolean;
   /** Dishes of this dinner, by id; those without a card by the cook's own words. */
   dishes: readonly string[];
+  /** Who else cooks. */
+  helpers?: readonly string[] | undefined;
   /** Steps that are open now, by id, the current first; settles what "done" and "it" mean. */
   openSteps: readonly string[];
   /** Every name the cards give: dishes, steps (ids "dish.step", or "step" for the roast), ingredients and tools. */

@@ -4,7 +4,7 @@
  */
 
 import type { Method, Option, Question } from './facts.ts';
-import type { Doneness, EmergencyKind, GuestNeed, Heard } from './heard.ts';
+import type { DinnerClock, Doneness, EmergencyKind, GuestNeed, Heard } from './heard.ts';
 
 export type BadValue =
   | { what: 'reading'; celsius: number }
@@ -36,8 +36,23 @@ export type Outcome =
   | { key: 'dish-absent'; dish: string }
   | { key: 'units-set' }
   | { key: 'lacked'; thing: string; step?: string | undefined }
-  | { key: 'setup-noted'; pan?: string | undefined }
-  | { key: 'hands-added'; who: string }
+  | {
+      key: 'setup-noted';
+      pan?: string | undefined;
+      ovens?: number | undefined;
+      rings?: number | undefined;
+      carvers?: number | undefined;
+    }
+  | {
+      key: 'hands-added';
+      who: string;
+      does?: string | undefined;
+      comesAt?: number | undefined;
+      leavesAt?: number | undefined;
+    }
+  /** The cook takes so many times as long, over all or for one step. */
+  | { key: 'pace-told'; factor: number; step?: string | undefined }
+  | { key: 'clock-set'; clock: DinnerClock; clockAt: number }
   | { key: 'cook-away'; until: number; minutes: number }
   | { key: 'reading-noted'; celsius: number; again: boolean }
   | { key: 'thermometer-checked'; offsetKelvin: number }

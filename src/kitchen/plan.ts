@@ -5,6 +5,8 @@ import type { Band } from './forecast.ts';
 /** Why a step stands where it stands, down to what binds it. The words room phrases it. */
 export type Reason =
   | { key: 'told' }
+  /** It has a time of its own. */
+  | { key: 'asked' }
   | { key: 'before-table'; minutes: number }
   | { key: 'before-pull'; minutes: number; pullAt: number }
   | { key: 'with-anchor'; anchor: string; anchorAt: number; minutes: number }
@@ -65,6 +67,9 @@ export interface Plan {
   method: Method;
   steps: readonly PlannedStep[];
   serving: { wantedAt: number; likelyAt: number; earliestAt: number; latestAt: number };
+  /** The dinner's other clocks, where they were told: guests at the door, the first course out. */
+  guestsAt?: number | undefined;
+  firstCourseAt?: number | undefined;
   /** Chance that the table is within ten minutes of the time wanted. */
   onTimeChance: number;
   roastInAt: number;

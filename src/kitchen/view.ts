@@ -79,6 +79,9 @@ export const viewSchema = z.object({
     earliest: instant.optional(),
     latest: instant.optional(),
     onTimeChance: z.number().optional(),
+    /** The other clocks of the dinner, where they were told. */
+    guestsArrive: instant.optional(),
+    firstCourse: instant.optional(),
   }),
   guests: z.int().optional(),
   roast: z.object({

@@ -311,6 +311,19 @@ export function reportStarted(heard: HeardOf<'report-started'>, context: Context
   return said({ key: 'dish-unknown', dish: heard.step });
 }
 
+/** What was begun stands in a second oven, so that there is one. */
+export function inSecondOven({ facts, outcomes }: Decision, { dinner }: Context): Decision {
+  const placed = facts.map((fact): NewFact => {
+    if (fact.type !== 'step-started' || fact.presumed) return fact;
+    // Told of one that is in already, it moves nothing but its place.
+    const happenedAt = dinner.steps.get(fact.step)?.startedAt ?? fact.happenedAt;
+    return { ...fact, happenedAt, oven: 1 };
+  });
+  const second: NewFact[] =
+    (dinner.setup.ovens ?? 1) > 1 ? [] : [{ type: 'setup-reported', ovens: 2 }];
+  return { facts: [...second, ...placed], outcomes };
+}
+
 export function reportDone(heard: HeardOf<'report-done'>, context: Context): Decision {
   const added = cookedUnnamed(heard, context);
   if (added) {
@@ -318,11 +331,24 @@ export function reportDone(heard: HeardOf<'report-done'>, context: Context): Dec
     return { facts: [...added, ...told.facts], outcomes: told.outcomes };
   }
   const meant = stepMeant(heard.step, context, 'finish');
-  if (meant)
-    return reportStep(meant, hasOnlyBegun(meant, context) ? 'started' : 'done', heard, context);
+  if (meant) {
+    const begun = meant.id === 'first-course' ? isCarriedIn : hasOnlyBegun;
+    return reportStep(meant, begun(meant, context) ? 'started' : 'done', heard, context);
+  }
   if (heard.step === undefined) return said({ key: 'nothing-open' });
   if (isMoment(heard.step)) return reportMoment(heard.step, happenedAt(heard, context), context);
   return said({ key: 'dish-unknown', dish: heard.step });
+}
+
+/** No first course is eaten so fast. */
+const eatenMinutes = 8;
+
+/** "The first course is out" begins it; later on, they have eaten it. */
+function isCarriedIn(_: { id: string }, { dinner, now }: Context): boolean {
+  const begunAt =
+    dinner.steps.get('first-course')?.startedAt ??
+    dinner.calls.get('step-due:first-course')?.firstAt;
+  return begunAt === undefined || now < addMinutes(begunAt, eatenMinutes);
 }
 
 /** "Done", so soon after the call of what goes on by itself: the cook's part is done, and it has begun. */

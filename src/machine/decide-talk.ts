@@ -251,6 +251,9 @@ export function choose(n: number, context: Context): Decision {
         ? []
         : [{ type: 'dish-dropped' as const, dish: option.drops }]),
       ...(option.skips ?? []).map((step): NewFact => ({ type: 'step-skipped', step })),
+      ...(option.takesOut ?? []).map(
+        ({ step, minutes }): NewFact => ({ type: 'step-not-done', step, minutes, begun: false }),
+      ),
       ...settled,
     ],
     { key: 'chosen', option },

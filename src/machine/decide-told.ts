@@ -9,6 +9,7 @@ import type { NewFact } from '../kitchen/facts.ts';
 import { standing } from '../kitchen/fold.ts';
 import type { HeardOf } from '../kitchen/heard.ts';
 import { type Context, type Decision, decided, said } from './context.ts';
+import { clocksBefore, clocksShifted, firstCourseBegun } from './decide-clocks.ts';
 import { hasNamedMenu } from './named-menu.ts';
 
 /** The cut taken when somebody only says "the roast". */
@@ -110,9 +111,10 @@ export function setServingTime(heard: HeardOf<'set-serving-time'>, context: Cont
     servingAt: wanted,
     because: before ? 'shifted' : 'said',
   };
+  const clocks = clocksBefore(context, wanted);
   if (before === undefined || before === wanted || dinner.steps.size === 0)
-    return decided([fact], { key: 'serving-set', servingAt: wanted });
-  return decided([fact], {
+    return decided([fact, ...clocks], { key: 'serving-set', servingAt: wanted });
+  return decided([fact, ...clocks], {
     key: 'serving-moved',
     minutes: Math.round((wanted - before) / 60_000),
     servingAt: wanted,
@@ -129,7 +131,8 @@ export function shiftServing(heard: HeardOf<'shift-serving'>, context: Context):
   if (Math.abs(heard.minutes) > 24 * 60)
     return said({ key: 'bad-value', bad: { what: 'minutes', minutes: heard.minutes } });
   const servingAt = Math.max(addMinutes(dinner.servingAt, heard.minutes), now);
-  return decided([{ type: 'serving-time-set', servingAt, because: 'shifted' }], {
+  const clocks = clocksShifted(context, heard.minutes);
+  return decided([{ type: 'serving-time-set', servingAt, because: 'shifted' }, ...clocks], {
     key: 'serving-moved',
     minutes: heard.minutes,
     servingAt,
@@ -150,9 +153,13 @@ export function setGuests(heard: HeardOf<'set-guests'>, context: Context): Decis
   });
 }
 
-export function reportGuests(heard: HeardOf<'report-guests'>): Decision {
+export function reportGuests(heard: HeardOf<'report-guests'>, context: Context): Decision {
   const { state, count } = heard;
-  return decided([{ type: 'guests-arrived', state, count }], { key: 'guests-arrived', state });
+  const eating = state === 'seated' ? firstCourseBegun(context) : [];
+  return decided([{ type: 'guests-arrived', state, count }, ...eating], {
+    key: 'guests-arrived',
+    state,
+  });
 }
 
 export function setDoneness(heard: HeardOf<'set-doneness'>, context: Context): Decision {
@@ -236,12 +243,24 @@ function toolNamed(name: string, context: Context): string | undefined {
 }
 
 export function reportSetup(heard: HeardOf<'report-setup'>): Decision {
-  const { rack, tent, probe, fan, pan, shelf, oven } = heard;
+  const { rack, tent, probe, fan, pan, shelf, oven, rings, carvers } = heard;
   const note = [pan, shelf, oven].filter((one) => one !== undefined).join(', ');
   const ovens = oven === 'two ovens' ? 2 : undefined;
   return decided(
-    [{ type: 'setup-reported', rack, tent, probe, fan, ovens, note: note || undefined }],
-    { key: 'setup-noted', pan },
+    [
+      {
+        type: 'setup-reported',
+        rack,
+        tent,
+        probe,
+        fan,
+        ovens,
+        rings,
+        carvers,
+        note: note || undefined,
+      },
+    ],
+    { key: 'setup-noted', pan, ovens, rings, carvers },
   );
 }
 

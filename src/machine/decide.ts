@@ -9,9 +9,12 @@ import { missingOf } from '../kitchen/dinner.ts';
 import type { NewFact } from '../kitchen/facts.ts';
 import type { Heard, HeardOf } from '../kitchen/heard.ts';
 import { type Context, type Decision, decided, nothing, ovenCallStep, said } from './context.ts';
+import { setClock } from './decide-clocks.ts';
 import { feedPublic, have, noteGuest } from './decide-days.ts';
+import { addHands, paceTold } from './decide-hands.ts';
 import { reportReading } from './decide-reading.ts';
 import {
+  inSecondOven,
   ovenDial,
   reportDone,
   reportNotDone,
@@ -100,11 +103,13 @@ function decideOne(heard: Heard, context: Context): Decision {
     case 'describe-roast':
       return told.describeRoast(heard, context);
     case 'set-serving-time':
-      return told.setServingTime(heard, context);
+      return heard.of === undefined
+        ? told.setServingTime(heard, context)
+        : setClock({ ...heard, of: heard.of }, context);
     case 'set-guests':
       return told.setGuests(heard, context);
     case 'report-guests':
-      return told.reportGuests(heard);
+      return told.reportGuests(heard, context);
     case 'note-guest':
       return noteGuest(heard);
     case 'set-doneness':
@@ -138,10 +143,8 @@ function decideOne(heard: Heard, context: Context): Decision {
       return feedPublic();
     case 'report-setup':
       return told.reportSetup(heard);
-    case 'add-hands': {
-      const who = heard.who ?? 'a second cook';
-      return decided([{ type: 'hands-added', who }], { key: 'hands-added', who });
-    }
+    case 'add-hands':
+      return addHands(heard, context);
     case 'cook-away': {
       const minutes = heard.minutes ?? 15;
       const until = addMinutes(context.now, minutes);
@@ -154,7 +157,9 @@ function decideOne(heard: Heard, context: Context): Decision {
     case 'acknowledge':
       return acknowledge(context);
     case 'report-started':
-      return reportStarted(heard, context);
+      return heard.which === undefined
+        ? reportStarted(heard, context)
+        : inSecondOven(reportStarted(heard, context), context);
     case 'report-out':
       return reportOut(heard, context);
     case 'report-done': {
@@ -186,7 +191,9 @@ function decideOne(heard: Heard, context: Context): Decision {
     case 'shift-serving':
       return told.shiftServing(heard, context);
     case 'running-behind':
-      return runningBehind(heard, context);
+      return heard.factor === undefined
+        ? runningBehind(heard, context)
+        : paceTold({ ...heard, factor: heard.factor }, context);
     case 'set-timer':
       return setTimer(heard, context);
     case 'cancel-timer':

@@ -73,7 +73,9 @@ export function aimedPull(aim: Aim & { roastInAt: Instant }): number {
   const held = dinner.course?.rest === 'low-oven';
   const longest = held ? longestHoldMinutes : longestRestOf(roast.rest);
   const highest = serveCelsius - leastRiseKelvin;
-  const lowest = serveCelsius - (held ? riseInHoldKelvin : riseReadHighKelvin);
+  const trusted = serveCelsius - (held ? riseInHoldKelvin : riseReadHighKelvin);
+  // A course that was chosen may come out sooner still.
+  const lowest = Math.min(trusted, dinner.course?.pullCelsius ?? trusted);
   for (let pull = lowest; pull < highest; pull += stepKelvin) {
     const later = (pull - pullCelsius) / kelvinPerMinute;
     const rest = clamp(minutesBetween(pullAt, carveAt) - later, least, longest);

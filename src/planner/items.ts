@@ -61,15 +61,23 @@ function itemOf(dinner: Dinner, card: Card, step: CardStep, ids: ReadonlySet<str
   const record = dinner.steps.get(id);
   const without = (step.without ?? []).find((one) => dinner.lacks.includes(one.tool));
   const extra = without?.extraMinutes ?? 0;
-  const [p10, p50, p90] = step.minutes;
+  const pace = paceOf(dinner, id, step);
+  const [p10, p50, p90] = step.minutes.map((minutes) => (minutes + extra) * pace) as [
+    number,
+    number,
+    number,
+  ];
   const called = calledAt(dinner, id);
+  // Taken out half done, it needs what is left of it.
+  const left = record?.notBegunAt === undefined ? undefined : record.moreMinutes;
+  const share = left === undefined ? 1 : left / p50;
   const startedAt = record?.startedAt ?? (record?.notDoneAt === undefined ? called : undefined);
   return {
     id,
     card,
     step,
     title: step.title,
-    minutes: { p10: p10 + extra, p50: p50 + extra, p90: p90 + extra },
+    minutes: { p10: p10 * share, p50: p50 * share, p90: p90 * share },
     handsOn: step.hands,
     after: (step.after ?? [])
       .map((one) => ({
@@ -87,6 +95,12 @@ function itemOf(dinner: Dinner, card: Card, step: CardStep, ids: ReadonlySet<str
       (record?.startedAt === undefined && record?.doneAt === undefined && called !== undefined),
   };
 }
+
+/** How many times as long as its card says: hands have their pace, an oven its own unless it was told. */
+const paceOf = (dinner: Dinner, id: string, step: CardStep): number =>
+  dinner.paceOf.get(id) ??
+  dinner.paceOf.get(id.split('.')[0] ?? id) ??
+  (step.hands === 'throughout' ? dinner.pace : 1);
 
 /** A step that was called and never begun is called again by another name. */
 export const callNameOf = (dinner: Dinner, step: string): string =>

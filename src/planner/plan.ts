@@ -9,6 +9,7 @@ import type { Dinner } from '../kitchen/dinner.ts';
 import type { Forecast } from '../kitchen/forecast.ts';
 import type { OvenMove, Plan } from '../kitchen/plan.ts';
 import { coreAtKnife } from './aim.ts';
+import { clocksOf } from './compile/clocks.ts';
 import { compile } from './compile/compile.ts';
 import { type Day, dayOf, minuteIn, pullBandOf } from './compile/day.ts';
 import { checkShortfalls } from './constraints/index.ts';
@@ -54,6 +55,7 @@ export function plan(question: PlanQuestion, solver: Solver = solve): Plan | und
     method: day.program.method,
     steps,
     serving,
+    ...clocksOf(day, (task) => (solution.starts.has(task) ? at(task) : undefined)),
     onTimeChance,
     roastInAt,
     pullAt,

@@ -109,6 +109,8 @@ export interface Problem {
  */
 export const weights = {
   hard: 1_000_000,
+  /** A time that was set for the table's other clocks: only a rule moves it. */
+  clock: 500_000,
   /** A dish that is not ready when the table is: the table waits for it. */
   missing: 1_200,
   table: 1_000,

@@ -29,7 +29,7 @@ const still = ['roast-in', 'pull', 'carve', 'serve'];
 
 export function readSteps(options: ReadOutOptions): Pick<Plan, 'steps' | 'firstToBreak'> {
   const { day, problem, solution } = options;
-  const who = handsOf(problem, solution, ['you', ...day.dinner.helpers]);
+  const who = handsOf(problem, solution, day);
   const slack = slackOf(problem, solution, still);
   const reasoner = reasonerOf(day, problem, solution);
   const leanings = new Map<string, Leaning>();

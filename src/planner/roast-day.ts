@@ -5,8 +5,8 @@
 
 import { addMinutes, type Instant, minutesBetween } from '../base/time.ts';
 import { celsiusOfFahrenheit, clamp, kelvinOfFahrenheitDegrees } from '../base/units.ts';
-import type { RoastCard } from '../kitchen/card.ts';
-import { type Dinner, roastCardOf } from '../kitchen/dinner.ts';
+import { type RoastCard, stepIdOf } from '../kitchen/card.ts';
+import { type Dinner, menuOf, roastCardOf } from '../kitchen/dinner.ts';
 import type { Method } from '../kitchen/facts.ts';
 import {
   type Band,
@@ -287,7 +287,7 @@ export const riseHighKelvin = kelvinOfFahrenheitDegrees(28);
 /** What readings say of a rise goes somewhat further. */
 export const riseReadHighKelvin = kelvinOfFahrenheitDegrees(31);
 
-/** A hold cooks on: what goes into it may be this far under its target. */
+/** A hold cooks on, and in a long rest there is time to put it back: it may come out this far under its target. */
 export const riseInHoldKelvin = 25;
 
 export interface Roast {
@@ -329,5 +329,18 @@ export function settingsSoFar(dinner: Dinner): OvenMove[] {
     const move = { at: firstAt, celsius: Number(celsius) };
     return [{ ...move, why: why === 'hold' ? 'hold' : 'sides', ...(second ? { oven: 1 } : {}) }];
   });
-  return [...told, ...called].sort((a, b) => a.at - b.at);
+  return [...told, ...called, ...besideTheRoast(dinner)].sort((a, b) => a.at - b.at);
 }
+
+/** A second oven in which a dish was put without a call was hot for it. */
+const besideTheRoast = (dinner: Dinner): OvenMove[] =>
+  menuOf(dinner).flatMap((card) =>
+    card.steps.flatMap((step): OvenMove[] => {
+      const record = dinner.steps.get(stepIdOf(card, step));
+      if (!step.oven || record?.oven !== 1 || record.startedAt === undefined) return [];
+      const celsius = celsiusOfFahrenheit(step.oven.likelyFahrenheit);
+      return [
+        { at: addMinutes(record.startedAt, -preheatMinutes), celsius, why: 'sides', oven: 1 },
+      ];
+    }),
+  );

@@ -61,7 +61,7 @@ function composeEnglish({ outcomes, scene, question, microphone }: Composing): C
   }
   const roastIn = roastInTail(outcomes, parts, scene);
   if (roastIn !== silent) keys.push(dayMovedKey);
-  parts.push(roastIn, tableTail(outcomes, parts, scene));
+  parts.push(roastIn, tableTail(outcomes, parts, scene), firstCourseTail(outcomes, parts, scene));
   const walk = walkKey(outcomes, scene);
   if (walk !== undefined) keys.push(walk);
   const cautioned = cautionsOf(outcomes, scene);
@@ -130,6 +130,9 @@ const movesTheDay: ReadonlySet<Outcome['key']> = new Set<Outcome['key']>([
   'dish-dropped',
   'dish-unnamed',
   'hands-added',
+  'pace-told',
+  'clock-set',
+  'setup-noted',
   'oven-noted',
   'oven-hot',
   'thermometer-checked',
@@ -154,6 +157,20 @@ function tableTail(outcomes: readonly Outcome[], said: readonly Spoken[], scene:
   if (moved < tableMinutes || said.some((one) => one.text.includes(time))) return silent;
   const late = minutesBetween(plan.serving.wantedAt, plan.serving.likelyAt) > tableMinutes;
   return late ? tableWords(scene) : say`Dinner at ${clock(plan.serving.likelyAt, dinner)}.`;
+}
+
+/** A table that moved beside a first course still to come: where that stands now. */
+function firstCourseTail(
+  outcomes: readonly Outcome[],
+  said: readonly Spoken[],
+  { plan, dinner, now }: Scene,
+): Spoken {
+  const at = plan?.firstCourseAt;
+  if (at === undefined || at <= now) return silent;
+  if (!outcomes.some((one) => one.key === 'serving-moved' || one.key === 'serving-set'))
+    return silent;
+  const told = say`First course at ${clock(at, dinner)}.`;
+  return said.some((one) => one.text.includes(told.text.slice(0, -1))) ? silent : told;
 }
 
 /**

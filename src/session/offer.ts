@@ -1,9 +1,10 @@
 /** Options when the day forces them or they are asked for; the first is taken until another is. */
 import { minutesBetween } from '../base/time.ts';
+import { clamp } from '../base/units.ts';
 import type { Fact, NewFact, Option, Question } from '../kitchen/facts.ts';
-import { coreAfterRest } from '../kitchen/forecast.ts';
 import { leavesOut } from '../kitchen/option.ts';
 import type { Outcome } from '../kitchen/outcome.ts';
+import { coreAtKnife } from '../planner/aim.ts';
 import { type Choosing, draftOptions, type OptionDraft } from '../planner/options/drafts.ts';
 import { figuresOf, type OptionFigures, retargeted } from '../planner/options/figures.ts';
 import { rankOptions } from '../planner/options/rank.ts';
@@ -20,6 +21,9 @@ export interface Offered {
 
 /** A pull is aimed so often at most; each time comes nearer. */
 const aimedAtMost = 3;
+
+/** So far a pull is moved at most for each kelvin at the knife. */
+const gainAtMost = 4;
 
 /** Options so young are told again as they were. */
 const freshMinutes = 5;
@@ -63,6 +67,8 @@ export async function offer(asking: Asking): Promise<Offered> {
       return truer ? [one.figures, aimed.figures] : [one.figures];
     }),
   );
+  if (behind && figures.flat().some((one) => one.kind === 'carry-on' && !isCut(dinner, one)))
+    return none;
   const scene = sceneOf(after);
   const options = rankOptions(
     figures.flat().map((one) => ({ figures: one })),
@@ -78,6 +84,7 @@ export async function offer(asking: Asking): Promise<Offered> {
       course: one.course,
       ...(one.drops === undefined ? {} : { drops: one.drops }),
       ...(one.skips === undefined ? {} : { skips: [...one.skips] }),
+      ...(one.takesOut === undefined ? {} : { takesOut: one.takesOut }),
     }),
   );
   const first = options[0];
@@ -126,6 +133,13 @@ function isBehind({ outcomes, before, after }: Asking): boolean {
   );
 }
 
+/** Late, or short of rest, by so much that it is worth a choice. */
+const isCut = (
+  dinner: Outlook['dinner'],
+  { minutesFromWanted, restMinutes }: OptionFigures,
+): boolean =>
+  Math.max(0, (roastOf(dinner)?.rest.p50 ?? 0) - restMinutes) + minutesFromWanted > behindMinutes;
+
 /** A course that ends so far from what was asked for mends nothing. */
 const hopelessKelvin = 8;
 
@@ -164,8 +178,10 @@ async function aim(
   let { draft } = from;
   let { coreAtServingCelsius, restMinutes } = from.figures;
   const pulledAt = from.figures.pullAt;
+  let gain = 1;
   for (let round = 0; round < aimedAtMost; round += 1) {
-    const next = retargeted(choosing, draft, { coreAtServingCelsius, restMinutes });
+    const before = { pull: draft.instead.pullCelsius, core: coreAtServingCelsius.p50 };
+    const next = retargeted(choosing, draft, { coreAtServingCelsius, restMinutes }, gain);
     if (!next) break;
     draft = next;
     const forecast = await compute.forecast({ ...choosing.question, instead: draft.instead });
@@ -173,7 +189,15 @@ async function aim(
     const pullAt = choosing.plan.roastInAt + forecast.pullMinute.p50 * 60_000;
     const rest = from.figures.restMinutes + minutesBetween(pullAt, pulledAt);
     restMinutes = Math.max(rest, Math.min(from.figures.restMinutes, 20));
-    coreAtServingCelsius = coreAfterRest(forecast, restMinutes);
+    coreAtServingCelsius = coreAtKnife(forecast, {
+      dinner: choosing.dinner,
+      pullCelsius: draft.instead.pullCelsius,
+      outMinute: forecast.pullMinute.p50,
+      restMinutes,
+    });
+    const moved = before.core - coreAtServingCelsius.p50;
+    const gained = (before.pull - draft.instead.pullCelsius) / moved;
+    gain = Number.isFinite(gained) ? clamp(gained, 1, gainAtMost) : 1;
   }
   return draft === from.draft ? undefined : simulate(choosing, draft, compute);
 }

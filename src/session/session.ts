@@ -277,6 +277,7 @@ class DinnerSession implements Session {
       units: dinner.units,
       paused: dinner.paused,
       dishes: [...menuOf(dinner).map((card) => card.id), ...uncardedOf(dinner)],
+      helpers: dinner.helpers.map((one) => one.who),
       openSteps: openStepsOf(outlook),
       lexicon: this.lexicon,
     };
@@ -498,9 +499,7 @@ function dueStep(after: Outlook, firstPlan: boolean): string | undefined {
     (step) =>
       (step.state === 'due' || step.state === 'planned') &&
       step.startAt <= within &&
-      step.id !== 'rest' &&
-      step.id !== 'check' &&
-      step.id !== 'pull',
+      !['rest', 'check', 'pull', 'guests-arrive'].includes(step.id),
   );
   return next?.id;
 }

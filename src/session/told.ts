@@ -19,6 +19,7 @@ const why: ReadonlySet<Outcome['key']> = new Set<Outcome['key']>([
   'reading-noted',
   'roast-out',
   'running-behind',
+  'clock-set',
   'step-not-done',
   'corrected',
   'started-over',

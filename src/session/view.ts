@@ -174,6 +174,8 @@ function servingOf(
     earliest: iso(plan.serving.earliestAt),
     latest: iso(plan.serving.latestAt),
     onTimeChance: Math.round(plan.onTimeChance * 100) / 100,
+    ...(plan.guestsAt === undefined ? {} : { guestsArrive: iso(plan.guestsAt) }),
+    ...(plan.firstCourseAt === undefined ? {} : { firstCourse: iso(plan.firstCourseAt) }),
   };
 }
 

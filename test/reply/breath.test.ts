@@ -60,7 +60,8 @@ describe('more than a breath', () => {
   });
 });
 
-const scene = (helpers: string[]): Scene => {
+const scene = (names: string[]): Scene => {
+  const helpers = names.map((who) => ({ who, does: [] }));
   const dinner = { ...dinnerOf('written', factsOf()), helpers };
   const pull = { id: 'pull', title: 'pull the roast', state: 'planned', startAt: at('17:54') };
   return {

@@ -19,6 +19,10 @@ const calledSo: readonly (readonly [words: RegExp, chore: string])[] = [
     'portion',
   ],
   [/^(do (the )?)?shopping( done)?$/, 'shop'],
+  [
+    /^(serve |bring |plate |carry |take )?(in |out )?(the |our |my )?(first course|starters?)( in| out)?$/,
+    'first-course',
+  ],
 ];
 
 /** The chore that words name, if they do. */

@@ -46,6 +46,7 @@ import { askThings } from './recognisers/ask-things.ts';
 import { askTime } from './recognisers/ask-time.ts';
 import { atTable } from './recognisers/at-table.ts';
 import { behind } from './recognisers/behind.ts';
+import { clocks } from './recognisers/clocks.ts';
 import { correction } from './recognisers/correction.ts';
 import { danger } from './recognisers/danger.ts';
 import { daysAsked, stoodOut } from './recognisers/days-asked.ts';
@@ -56,6 +57,7 @@ import { emergency } from './recognisers/emergency.ts';
 import { forgotten } from './recognisers/forgotten.ts';
 import { guests } from './recognisers/guests.ts';
 import { hands } from './recognisers/hands.ts';
+import { helpersTime } from './recognisers/helpers-time.ts';
 import { haveList, inHouse } from './recognisers/house.ts';
 import { kitchenBelief } from './recognisers/kitchen-belief.ts';
 import { lack } from './recognisers/lack.ts';
@@ -67,6 +69,7 @@ import { notDone, skip } from './recognisers/not-done.ts';
 import { noted } from './recognisers/noted.ts';
 import { notes } from './recognisers/notes.ts';
 import { ovenTalk } from './recognisers/oven.ts';
+import { ovens } from './recognisers/ovens.ts';
 import { plateTroubles } from './recognisers/plate-troubles.ts';
 import { progress } from './recognisers/progress.ts';
 import { readings } from './recognisers/readings.ts';
@@ -150,6 +153,10 @@ const within: readonly Recogniser[] = [
   // "guests are late 30 minutes" and "two more are coming" before counts and times.
   behind,
   notBefore,
+  // "the starter is at half six" before the hour of the dinner, "two ovens" before two guests.
+  clocks,
+  ovens,
+  helpersTime,
   serving,
   guests,
   hands,

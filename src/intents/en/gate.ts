@@ -79,6 +79,22 @@ const namesStep = ({ placed, line }: Said): boolean =>
       !framed && meaning.intent === 'report-done' && meaning.step !== undefined,
   ) && wordsIn(placed) >= spokenIn(line);
 
+/** What only this dinner has: its other clocks, how long its helpers stay, how fast its cook is, its hob. */
+const ofThisDinner = (meaning: Meaning): boolean =>
+  (meaning.intent === 'set-serving-time' && meaning.of !== undefined) ||
+  (meaning.intent === 'add-hands' &&
+    (meaning.until ?? meaning.from ?? meaning.left) !== undefined) ||
+  (meaning.intent === 'running-behind' && meaning.factor !== undefined) ||
+  (meaning.intent === 'report-setup' &&
+    (meaning.rings ?? meaning.carvers ?? meaning.oven) !== undefined) ||
+  ('step' in meaning && meaning.step === 'first-course');
+
+/** Words of these that leave hardly a word over: the weights have seen too few of them. */
+const isWhollySaid = ({ placed, line }: Said): boolean =>
+  placed.some(({ meaning }) => ofThisDinner(meaning)) &&
+  placed.every(({ framed }) => !framed) &&
+  wordsIn(placed) >= spokenIn(line) - placed.length;
+
 const isFamiliar = (word: string): boolean => familiar.has(word);
 
 /**
@@ -93,7 +109,13 @@ export const gateOf =
   (whole: Said): readonly Placed[] => {
     const said = { ...whole, placed: withoutColour(whole.placed, whole.opinions) };
     if (said.placed.every(isUngated)) return said.placed;
-    if (isAwaited(said) || answersTheCall(said) || endsItsStage(said) || namesStep(said))
+    if (
+      isAwaited(said) ||
+      answersTheCall(said) ||
+      endsItsStage(said) ||
+      namesStep(said) ||
+      isWhollySaid(said)
+    )
       return said.placed;
     // What is said while a question is open may be its answer, or have nothing to do with it.
     const aside = { ...said, context: { ...said.context, expecting: undefined } };

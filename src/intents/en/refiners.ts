@@ -606,7 +606,11 @@ function oncePerMeaning(heard: readonly Placed[]): Placed[] {
       last.clause === one.clause
     )
       continue;
-    if (one.meaning.intent === 'set-serving-time' && last?.meaning.intent === 'set-serving-time') {
+    if (
+      one.meaning.intent === 'set-serving-time' &&
+      last?.meaning.intent === 'set-serving-time' &&
+      last.meaning.of === one.meaning.of
+    ) {
       // "half eight, nine at the outside", "8pm, the babysitter leaves at 10": the first is the table's.
       if (/ (outside|latest|most|leaves?|leaving|bus|train|kids|film|bed) /.test(lineIn(one)))
         continue;

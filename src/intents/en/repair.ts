@@ -7,9 +7,15 @@ import { endings, fillerPhrases, fillers, whole } from './spellings.ts';
 
 /** Words that vanish although they carry meaning elsewhere are kept where a question leans on them. */
 export function repaired(tokens: readonly Token[]): Token[] {
-  const written = tokens.flatMap(writtenOut).filter((token) => token.word !== '');
+  const written = tokens
+    .flatMap((token, at) => (areMany(token, tokens[at - 1]) ? [token] : writtenOut(token)))
+    .filter((token) => token.word !== '');
   return withoutYesNo(withoutStutter(withoutFillers(joined(hasBeen(written)))));
 }
+
+/** "Two ovens" are two; elsewhere "ovens on" has lost its mark. */
+const areMany = ({ word }: Token, before: Token | undefined): boolean =>
+  word === 'ovens' && /^(two|2|both|of|more)$/.test(before?.word ?? '');
 
 /** "yeah, nah" is a no, "nah yeah" a yes: the last of them counts. */
 function withoutYesNo(tokens: readonly Token[]): Token[] {

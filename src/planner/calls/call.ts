@@ -25,7 +25,7 @@ export interface Call {
 }
 
 export type CallMatter =
-  | { what: 'oven'; celsius: number; why: OvenMove['why'] }
+  | { what: 'oven'; celsius: number; why: OvenMove['why']; second?: boolean }
   | { what: 'timer'; label?: string | undefined }
   | { what: 'watch'; celsius: number }
   | { what: 'late'; likelyAt: Instant; minutes: number }

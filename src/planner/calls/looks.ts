@@ -1,6 +1,6 @@
 /** Calls for a look at the core, and for a temperature that is watched for. */
 import { addMinutes, type Instant, minutesBetween } from '../../base/time.ts';
-import type { Dinner } from '../../kitchen/dinner.ts';
+import { type Dinner, helpersAt } from '../../kitchen/dinner.ts';
 import type { Forecast } from '../../kitchen/forecast.ts';
 import type { Plan } from '../../kitchen/plan.ts';
 import { roastCameOutAt, roastWentInAt } from '../roast-day.ts';
@@ -48,7 +48,7 @@ const lookOf = (dinner: Dinner): Omit<Wanted, 'what' | 'dueAt'> => ({
 
 /** Until then nobody is there to look. */
 const awayUntil = (dinner: Dinner): Instant =>
-  dinner.helpers.length === 0 ? (dinner.awayUntil ?? 0) : 0;
+  helpersAt(dinner, dinner.lastAt).length === 0 ? (dinner.awayUntil ?? 0) : 0;
 
 function usualLooks(dinner: Dinner, plan: Plan, checkAt: Instant): Wanted[] {
   const look = lookOf(dinner);

@@ -28,7 +28,12 @@ export function ovenCalls(dinner: Dinner, plan: Plan): Wanted[] {
         expiryMinutes: 10,
         urgency: move.why === 'course' ? ('high' as const) : ('normal' as const),
         repeats: move.why === 'course' ? 4 : 0,
-        about: { what: 'oven' as const, celsius: move.celsius, why: move.why },
+        about: {
+          what: 'oven' as const,
+          celsius: move.celsius,
+          why: move.why,
+          second: move.oven === 1,
+        },
       }))
   );
 }

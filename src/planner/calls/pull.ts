@@ -1,6 +1,6 @@
 /** The pull's own call: how it goes by, and when it can be due at the soonest. */
 import { addMinutes, type Instant, minutesBetween } from '../../base/time.ts';
-import type { Dinner } from '../../kitchen/dinner.ts';
+import { type Dinner, helpersAt } from '../../kitchen/dinner.ts';
 import type { Plan } from '../../kitchen/plan.ts';
 
 /**
@@ -61,4 +61,4 @@ export function lookedForAt(dinner: Dinner, plan: Plan): Instant {
 
 /** Nobody is there to look. */
 const isAway = (dinner: Dinner): boolean =>
-  dinner.helpers.length === 0 && (dinner.awayUntil ?? 0) > dinner.lastAt;
+  helpersAt(dinner, dinner.lastAt).length === 0 && (dinner.awayUntil ?? 0) > dinner.lastAt;

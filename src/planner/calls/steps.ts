@@ -138,6 +138,11 @@ export function stepCalls(dinner: Dinner, plan: Plan, step: PlannedStep): Wanted
               presumes: presumed(dinner, ['carve', 'serve']),
             },
           ];
+    // Who comes is met, not called.
+    case 'guests-arrive':
+      return ready(readyBeforeMinutes);
+    case 'first-course':
+      return [...ready(readyBeforeMinutes), { kind: 'step-due', ...one, expiryMinutes: 20 }];
     default:
       return dishCalls(dinner, plan, step, ready(readyBeforeMinutes));
   }

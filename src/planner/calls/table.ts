@@ -41,7 +41,10 @@ const againMinutes = 15;
 
 /** Steps that others wait for: the roast's way in, and what goes into an oven or comes to the knife. */
 export const isKeyStep = (step: Pick<PlannedStep, 'id' | 'oven'>): boolean =>
-  step.oven !== undefined || step.id === 'roast-in' || step.id === 'sear';
+  step.oven !== undefined ||
+  step.id === 'roast-in' ||
+  step.id === 'sear' ||
+  step.id === 'first-course';
 
 /** Key steps that stand elsewhere than the cook was told, and soon enough to matter. */
 export function movedSteps(

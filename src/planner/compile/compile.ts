@@ -1,10 +1,13 @@
 /** A dinner's open day as a problem; see docs/planner.md. */
 import type { Instant } from '../../base/time.ts';
+import { helpersFrom } from '../../kitchen/dinner.ts';
 import { householdOven } from '../household-oven.ts';
 import type { Problem } from '../problem.ts';
+import { draftClocks } from './clocks.ts';
 import type { Day } from './day.ts';
 import { draftDishes } from './dishes.ts';
 import { Draft, hands, hob, point } from './draft.ts';
+import { draftHands } from './hands.ts';
 import { draftRoast } from './roast.ts';
 
 export interface CompileOptions {
@@ -19,7 +22,9 @@ const usualRings = 4;
 
 export function compile(day: Day, { pullAt, roastInMinute }: CompileOptions = {}): Problem {
   const draft = new Draft();
+  draftHands(draft, day);
   draftRoast(draft, day, pullAt);
+  draftClocks(draft, day);
   draftDishes(draft, day);
   if (roastInMinute !== undefined)
     draft.exactly(point('origin'), point('roast-in'), roastInMinute, 'roast');
@@ -28,7 +33,7 @@ export function compile(day: Day, { pullAt, roastInMinute }: CompileOptions = {}
   );
   return draft.problem({
     resources: [
-      { id: hands, capacity: 1 + day.dinner.helpers.length },
+      { id: hands, capacity: 1 + helpersFrom(day.dinner, day.now).length },
       { id: hob, capacity: day.dinner.setup.rings ?? usualRings },
       ...tools.map((id) => ({ id, capacity: 1 })),
     ],

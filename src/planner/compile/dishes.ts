@@ -54,7 +54,7 @@ export function draftDishes(draft: Draft, day: Day): void {
     draftComing(draft, day, item);
     draftOrder(draft, day, item);
     draftWindow(draft, day, item, turns.get(item.id));
-    draftStay(draft, item);
+    draftStay(draft, day, item);
     draftPromise(draft, day, item);
   }
   draftRoastOrder(draft, day);
@@ -74,7 +74,7 @@ function draftBegun(draft: Draft, day: Day, item: Item): void {
     item.handsOn === 'throughout' ? minutes : Math.ceil(handsMinutesOf(item)),
   );
   if (item.step.hob) draft.use(hob, item.id, 0, minutes);
-  draftStay(draft, item);
+  draftStay(draft, day, item);
 }
 
 /** Minutes from the roast's coming out until its pan can be tipped. */
@@ -155,7 +155,7 @@ function draftWindow(draft: Draft, day: Day, item: Item, turn: PrepTurn | undefi
   draft.after(moment, end, likelyMinutes, 'wish', near);
 }
 
-function draftStay(draft: Draft, item: Item): void {
+function draftStay(draft: Draft, day: Day, item: Item): void {
   const range = item.step.oven;
   if (!range) return;
   draft.stays.push({
@@ -167,6 +167,7 @@ function draftStay(draft: Draft, item: Item): void {
     likelyCelsius: celsiusOfFahrenheit(range.likelyFahrenheit),
     shelves: 1,
     doorShutMinutes: 0,
+    oven: day.dinner.steps.get(item.id)?.oven,
   });
 }
 

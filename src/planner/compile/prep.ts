@@ -4,6 +4,7 @@
  */
 import { addMinutes, minutesBetween } from '../../base/time.ts';
 import { isRoastMoment } from '../../kitchen/card.ts';
+import { helpersFrom } from '../../kitchen/dinner.ts';
 import { endOf, handsMinutesOf, type Item, predecessorsOf } from '../items.ts';
 import { type Day, guessRoastInAt, minuteIn } from './day.ts';
 
@@ -25,8 +26,14 @@ export function prepTurns(day: Day): Map<string, PrepTurn> {
       item.startedAt === undefined,
   );
   const dueBy = latestStarts(day, open);
-  const from = Math.max(grid.now, minuteIn(day, addMinutes(guessRoastInAt(day), -prepLeadMinutes)));
-  const free = Array.from({ length: 1 + day.dinner.helpers.length }, () => from);
+  const lead = prepLeadMinutes * Math.max(1, day.dinner.pace);
+  const from = Math.max(grid.now, minuteIn(day, addMinutes(guessRoastInAt(day), -lead)));
+  const free = [
+    from,
+    ...helpersFrom(day.dinner, day.now).map(({ comesAt }) =>
+      comesAt === undefined ? from : Math.max(from, minuteIn(day, comesAt)),
+    ),
+  ];
   occupyBegun(day, free);
   const turns = new Map<string, PrepTurn>();
   const ends = new Map<string, number>();

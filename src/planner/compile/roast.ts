@@ -4,6 +4,7 @@
  */
 import { addMinutes, type Instant, minutesBetween } from '../../base/time.ts';
 import { celsiusOfFahrenheit } from '../../base/units.ts';
+import { helpersFrom } from '../../kitchen/dinner.ts';
 import { householdOven, trueHeatCelsius } from '../household-oven.ts';
 import { startMinutes } from '../items.ts';
 import { changeMinutes, origin, ovenNow, type Stay, weights } from '../problem.ts';
@@ -18,7 +19,7 @@ const quietBeforePullMinutes = 5;
 const twoShelvesKilograms = 5;
 
 export function draftRoast(draft: Draft, day: Day, pullAt: Instant | undefined): void {
-  const { grid, program } = day;
+  const { program } = day;
   draftIn(draft, day);
   if (day.cameOutAt !== undefined) draft.task('pull', 2, minuteIn(day, day.cameOutAt));
   else if (pullAt !== undefined) draft.task('pull', 2, minuteIn(day, pullAt));
@@ -34,11 +35,6 @@ export function draftRoast(draft: Draft, day: Day, pullAt: Instant | undefined):
   if (program.method === 'sear-last' && (day.carveBegunAt === undefined || searBegun))
     draftSearAgain(draft, day);
   draftRoastStays(draft, day);
-  if (day.dinner.awayUntil !== undefined && day.dinner.awayUntil > day.now) {
-    const minutes = minuteIn(day, day.dinner.awayUntil) - grid.now;
-    draft.task('away', minutes, grid.now);
-    draft.use(hands, 'away', 0, minutes);
-  }
 }
 
 function draftIn(draft: Draft, day: Day): void {
@@ -88,7 +84,7 @@ function draftTable(draft: Draft, day: Day): void {
   draft.exactly(point('serve'), point('put-away'), 60, 'order');
   if (day.servedAt === undefined) draft.use(hands, 'serve', 0, 5);
   if (day.carveBegunAt === undefined) {
-    const cooks = 1 + day.dinner.helpers.length;
+    const cooks = 1 + helpersFrom(day.dinner, day.wantedAt).length;
     for (let one = 0; one < Math.min(cooks, day.dinner.setup.carvers ?? 1); one += 1)
       draft.use(hands, 'carve', 0, carveMinutes);
     // Once called it stands where it was called, until something moves it.

@@ -11,7 +11,7 @@ import { calledAt } from '../items.ts';
 import { roastWentInAt } from '../roast-day.ts';
 import { type Chore, clockAt, toldAt } from './chore.ts';
 import { cutBeforeSalting, eveningOf, testedTheEveningBefore } from './evening.ts';
-import { otherHours, withPutAwayAfter } from './other-hours.ts';
+import { otherClocks, otherHours, withPutAwayAfter } from './other-hours.ts';
 import { thawBeganAt, thawOf } from './thaw.ts';
 
 /** Clock times of the day before. Common practice, no source. */
@@ -34,7 +34,11 @@ export interface DaysQuestion {
 /** The plan with the chores among its steps; titles are the words room's, so ids stand for them. */
 export function withChores({ dinner, plan, now }: DaysQuestion): Plan {
   if (!plan.complete) return plan;
-  const chores = [...daysBefore({ dinner, plan, now }), ...otherHours(dinner, plan)];
+  const chores = [
+    ...daysBefore({ dinner, plan, now }),
+    ...otherHours(dinner, plan),
+    ...otherClocks(dinner, plan),
+  ];
   const salting = chores.find((chore) => chore.kind === 'salt-ahead');
   const tested = plan.steps.map((step) => testedTheEveningBefore(step, dinner, plan, now));
   const steps = salting ? cutBeforeSalting(tested, eveningOf(dinner, plan), dinner, now) : tested;
@@ -178,6 +182,9 @@ function stateOf(
   }: { record: StepRecord | undefined; begunAt: Instant | undefined; now: Instant },
 ): StepState {
   if (record?.skipped) return 'skipped';
+  // Eaten and cleared after its own time: nobody reports that.
+  if (chore.kind === 'first-course' && begunAt !== undefined && record?.doneAt === undefined)
+    return now < addMinutes(begunAt, chore.minutes.p50) ? 'active' : 'done';
   if (record?.doneAt !== undefined) return 'done';
   if (begunAt !== undefined)
     return now < addMinutes(begunAt, chore.minutes.p50 + unansweredMinutes) ? 'active' : 'done';

@@ -1,5 +1,6 @@
 /** Guests who keep other hours than the table: a supper before it, a carving after it. */
 import { addMinutes, type Instant } from '../../base/time.ts';
+import { firstCourseMinutes } from '../../kitchen/chores.ts';
 import type { Dinner } from '../../kitchen/dinner.ts';
 import type { Plan, PlannedStep, Reason } from '../../kitchen/plan.ts';
 import { figureOf } from '../../kitchen/safety.ts';
@@ -47,6 +48,31 @@ export function otherHours(dinner: Dinner, plan: Plan): Chore[] {
         },
       ];
     }),
+  ];
+}
+
+/** Guests at the door, and the first course: by their own clocks, as the plan could keep them. */
+export function otherClocks(dinner: Dinner, { guestsAt, firstCourseAt, serving }: Plan): Chore[] {
+  const one = (
+    kind: 'guests-arrive' | 'first-course',
+    startAt: Instant,
+    minutes: number,
+  ): Chore => ({
+    id: kind,
+    kind,
+    startAt,
+    minutes: { p10: minutes, p50: minutes, p90: minutes },
+    handsOn: 'start',
+    latestAt: serving.likelyAt,
+    why: [{ key: 'asked' }],
+  });
+  const served = dinner.steps.get('serve');
+  const eating = served?.doneAt !== undefined || served?.startedAt !== undefined;
+  return [
+    ...(guestsAt === undefined ? [] : [one('guests-arrive', guestsAt, 5)]),
+    ...(firstCourseAt === undefined || eating
+      ? []
+      : [one('first-course', firstCourseAt, firstCourseMinutes)]),
   ];
 }
 

@@ -8,7 +8,7 @@ import { isRoastMoment } from '../../kitchen/card.ts';
 import { type Dinner, menuOf, type StepRecord } from '../../kitchen/dinner.ts';
 import type { Course, Option } from '../../kitchen/facts.ts';
 import type { CourseAsked, Forecast, ForecastQuestion } from '../../kitchen/forecast.ts';
-import type { OvenMove, Plan } from '../../kitchen/plan.ts';
+import type { OvenMove, Plan, PlannedStep } from '../../kitchen/plan.ts';
 import { itemsOf } from '../items.ts';
 import {
   firstPullCelsius,
@@ -30,6 +30,8 @@ export interface OptionDraft {
   drops?: string | undefined;
   /** Steps that are left out with it. */
   skips?: readonly string[] | undefined;
+  /** Steps in the oven that come out for it, and go in again for so many minutes. */
+  takesOut?: Option['takesOut'];
 }
 
 export interface Choosing {
@@ -53,6 +55,8 @@ const lateMinutes = 5;
 export function dinnerWith(dinner: Dinner, draft: OptionDraft): Dinner {
   const steps = new Map<string, StepRecord>(dinner.steps);
   for (const step of draft.skips ?? []) steps.set(step, { ...steps.get(step), skipped: true });
+  for (const { step, minutes } of draft.takesOut ?? [])
+    steps.set(step, { notBegunAt: dinner.lastAt, moreMinutes: minutes });
   const dropped = draft.drops === undefined ? dinner.dropped : [...dinner.dropped, draft.drops];
   return { ...dinner, course: draft.course, dropped, steps };
 }
@@ -192,18 +196,35 @@ function draftsInOven(choosing: Choosing): OptionDraft[] {
   ];
   // Once the pull is due only what happens after it can still be chosen.
   if (minutesBetween(now, plan.pullAt.p50) < 3) return drafts;
-  const turned = (kind: 'lower-oven' | 'raise-oven', at: Instant, celsius: number): OptionDraft =>
+  const turned = (
+    kind: 'lower-oven' | 'raise-oven',
+    at: Instant,
+    celsius: number,
+    takesOut?: OptionDraft['takesOut'],
+  ): OptionDraft =>
     drafted(choosing, {
       kind,
       course: { ...usual, rest: 'tented', oven: [{ at, celsius }] },
       ovenCelsius: celsius,
+      takesOut,
     });
   for (const fahrenheit of lowerFahrenheit) {
     const celsius = celsiusOfFahrenheit(fahrenheit);
     if (celsius > roasting - 8) continue;
-    const at = Math.max(from, inOvenUntil(dinner, plan, celsius));
+    const inside = tooCoolFor(dinner, plan, celsius);
+    const at = Math.max(from, ...inside.map((step) => step.endAt));
     // Turned down only once the roast is out, it would slow nothing.
     if (minutesBetween(at, plan.pullAt.p50) >= 3) drafts.push(turned('lower-oven', at, celsius));
+    // What stands in its heat can come out instead, and go in again while the roast rests.
+    if (inside.length > 0)
+      drafts.push(
+        turned(
+          'lower-oven',
+          from,
+          celsius,
+          inside.map((step) => ({ step: step.id, minutes: leftOf(step, now) })),
+        ),
+      );
   }
   for (const fahrenheit of higherFahrenheit) {
     const celsius = celsiusOfFahrenheit(fahrenheit);
@@ -232,14 +253,20 @@ function latecomers(choosing: Choosing): OptionDraft[] {
     );
 }
 
-/** When what is in the oven now and does not bear that heat will be out. */
-function inOvenUntil(dinner: Dinner, plan: Plan, celsius: number): Instant {
-  let until = 0;
-  for (const step of plan.steps) {
+/** What is in the roast's oven now and does not bear that heat. */
+function tooCoolFor(dinner: Dinner, plan: Plan, celsius: number): PlannedStep[] {
+  return plan.steps.filter((step) => {
     const card = menuOf(dinner).find((one) => one.id === step.card);
     const oven = card?.steps.find((one) => step.id === `${card.id}.${one.id}`)?.oven;
-    if (!oven || step.state !== 'active') continue;
-    if (celsius < celsiusOfFahrenheit(oven.lowFahrenheit) - 3) until = Math.max(until, step.endAt);
-  }
-  return until;
+    if (!oven || step.state !== 'active' || (step.oven?.index ?? 0) > 0) return false;
+    return celsius < celsiusOfFahrenheit(oven.lowFahrenheit) - 3;
+  });
 }
+
+/** Out of the heat and in again, a dish takes what it had left and some minutes to be hot once more. */
+const heatedAgainMinutes = 8;
+
+const leftOf = (step: PlannedStep, now: Instant): number =>
+  Math.round(
+    Math.min(step.minutes.p50, Math.max(0, minutesBetween(now, step.endAt)) + heatedAgainMinutes),
+  );

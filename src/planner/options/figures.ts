@@ -8,7 +8,13 @@ import type { Plan } from '../../kitchen/plan.ts';
 import { comeUpMinutes, comeUpMinutesAtMost } from '../come-up.ts';
 import { constraints } from '../constraints/index.ts';
 import { plan as planDay } from '../plan.ts';
-import { riseHighKelvin, riseInHoldKelvin, roastCameOutAt, roastOf } from '../roast-day.ts';
+import {
+  riseHighKelvin,
+  riseInHoldKelvin,
+  riseReadHighKelvin,
+  roastCameOutAt,
+  roastOf,
+} from '../roast-day.ts';
 import { type Choosing, dinnerWith, type OptionDraft } from './drafts.ts';
 
 export interface OptionFigures {
@@ -17,6 +23,7 @@ export interface OptionFigures {
   ovenCelsius?: number | undefined;
   drops?: string | undefined;
   skips?: readonly string[] | undefined;
+  takesOut?: Option['takesOut'];
   pullAt: Instant;
   servingAt: Instant;
   restMinutes: number;
@@ -26,8 +33,6 @@ export interface OptionFigures {
   broken: readonly string[];
   /** Steps that come too late for the table with it. */
   without: readonly string[];
-  /** A hold for which the dishes leave the oven no time. */
-  crowdedOut: boolean;
 }
 
 /** A dish this late is not on the table. */
@@ -52,15 +57,15 @@ export function figuresOf(
     ovenCelsius: draft.ovenCelsius,
     drops: draft.drops,
     skips: draft.skips,
+    takesOut: draft.takesOut,
     pullAt: pullAt.p50,
     servingAt,
     restMinutes,
     coreAtServingCelsius,
     minutesFromWanted: minutesBetween(serving.wantedAt, servingAt),
-    crowdedOut: noHold,
     broken: [
-      // While it is in there may be no other choice; once it is out a hold must be one.
-      ...(noHold && roastCameOutAt(dinner) !== undefined ? ['hold'] : []),
+      // A hold for which the dishes leave the oven no time is none.
+      ...(noHold ? ['hold'] : []),
       ...(planned?.shortfalls ?? []).map((one) => one.constraint).filter(isHard),
       ...(tooLong ? ['kept-hot'] : []),
       ...(comeUpMinutes(forecast) > comeUpMinutesAtMost ? ['come-up'] : []),
@@ -120,6 +125,22 @@ const isHard = (id: string): boolean =>
 /** So near the core wanted, a pull is right. */
 const nearKelvin = 0.7;
 
+/** So much longer than the cut likes, there is time to look, and to put back what was pulled too soon. */
+const mendableRestMinutes = 15;
+
+/** How far under its target a roast may come out: in a hold or a long rest further than the usual. */
+function riseTrusted(
+  { dinner, plan }: Pick<Choosing, 'dinner' | 'plan'>,
+  { rest }: Course,
+  restMinutes: number,
+): number {
+  const long = (roastOf(dinner)?.rest.p90 ?? restMinutes) + mendableRestMinutes;
+  if (rest === 'low-oven' ? restMinutes > 30 : rest === 'tented' && restMinutes > long)
+    return riseInHoldKelvin;
+  const read = dinner.readings.some(({ happenedAt }) => happenedAt >= plan.roastInAt);
+  return read ? riseReadHighKelvin : riseHighKelvin;
+}
+
 /**
  * The same draft with the pull moved so that its own rest carries the core to the target; undefined
  * when it is near enough already, can be moved no further, or the roast is out.
@@ -131,17 +152,19 @@ export function retargeted(
     coreAtServingCelsius,
     restMinutes,
   }: Pick<OptionFigures, 'coreAtServingCelsius' | 'restMinutes'>,
+  /** Kelvin of the pull for one at the knife: more where a sooner pull only rests the longer. */
+  gain = 1,
 ): OptionDraft | undefined {
   const target = dinner.target?.serveCelsius;
   if (target === undefined || roastCameOutAt(dinner) !== undefined) return undefined;
   const off = coreAtServingCelsius.p50 - target;
   if (Math.abs(off) < nearKelvin) return undefined;
-  const held = draft.course.rest === 'low-oven' && restMinutes > 30;
+  const lowestAimed = target - riseTrusted({ dinner, plan }, draft.course, restMinutes);
   // It is past what it is past: then it is pulled now.
   const coreNow = coreAtMinute(forecast, minutesBetween(plan.roastInAt, now))?.p50 ?? 0;
-  const lowest = Math.max(coreNow, target - (held ? riseInHoldKelvin : riseHighKelvin));
+  const lowest = Math.max(coreNow, lowestAimed);
   const before = draft.instead.pullCelsius;
-  const pullCelsius = clamp(before - off, Math.min(lowest, target - 1), target - 1);
+  const pullCelsius = clamp(before - gain * off, Math.min(lowest, target - 1), target - 1);
   if (Math.abs(pullCelsius - before) < 0.3) return undefined;
   return {
     ...draft,

@@ -32,6 +32,9 @@ const trouble: Record<Option['kind'], number> = {
   'drop-dish': 12,
 };
 
+/** A dish taken out and put in again costs as much as this. */
+const takenOutMinutes = 3;
+
 /** A core so far over what was asked for is overcooked, and so far under it not what was asked for. */
 const overcookedKelvin = 1.5;
 const underKelvin = 4;
@@ -49,6 +52,7 @@ function cost(
 ): number {
   const inTime = behind && figures.kind === 'raise-oven';
   const off = overKelvin(dinner, figures);
+  const takenOut = figures.takesOut === undefined ? 0 : takenOutMinutes;
   const tooLong = Math.max(0, figures.restMinutes - restHighMinutes);
   return (
     Math.abs(figures.minutesFromWanted) +
@@ -56,6 +60,7 @@ function cost(
     4 * Math.max(0, -off) +
     (figures.kind === 'pull-and-hold' ? 0.25 : 0.5) * tooLong +
     (inTime ? raisedInTime : trouble[figures.kind]) +
+    takenOut +
     10 * figures.without.length
   );
 }
@@ -87,13 +92,16 @@ export function rankOptions<T extends { figures: OptionFigures }>(
   ranking: Ranking,
 ): T[] {
   const { dinner, sooner } = ranking;
-  const restHigh = roastOf(dinner)?.rest.p90 ?? 40;
+  const rest = roastOf(dinner)?.rest;
+  const restHigh = rest?.p90 ?? 40;
+  const restUsual = rest?.p50 ?? 25;
   const costOf = (one: T): number => cost(ranking, one.figures, restHigh);
   const misses = (one: T): number => Number(missesTarget(overKelvin(dinner, one.figures)));
   const order = (a: T, b: T): number => misses(a) - misses(b) || costOf(a) - costOf(b);
-  const carryOn = simulated.find(({ figures: { kind } }) =>
-    ['carry-on', 'rest-longer', 'serve-later'].includes(kind),
-  );
+  // What nothing is done for, with the pull that suits it best.
+  const [carryOn] = simulated
+    .filter(({ figures: { kind } }) => ['carry-on', 'rest-longer', 'serve-later'].includes(kind))
+    .sort(order);
   const late = ranking.behind || (carryOn?.figures.minutesFromWanted ?? 0) > 5;
   const best = new Map<Option['kind'], T>();
   const sound = simulated.filter((one) => one.figures.broken.length === 0);
@@ -101,7 +109,7 @@ export function rankOptions<T extends { figures: OptionFigures }>(
     const { kind } = one.figures;
     if (late ? forEarly.includes(kind) : kind !== 'drop-dish' && forLate.includes(kind)) continue;
     if (forEarly.includes(kind) && sooner) continue;
-    if (!gains(one.figures, carryOn?.figures)) continue;
+    if (!gains(one.figures, carryOn?.figures, restUsual)) continue;
     const known = best.get(kind);
     if (!known || order(one, known) < 0) best.set(kind, one);
   }
@@ -111,20 +119,23 @@ export function rankOptions<T extends { figures: OptionFigures }>(
       (one, index, all) =>
         !all.slice(0, index).some((other) => sameCourse(other.figures, one.figures)),
     );
-  // A hold for which there is no oven is told only where there would be no choice without it.
-  const real = ranked.filter(({ figures }) => !figures.crowdedOut);
-  if (real.length >= 2) ranked.splice(0, ranked.length, ...real);
   // Nothing is left out unless the cook says so.
   const whole = ranked.findIndex((one) => !leavesOut(one.figures));
   if (whole > 0) ranked.unshift(...ranked.splice(whole, 1));
   const least = ranked[0] ? costOf(ranked[0]) : 0;
-  return ranked.filter((one, index) => index < 2 || costOf(one) < least + 40).slice(0, 3);
+  // Where there is a choice of right ones, one that is not is no choice.
+  const choice = ranked.filter((one) => misses(one) === 0).length >= 2 ? 1 : 2;
+  return ranked
+    .filter((one, index) => index < 2 || (costOf(one) < least + 40 && misses(one) < choice))
+    .slice(0, 3);
 }
 
 /** No rest, a hotter oven, a dish less: a price that must buy something. */
-function gains(one: OptionFigures, carryOn: OptionFigures | undefined): boolean {
+function gains(one: OptionFigures, carryOn: OptionFigures | undefined, restUsual: number): boolean {
   if (!forLate.includes(one.kind) || !carryOn) return true;
-  const rests = one.kind === 'raise-oven' ? one.restMinutes - carryOn.restMinutes : 0;
+  // Only a rest that would be cut is worth lengthening.
+  const rests =
+    one.kind === 'raise-oven' ? Math.min(one.restMinutes, restUsual) - carryOn.restMinutes : 0;
   const sooner = carryOn.minutesFromWanted - one.minutesFromWanted + Math.max(0, rests);
   return sooner >= worthItMinutes || one.without.length < carryOn.without.length;
 }

@@ -86,7 +86,7 @@ export function held(
     const weight = timing.weight[arc] ?? 0;
     const more = Math.max(0, timing.missed(arc)) - before;
     if (weight < weights.rest) wishes += more * weight;
-    else if (more > (weight < weights.hard ? bearableMinutes : 0)) return undefined;
+    else if (more > (weight < weights.clock ? bearableMinutes : 0)) return undefined;
   }
   if (wishes > bearableWishes) return undefined;
   return { found: { ...found, cost: timing.cost(holds) }, holds };

@@ -115,6 +115,10 @@ const wording: { [K in OutcomeKey]: Word<K> } = {
   'units-set': (_, { dinner }) =>
     dinner.units.temperature === 'C' ? say`Ab jetzt in Celsius.` : say`Ab jetzt in Fahrenheit.`,
   lacked: ({ thing }) => say`Ohne ${thing}: notiert.`,
+  'pace-told': (_, scene) =>
+    sentences([say`Notiert: ich rechne mit deinem Tempo.`, tableWords(scene)]),
+  'clock-set': ({ clock: which, clockAt }, { dinner }) =>
+    say`${which === 'first-course' ? 'Vorspeise' : 'Gäste'} um ${clock(clockAt, dinner)}.`,
   'setup-noted': () => say`Notiert.`,
   'hands-added': ({ who }) => say`${who} hilft mit: notiert.`,
   'cook-away': ({ until }, { dinner }) => say`Bis ${clock(until, dinner)} also.`,

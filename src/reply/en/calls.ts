@@ -17,7 +17,7 @@ export interface CallToWord {
   repeat: number;
   presumes: readonly { step: string }[];
   about?:
-    | { what: 'oven'; celsius: number; why: string }
+    | { what: 'oven'; celsius: number; why: string; second?: boolean }
     | { what: 'timer'; label?: string | undefined }
     | { what: 'watch'; celsius: number }
     | { what: 'late'; likelyAt: number; minutes: number }
@@ -42,6 +42,8 @@ function readyWords(call: CallToWord, scene: Scene): Spoken {
       return say`In ${minutes} the oven goes up for the sear. Pour the fat off the pan first.`;
     case 'sear':
       return say`In ${minutes}, the roast goes back in to brown. Fan on, cloths dry.`;
+    case 'guests-arrive':
+      return say`Guests in ${minutes}. Sink empty, board clear, hands washed.`;
     case 'pull':
       return say`The pull is likely in ${minutes}, at ${plan ? pullShown(plan, dinner) : 'its temperature'}. Board and foil out, and begin nothing new.`;
     default: {
@@ -63,7 +65,7 @@ export function wordCall(call: CallToWord, scene: Scene): Spoken {
       return forHands(readyWords(call, scene), call.step, scene);
     case 'step-due':
     case 'side-in': {
-      const words = callWords(call.step ?? '', scene);
+      const words = ovenNamed(call.step, scene) ?? callWords(call.step ?? '', scene);
       return again
         ? forHands(say`Once more: ${lower(words)}`, call.step, scene)
         : sentences([
@@ -85,7 +87,7 @@ export function wordCall(call: CallToWord, scene: Scene): Spoken {
     case 'carve':
       return sentences([
         shortAtKnifeWords(scene),
-        callWords('carve', scene),
+        forHands(callWords('carve', scene), 'carve', scene),
         cautionWords('carve', scene),
       ]);
     case 'serve':
@@ -127,6 +129,11 @@ function lateWords(
     heldUp === silent ? say`Ask for my options if that will not do.` : heldUp,
   ]);
 }
+/** A dish that goes in where its card does not expect it is called with its oven. */
+const ovenNamed = (step: string | undefined, { plan }: Scene): Spoken | undefined => {
+  const planned = plan?.steps.find((one) => one.id === step);
+  return planned?.oven?.index === 1 ? say`Into the second oven: ${planned.title}.` : undefined;
+};
 
 /** What stands elsewhere than it was told, and whether the table does too. */
 function changedWords({ about }: CallToWord, { dinner, plan }: Scene): Spoken {
@@ -204,6 +211,7 @@ function ovenCall(call: CallToWord, scene: Scene): Spoken {
     const heat = ovenDegrees(call.about.celsius, dinner.units);
     if (call.about.why === 'hold')
       return say`Oven to ${heat}, door ajar. Once it is down, shut it with the roast back in to hold, tented, its middle at ${authorityDegrees(140, dinner.units)} or more, says the USDA.`;
+    if (call.about.second) return say`The second oven to ${heat}, for what goes in it.`;
     if (call.about.why === 'sides')
       return say`Oven to ${heat} for what goes in while the roast rests.`;
     return call.repeat > 0

@@ -8,6 +8,7 @@ import {
   aheadDishesOf,
   type ChoreId,
   choreOf,
+  firstCourseMinutes,
   numberOf,
   seasoningStep,
 } from '../../kitchen/chores.ts';
@@ -17,7 +18,7 @@ import { guestName, manyGuests } from './names.ts';
 
 type Words = Pick<
   CardStep,
-  'title' | 'call' | 'done' | 'how' | 'right' | 'wrong' | 'why' | 'caution'
+  'title' | 'call' | 'done' | 'ready' | 'how' | 'right' | 'wrong' | 'why' | 'caution'
 >;
 
 const shop: Words = {
@@ -117,6 +118,31 @@ const carveLater: Words = {
     'If it has gone cold, slices into hot gravy for a minute, or into the fridge for tomorrow.',
 };
 
+const guestsArrive: Words = {
+  title: 'guests at the door',
+  done: 'the guests are here',
+  call: 'Guests at the door.',
+  how: [
+    'Sink empty, board wiped, one thing on the stove at most.',
+    'Apron off, hands washed, coats on one bed.',
+  ],
+  right: 'You can be at the door for five minutes and nothing boils.',
+  wrong: 'If a move falls due just then, send somebody else to the door.',
+};
+
+const firstCourse: Words = {
+  title: 'serve the first course',
+  done: 'the first course is eaten',
+  call: 'First course to the table. The roast follows when they have eaten it.',
+  ready: 'Plates out, bread cut, and nothing new begun.',
+  how: [
+    'Plated five minutes before, carried in all at once.',
+    'Sit down with them; I call you for the roast.',
+  ],
+  right: 'Everybody has it at once, and the stove can be left alone.',
+  wrong: 'If the pull falls into it, the roast first: a first course can wait five minutes.',
+};
+
 const chores: Record<
   ChoreId,
   { words: Words; minutes: CardStep['minutes']; hands: CardStep['hands'] }
@@ -128,6 +154,12 @@ const chores: Record<
   'salt-ahead': { words: saltAhead, minutes: [5, 10, 15], hands: 'throughout' },
   'feed-early': { words: feedEarly, minutes: [10, 15, 30], hands: 'start' },
   'carve-later': { words: carveLater, minutes: [3, 6, 10], hands: 'start' },
+  'guests-arrive': { words: guestsArrive, minutes: [5, 5, 5], hands: 'start' },
+  'first-course': {
+    words: firstCourse,
+    minutes: [firstCourseMinutes, firstCourseMinutes, firstCourseMinutes],
+    hands: 'start',
+  },
 };
 
 /** How-tos that are asked about and never called. */

@@ -2,6 +2,7 @@
  * Emergencies: the first sentence is what to do, before anything else. Then who takes over, then what
  * of the roast cannot wait. Usual first-aid cautions, from memory; trained help comes first.
  */
+import { helpersAt } from '../../kitchen/dinner.ts';
 import type { EmergencyKind } from '../../kitchen/heard.ts';
 import type { PlannedStep } from '../../kitchen/plan.ts';
 import { inOneBreath } from '../breath.ts';
@@ -45,7 +46,7 @@ const afterFire = say`Tell me when it is out.`;
 
 function takeOver(scene: Scene): Spoken {
   const { dinner, stage } = scene;
-  const [helper] = dinner.helpers;
+  const helper = helpersAt(dinner, scene.now)[0]?.who;
   const roasting = stage === 'sear' || stage === 'low-roast';
   const next = roasting ? nextVital(scene) : undefined;
   const matter = next

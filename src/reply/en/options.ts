@@ -4,7 +4,7 @@ import type { Course, Option } from '../../kitchen/facts.ts';
 import { leavesOut } from '../../kitchen/option.ts';
 import { secondsAloud } from '../breath.ts';
 import type { Scene } from '../scene.ts';
-import { type Spoken, say, sentences, silent } from '../spoken.ts';
+import { list, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { dishTitle, titleOf } from './steps.ts';
 import { aloud, clock, degrees, duration, ovenDegrees } from './words.ts';
 
@@ -19,6 +19,7 @@ export interface OptionToWord {
   drops?: string | undefined;
   skips?: readonly string[] | undefined;
   without?: readonly string[] | undefined;
+  takesOut?: Option['takesOut'];
   course?: Course | undefined;
 }
 
@@ -30,14 +31,26 @@ function pulledAt({ course }: OptionToWord, { plan, dinner }: Scene): string {
     : `pulled at ${degrees(celsius, dinner.units).text}`;
 }
 
+/** The dishes that come out for it. */
+const takenOut = ({ takesOut = [] }: Pick<OptionToWord, 'takesOut'>, { dinner }: Scene): string =>
+  list(
+    [...new Set(takesOut.map(({ step }) => step.split('.')[0] ?? step))].map(
+      (dish) => say`${dishTitle(dinner, dish)}`,
+    ),
+  ).text;
+
 export function optionTitle(option: OptionToWord, scene: Scene): string {
   const heat =
     option.ovenCelsius === undefined
       ? ''
       : ovenDegrees(option.ovenCelsius, scene.dinner.units).text;
   switch (option.kind) {
-    case 'lower-oven':
-      return `oven down to ${heat} now, pulled later`;
+    case 'lower-oven': {
+      const out = takenOut(option, scene);
+      return out === ''
+        ? `oven down to ${heat} now, pulled later`
+        : `${out} out, oven down to ${heat} now; back in while the roast rests`;
+    }
     case 'raise-oven':
       return `oven up to ${heat} now`;
     case 'pull-and-hold':
@@ -52,7 +65,7 @@ export function optionTitle(option: OptionToWord, scene: Scene): string {
       if (option.course?.rest === 'low-oven')
         return `held as agreed, ${duration(option.restMinutes).text}`;
       return option.restMinutes > 45
-        ? `oven as it is, and a rest of ${duration(option.restMinutes).text}`
+        ? `oven as it is, ${pulledAt(option, scene)}, and a rest of ${duration(option.restMinutes).text}`
         : 'oven as it is';
     case 'skip-rest':
       return 'hardly any rest';
@@ -84,7 +97,11 @@ export function optionRisk(option: OptionToWord, scene: Scene): string {
     );
   switch (option.kind) {
     case 'lower-oven':
-      parts.push('sides that want a hot oven go in during the rest');
+      parts.push(
+        option.takesOut === undefined
+          ? 'sides that want a hot oven go in during the rest'
+          : 'paler until they have had the hot oven again',
+      );
       break;
     case 'raise-oven':
       parts.push('a wider grey rim');
@@ -175,8 +192,10 @@ function titleAloud(option: Option, scene: Scene): string {
   // A pull moved for the hold's sake has its number in the title too: the oven's is the last.
   const heat = aloud(option.title.match(/\d+ °[FC]/g)?.at(-1) ?? '').speech;
   switch (option.kind) {
-    case 'lower-oven':
-      return `oven down to ${heat}`;
+    case 'lower-oven': {
+      const out = takenOut(option, scene);
+      return out === '' ? `oven down to ${heat}` : `${out} out, oven down to ${heat}`;
+    }
     case 'raise-oven':
       return `oven up to ${heat}`;
     case 'pull-and-hold':

@@ -135,7 +135,7 @@ export const cautionWords = (id: string, scene: Scene): Spoken => {
 /** A step of somebody else's hands is called to them. */
 export function forHands(words: Spoken, step: string | undefined, scene: Scene): Spoken {
   const who = scene.plan?.steps.find((one) => one.id === step)?.hands[0];
-  return who === undefined || who === 'you' || !scene.dinner.helpers.includes(who)
+  return who === undefined || who === 'you' || scene.dinner.helpers.every((one) => one.who !== who)
     ? words
     : capital(say`${who}: ${lower(words)}`);
 }

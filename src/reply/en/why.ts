@@ -44,6 +44,8 @@ function reasonPart(reason: Reason, step: PlannedStep, scene: Scene): Spoken {
   switch (reason.key) {
     case 'told':
       return step.id === 'serve' ? say`since that is when you want it` : say`since it is under way`;
+    case 'asked':
+      return say`since you want it then`;
     case 'before-table':
       return say`since the table wants ${duration(reason.minutes)} after it`;
     case 'before-pull':
@@ -57,8 +59,8 @@ function reasonPart(reason: Reason, step: PlannedStep, scene: Scene): Spoken {
     case 'hands-free':
       return say`since your hands are free`;
     case 'hands-busy':
-      return reason.step === 'away'
-        ? say`since you are away until then`
+      return reason.step.startsWith('away')
+        ? say`since the hands for it are away until then`
         : say`since your hands are busy before it with "${titleOf(dinner, reason.step)}"`;
     case 'oven-too-cool':
       return say`since the oven at ${ovenDegrees(reason.celsius, dinner.units)} is no heat for it`;

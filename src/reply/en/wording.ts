@@ -8,6 +8,7 @@ import { answer } from './answers.ts';
 import { carvingMap } from './carving.ts';
 import { openingDay, stillFrozenWords, thawWords } from './day.ts';
 import { emergencyReply } from './emergency.ts';
+import { clockSetWords, handsWords, paceWords, setupWords } from './kitchen-told.ts';
 import { lackedWords } from './lacking.ts';
 import { cutChangedWords, uncardedWords } from './menu.ts';
 import { offer } from './options.ts';
@@ -132,9 +133,10 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
       ? say`Celsius from now on.`
       : say`Fahrenheit from now on.`,
   lacked: lackedWords,
-  'setup-noted': () => say`Noted.`,
-  'hands-added': ({ who }) =>
-    capital(say`${who} can take what runs beside yours. I have shared it out.`),
+  'setup-noted': setupWords,
+  'hands-added': handsWords,
+  'pace-told': paceWords,
+  'clock-set': clockSetWords,
   'cook-away': awayWords,
   'reading-noted': readingWords,
   'thermometer-checked': thermometerWords,
@@ -186,6 +188,8 @@ export const wording: { [K in OutcomeKey]: Word<K> } = {
       const caution = called ? silent : cautionWords('carve', scene);
       return sentences([say`Carve away.`, assumed, carvingMap(scene), caution]);
     }
+    if (step === 'first-course' && scene.plan)
+      return say`Good. The roast follows at ${clock(scene.plan.serving.likelyAt, scene.dinner)}.`;
     if (presumed.includes(step)) return presumedWords(presumed, scene);
     return sentences([isUnderWay(step, scene) ? doneTold([step], scene) : say`Good.`, assumed]);
   },

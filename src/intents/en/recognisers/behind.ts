@@ -1,6 +1,40 @@
 /** The cook is behind. */
-import type { Recogniser } from '../../recogniser.ts';
+import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
+import { stepIn } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
+
+/** How many times as long, by the words for it; "longer" and "slow" say no number: half as long again. */
+function factorIn(line: string): number | undefined {
+  if (/ half (the|my|as much) time | twice as (fast|quick) /.test(line)) return 0.5;
+  if (/ (three times|triple) /.test(line)) return 3;
+  if (/ (twice|double|doubles|doubled) /.test(line)) return 2;
+  if (
+    / half as (long|much) (time )?again | half again | (longer|slow|slower|slowly|not (very |that |so )?(fast|quick)) /.test(
+      line,
+    )
+  )
+    return 1.5;
+  return undefined;
+}
+
+const pace =
+  (ofStep: boolean) =>
+  (match: Match): Meaning | undefined => {
+    const line = ` ${match.line}`;
+    if (
+      / (oven|core|roast|meat|beef|joint|it is cooking|cooking (too )?slow|they|guests|last|was|behind|did you|<[dc]\d+>) /.test(
+        line,
+      )
+    )
+      return undefined;
+    const factor = factorIn(line);
+    const step = ofStep ? stepIn(match.words('what'), match.context) : undefined;
+    if (factor === undefined || (ofStep && step === undefined)) return undefined;
+    return { intent: 'running-behind', factor, ...(step === undefined ? {} : { step }) };
+  };
+
+const timesAsLong =
+  '(twice as long|twice the time|double the time|double|double that|three times as long|three times the time|half as long again|half again as long|half the time|longer|a lot longer|much longer)';
 
 export const behind: Recogniser = {
   name: 'behind',
@@ -13,6 +47,21 @@ export const behind: Recogniser = {
         ? { intent: 'running-behind', minutes: match.minutes('minutes') }
         : undefined;
     }),
+    ...phrases(
+      [
+        `(it|this|that|everything|all of it|all of this|all this|each step|every step|the prep|prep|prep work|the knife work|chopping|peeling) [all|always|usually] (takes|is taking|will take|is going to take|take) [me] [about|easily|at least] ${timesAsLong} `,
+        `i (need|take|will need|am going to need|will take) [about|easily|at least] ${timesAsLong} [for (everything|all of it|this|that|prep|the prep)|$] `,
+        '^ [sorry|sorry ,|but|well|look] i (am|work|cook|chop) [a bit|rather|quite|very|really|pretty|so|just|always|a] (slow|slower|slowly) [cook|worker|chopper] [at (this|that|it|all this|these things|chopping|peeling|knife work|prep)|with a knife|in the kitchen|with my hands|$] $',
+        '^ i am not [a|very|that|so] [very] (fast|quick) [cook|worker|chopper] [at (this|it|that|all)|with a knife|$] $',
+      ],
+      pace(false),
+    ),
+    ...phrases(
+      [
+        `^ [the|my] {what:thing} (takes|is taking|will take|take|are taking) [me] [about|easily|at least] ${timesAsLong} [than you (said|say|think)|$] $`,
+      ],
+      pace(true),
+    ),
     ...phrases(
       [
         '(i am|we are|i have got|^ running|i have fallen|i|we have fallen|i am running|we are running) [about|running|now|a good] {minutes} (behind|late|slow|down|behind schedule)',

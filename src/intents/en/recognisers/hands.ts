@@ -44,7 +44,12 @@ export const hands: Recogniser = {
         )
           return undefined;
         if (/(i need|need some|no help|can you help|not help)/.test(line)) return undefined;
-        return { intent: 'add-hands', ...(who ? { who: who.replace(/^(my|our) /, '') } : {}) };
+        const does = task && (/^carving$/.test(task) ? 'carve' : dishIn(task, match.context));
+        return {
+          intent: 'add-hands',
+          ...(who ? { who: who.replace(/^(my|our) /, '') } : {}),
+          ...(does ? { does } : {}),
+        };
       },
     ),
     ...phrases(
@@ -62,12 +67,17 @@ export const hands: Recogniser = {
         const dish = dishExactlyIn(task, match.context);
         const chore =
           /^(vegetables|gravy|sides|washing up|sauce|carving|puddings|drinks|table|starters|dishes)$/;
+        if (/^to /.test(task)) return undefined;
         if (thing || meansRoast(who) || (dish === undefined && !chore.test(task))) return undefined;
         return /^(it|that|this|the|them|everything|lid|foil|salt|water|one|some|all|he|she|they|everyone|oven|heat|pan|tray|tin|a|an|who|we|i|you|what|which|nobody|dinner|lunch|food|more|fat|oil|butter|kettle|stuff|rest|put|taken|got|set|had|done|turned|been|gone|popped|moved|left|made|started|just|already)$/.test(
           who,
         )
           ? undefined
-          : { intent: 'add-hands', who };
+          : {
+              intent: 'add-hands',
+              who,
+              ...(task === 'carving' ? { does: 'carve' } : dish ? { does: dish } : {}),
+            };
       },
     ),
     ...phrases(

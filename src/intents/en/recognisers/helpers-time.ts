@@ -1,0 +1,111 @@
+/** Hands that come and go, and who carves. */
+import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
+import { phrases } from '../vocabulary.ts';
+
+const anyHelper = /^(helper|sous chef|assistant|second cook|pair of hands|kitchen help|help)$/;
+
+const nameOf = (match: Match): string =>
+  match.words('who').replace(/^(my|our|the|and|but|so|well) /, '');
+
+/** Somebody of whom it is known, or said in the same breath, that they help. */
+function isHelper(who: string, match: Match): boolean {
+  const known = match.context.helpers ?? [];
+  return (
+    anyHelper.test(who) ||
+    known.some((one) => one.toLowerCase() === who) ||
+    / (help|helping|helps|lend a hand|cook with me|in the kitchen) /.test(` ${match.line}`)
+  );
+}
+
+const nobody =
+  /^(i|we|you|it|they|he|she|that|this|who|guests|everyone|everybody|dinner|roast|what)$/;
+
+const named = (who: string): { who?: string } => (anyHelper.test(who) ? {} : { who });
+
+/** Until a clock time, or for so long. */
+const until = (match: Match): Meaning | undefined => {
+  const who = nameOf(match);
+  if (nobody.test(who) || !isHelper(who, match)) return undefined;
+  if (match.has('minutes')) {
+    const untilMinutes = match.minutes('minutes');
+    return Number.isFinite(untilMinutes) && untilMinutes > 0
+      ? { intent: 'add-hands', ...named(who), untilMinutes }
+      : undefined;
+  }
+  const time = match.mealTime('clock');
+  return time === undefined ? undefined : { intent: 'add-hands', ...named(who), until: time };
+};
+
+const carver = (match: Match): Meaning | undefined => {
+  const who = nameOf(match);
+  if (nobody.test(who) || /\b(not|can not|when|how|if|before|let|would|should)\b/.test(match.line))
+    return undefined;
+  return { intent: 'add-hands', ...named(who), does: 'carve' };
+};
+
+export const helpersTime: Recogniser = {
+  name: 'helpers-time',
+  moods: ['statement', 'intention', 'request', 'negative'],
+  phrases: [
+    ...phrases(
+      [
+        '[my|our|the] {who:thing} (has to|needs to|must|is going to|will|has got to|will have to|wants to|is|have to|should) (leave|go|be off|be gone|head off|head home|go home|be away|leaving|going|off) [home|early|again|off] (at|by|around|before) {clock}',
+        '[my|our|the] {who:thing} (leaves|goes|goes home|heads off|heads home|knocks off) (at|by|around|before) {clock}',
+        '[my|our|the] {who:thing} (can|can only|is only|is|will|will only|only) [only] (help|helping|helps|stay|staying|here|with me|free|be here|here to help) [me|out|on|in the kitchen] (till|until|to|up to) {clock}',
+        '[my|our|the] {who:thing} (has to|needs to|must|is going to|will|has got to) (leave|go|be off|head off|go home) [home|early|off] (in|after) {minutes:duration}',
+        '[my|our|the] {who:thing} (can|can only|is only|is|will|will only) [only] (help|helping|stay|here|with me|free|be here|here to help) [me|out|in the kitchen] for [another|only|about] {minutes:duration}',
+      ],
+      until,
+    ),
+    ...phrases(
+      [
+        '[my|our|the] {who:thing} (can|will|is going to|could) (help|help me|help out|lend a hand|give me a hand) [out|in the kitchen] (from|after) {clock}',
+        '[my|our|the] {who:thing} (comes|is coming|will come|gets here|will be here|turns up) [over|round] (at|around|from) {clock} (to help|to lend a hand|and helps|and will help|to give me a hand|to cook)',
+      ],
+      (match) => {
+        const who = nameOf(match);
+        const from = match.mealTime('clock');
+        return nobody.test(who) || from === undefined
+          ? undefined
+          : { intent: 'add-hands', ...named(who), from };
+      },
+    ),
+    ...phrases(
+      [
+        '^ [my|our|the] {who:thing} (has|is) [just|now|already] (left|gone|gone home|off home|off|had to go|had to leave|had to run) [now|home|early|already|$] $',
+        '^ [my|our|the] {who:thing} (left|went home|had to go|had to leave|had to run) [now|early|already|home|$] $',
+      ],
+      (match) => {
+        const who = nameOf(match);
+        const known = (match.context.helpers ?? []).some((one) => one.toLowerCase() === who);
+        return known || (anyHelper.test(who) && who !== 'help')
+          ? { intent: 'add-hands', ...named(who), left: true }
+          : undefined;
+      },
+    ),
+    ...phrases(
+      [
+        '^ {n:number} of us (can|will|are going to|are|could) (carve|carving) ',
+        '^ (both of us|we both|we can both|we will both|we are both) (can|will|are going to|are|carve|carving) [carve|carving|$] ',
+        '^ {who:word} and (i|me|myself) (can|will|are going to|are|both) [both] (carve|carving) ',
+        '^ [my|our] {who:word} (can|will) (carve|help carve|help me carve|carve too|carve as well|carve with me|help with the carving) [too|as well|with me|alongside me] $',
+      ],
+      (match) => {
+        if (!/ (carve|carving) /.test(` ${match.line}`)) return undefined;
+        const n = match.has('n') ? match.count('n') : 2;
+        const two = / (too|as well|with me|alongside me|help|both|and|of us) /.test(
+          ` ${match.line}`,
+        );
+        return two && n !== undefined && n > 1 && n <= 4
+          ? { intent: 'report-setup', carvers: n }
+          : carver(match);
+      },
+    ),
+    ...phrases(
+      [
+        '^ [and|so|then] [my|our] {who:thing} (can|will|is going to|wants to|has offered to|offered to|is happy to|would like to|does|is doing|is in charge of|will do|can do|takes care of) [do] [the] (carve|carving|carve it|carve the roast|carve the joint|carve the meat) [tonight|for me|for us|then|$] $',
+      ],
+      carver,
+    ),
+  ],
+};
