@@ -104,9 +104,14 @@ const happened =
 const inverted =
   /^(?:(?:so|and|but) )?(?:(?:what|why|how|when|which|where|who|whose) (?!an? |do you know )|(?:is|are|was|were|do|does|did|should|would|could|can|will|has) (?:not )?(?:i|it|we|you|they|he|she|that|this|there|the) )/;
 
-/** "Wasn't it 110", and what hangs on it: "what does it mean if the tip says 120 and the side 95". */
+/** What changes something: never taken from a question that says nothing of the kind. */
+const acts = new RegExp(`${happened.source}|^set-doneness|^(add|drop)-dish`);
+
+/** "Wasn't it 110", and what hangs on it: "which goes in first, carrots or beans". */
 const asksOutright = ({ line, whole }: Match): boolean =>
-  inverted.test(line) || (inverted.test(whole) && / if /.test(whole)) || goesOnAsking(line, whole);
+  inverted.test(line) ||
+  (inverted.test(whole) && (/ if /.test(whole) || line.split(' ').length <= 4)) ||
+  goesOnAsking(line, whole);
 
 /** "When must I put the carrots and parsnips in?": the end of a question. */
 const goesOnAsking = (line: string, whole: string): boolean =>
@@ -120,7 +125,9 @@ const goesOnAsking = (line: string, whole: string): boolean =>
 
 /** Whether what a clause is like may be taken for what it tells. */
 function mayBeGuessed(intent: Opinion['intent'], match: Match, mood: Mood): boolean {
-  if (mood === 'question' && happened.test(intent) && asksOutright(match))
+  // While the menu is made, "is there room for red cabbage" wishes for it.
+  const wished = match.context.stage === 'planning' && /^(add|drop)-dish$/.test(intent);
+  if (mood === 'question' && acts.test(intent) && !wished && asksOutright(match))
     return match.context.expecting === 'reading' && intent === 'report-reading';
   if (supposed.test(match.line) && happened.test(intent)) return false;
   // "nine, ten if Jack comes"; "me and six others" was counted as a whole.
@@ -142,6 +149,12 @@ function mayBeGuessed(intent: Opinion['intent'], match: Match, mood: Mood): bool
   if (
     /^report-(started|done|out)$/.test(intent) &&
     /^(remind|tell|shout|nudge|ping|wake) /.test(match.line)
+  )
+    return false;
+  // "half six is too late" is the hour that it shall not be.
+  if (
+    intent === 'set-serving-time' &&
+    / (too (late|early|soon)|no good|will not (do|work)) /.test(match.line)
   )
     return false;
   // "we need thyme" lacks it.

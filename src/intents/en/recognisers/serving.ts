@@ -105,6 +105,7 @@ export const serving: Recogniser = {
         '(@dinner|eat|eating|serve|serving|on the table|sit down|ready|we eat) [on|for|is|will be|now] [{date}] {clock:face} [{day:date}]',
         '^ (make it|make that|let us say|let us make it|say|at|by|for|around|we said|how about|shall we say|change it to|let us do|we would like|ideally|aiming for|aim for|we are aiming for|call it|it is at|it is) [{date} at] {clock:face} [{day:date}] [instead|then|$]',
         '^ (call it|make it|make that|say|let us say|let us do|do) {clock:number} (instead|then|tonight) $',
+        '^ (call it|make it|make that|say) {clock:number} $',
         '(it|that|dinner|we|lunch|supper) (will|is going to) have to be [at] [more like] {clock} [now|instead|$] $',
         '(aiming|aim|going|shooting) for [a] {clock} (start|kick off|sit down|dinner|finish)',
         '^ [{date}] [at] {clock:face} [for (dinner|lunch|supper|tea)|dinner|lunch|supper] [{day:date}] [instead|then|tonight] $',
@@ -242,6 +243,13 @@ function timeMeaning(match: Match): Meaning | undefined {
   if (
     / (at the (very )?(outside|latest)|latest|at most|no later) /.test(line) &&
     match.before.some((one) => one.intent === 'set-serving-time')
+  )
+    return undefined;
+  // "make it five", where nothing before it was an hour, may be of heads.
+  if (
+    quantity?.kind === 'number' &&
+    /^ (call it|make it|make that|say) <n\d+> $/.test(line) &&
+    !/<c\d+>/.test(match.whole)
   )
     return undefined;
   const face = withHourSaid(match.face('clock'), match);
