@@ -40,12 +40,24 @@ const answersTheCall = ({ placed, context, line }: Said): boolean =>
   );
 
 /** A number that was just asked for is let in, whoever calls it out; so is a short yes, no or choice. */
-const isAwaited = ({ placed, context, line }: Said): boolean =>
+const isAwaited = ({ placed, context, line, opinions }: Said): boolean =>
   (context.expecting === 'reading' &&
-    placed.some(({ meaning }) => meaning.intent === 'report-reading')) ||
+    placed.some(({ meaning }) => meaning.intent === 'report-reading') &&
+    !isOfOtherThings(line, opinions)) ||
   ((context.expecting === 'confirmation' || context.expecting === 'choice') &&
     placed.every(({ meaning, framed }) => !framed && answers.test(meaning.intent)) &&
     wordsIn(placed) >= spokenIn(line) - 1);
+
+/** "he scored fifty four", "twenty eight to fourteen at half time": a number, and of no roast. */
+function isOfOtherThings(line: string, opinions: Said['opinions']): boolean {
+  const likelihood = (intent: string): number =>
+    opinions.find((one) => one.intent === intent)?.likelihood ?? 0;
+  return (
+    spokenIn(line) > fewWords &&
+    likelihood('unrelated') >= 0.6 &&
+    likelihood('report-reading') < 0.1
+  );
+}
 
 /** What a stage ends with; said by itself it is let in: "it's down" after the sear, "it's out" later on. */
 const endsStage: Partial<Record<NonNullable<ReadContext['stage']>, (meaning: Meaning) => boolean>> =
