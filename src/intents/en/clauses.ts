@@ -277,6 +277,8 @@ function withoutMoment(
           !(
             quantity.value % 25 === 0 && / (top|bottom|oven|fan|shelf) /.test(` ${lineOf(part)}`)
           ) &&
+          // "been in twelve minutes at 450": how long is said, so the number is how hot.
+          !part.some(({ word }) => /^<d/.test(word)) &&
           (quantity.value >= 500 || (begun.test(lineOf(part)) && quantity.value > 212)) &&
           part.length > 2) ||
         (quantity.kind === 'number' &&
@@ -468,7 +470,9 @@ function beginsAnew(
   // "hundred five oven's still two fifty".
   if (
     /^<[nt]/.test(part.at(-1)?.word ?? '') &&
-    /^((the|my) )?oven (is|at|still|on|has) /.test(lineOf(tokens.slice(at, at + 3)))
+    /^((the|my) )?(oven (is|at|still|on|has)|(top|bottom|upper|lower|main|small|big|little|second|other|left|right|grill|large) oven) /.test(
+      lineOf(tokens.slice(at, at + 3)),
+    )
   )
     return true;
   // "couldn't find the carving knife will a bread knife do": what is inverted asks.
@@ -619,7 +623,7 @@ const finite =
   /^(is|are|was|were|has|have|got|gets|says|said|called|cancelled|needs|wants|rang|texted|phoned|arrived|starts|leaves|comes|likes|gave|broke|died|missed)$/;
 
 const places =
-  'side|end|bit|part|spot|middle|centre|center|core|bone|edge|top|bottom|front|back|left|right|thick|thin|thickest|deep|deepest|probe|thermometer|instant-read|leave-in|quick|one|first|second|third|other|near|by|dead|fat|outside|inside';
+  'side|end|bit|part|spot|middle|centre|center|core|bone|edge|top|bottom|front|back|left|right|thick|thin|thickest|deep|deepest|probe|thermometer|instant-read|leave-in|quick|one|first|second|third|other|near|by|dead|fat|outside|inside|wireless|wired|hand|stick|little|big|digital|old|new|cable|wire|with|border|surface|instant|thermometers';
 const ofPlaces = new RegExp(`^(?:(?:${places}|the|in|at|on|of|is|a|then|now|ago|<d\\d+>) ){1,5}$`);
 const placed = new RegExp(` (?:${places}|now|ago|then) `);
 

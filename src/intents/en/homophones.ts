@@ -18,7 +18,8 @@ const start = /(^|[,.?!] |\b(and|so|but|right|ok|then|well|now|yes|think) )$/;
 const tens = '(twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|hundred and|oh|\\d0)';
 const hour = '(one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\d{1,2})';
 const count = `(${hour}|\\w+teen|twenty|thirty|\\d+)`;
-const end = /^($|[,.?!]|(degrees|in|now|fahrenheit|celsius) )/;
+const end =
+  /^($|[,.?!]|(degrees|in|now|fahrenheit|celsius|by|at|near|over|under|inside|already|but|on the (probe|thermometer|other|hand|quick|leave|instant|bone|edge|outside|wireless|display)) ?)/;
 const heads = /^(people|of us|of them|guests|persons|more (people|guests|are)|adults) /;
 const measured = /^(bone|bones|rib|ribs|kilos|kilo|pounds|pound|lb|kg) /;
 const state =
@@ -241,7 +242,12 @@ const rules: Record<string, readonly Rule[]> = {
   four: [
     { before: /\b(it|pull it|go|going|out) $/, after: /^(medium|rare|well) /, instead: 'for' },
   ],
-  fore: [{ after: measured, instead: 'four' }],
+  fore: [
+    { after: measured, instead: 'four' },
+    { before: new RegExp(`\\b${tens} $`), after: end, instead: 'four' },
+  ],
+  sicks: [{ before: new RegExp(`\\b${tens} $`), instead: 'six' }],
+  no: [{ before: /\blet (me|us) $/, after: /^(when|if|once|as soon) /, instead: 'know' }],
   forth: [{ before: new RegExp(`\\b${tens} $`), instead: 'four' }],
   ate: [
     { before: /(^|\b(and|are|got|have|be|we|so) |[,.] )$/, after: headsOf, instead: 'eight' },
@@ -257,6 +263,7 @@ const rules: Record<string, readonly Rule[]> = {
     },
   ],
   won: [
+    { after: /^hundred /, instead: 'one' },
     {
       before: new RegExp(`\\b(${tens}|option|number|the|that|this|other|choice) $`),
       instead: 'one',
@@ -362,13 +369,6 @@ const pairs: Record<string, string> = {
   'left overs': 'leftovers',
   'tide back': 'tied back',
   'too date': 'to date',
-  'four tea': 'forty',
-  'six tea': 'sixty',
-  'seven tea': 'seventy',
-  'eight tea': 'eighty',
-  'nine tea': 'ninety',
-  'thir tea': 'thirty',
-  'fif tea': 'fifty',
   'gas march': 'gas mark',
   'yorkshire pudding': 'yorkshire puddings',
   'pot roast': 'pot roast',
@@ -413,12 +413,30 @@ export function homophones(
   });
 }
 
+const teas: Record<string, string> = {
+  ...{ twen: 'twenty', thir: 'thirty', four: 'forty', for: 'forty', fore: 'forty', fif: 'fifty' },
+  ...{ six: 'sixty', sicks: 'sixty', seven: 'seventy', eight: 'eighty', ate: 'eighty' },
+  ...{ nine: 'ninety', nein: 'ninety' },
+};
+
+/** "ate tea nine": a number that ends in -ty, where a number may stand and a meal may not. */
+function teaFor(word: string, tea: string, before = '', after = ''): string | undefined {
+  if (tea !== 'tea' || !Object.hasOwn(teas, word)) return undefined;
+  const unit = /^(one|two|three|four|five|six|seven|eight|nine|won|to|too|for|fore|ate|sicks)$/;
+  const led = /^(at|is|says|reads|read|reading|shows|now|on|to|hundred|and|red|)$/;
+  const alone = /^(twen|thir|fif)$/.test(word);
+  return alone || (unit.test(after) && led.test(before)) ? teas[word] : undefined;
+}
+
 function pairedUp(tokens: readonly Token[]): Token[] {
   const out: Token[] = [];
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at]!;
     const next = tokens[at + 1];
-    const pair = next ? pairs[`${token.word} ${next.word}`] : undefined;
+    const pair = next
+      ? (teaFor(token.word, next.word, tokens[at - 1]?.word, tokens[at + 2]?.word) ??
+        pairs[`${token.word} ${next.word}`])
+      : undefined;
     if (
       pair === undefined ||
       next === undefined ||

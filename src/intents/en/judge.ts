@@ -179,7 +179,10 @@ export function overruled(
     opinions.find((one) => one.intent === intent)?.likelihood ?? 0;
   // "and another one for twelve": more of what was said before is no colour.
   const before = match.before.at(-1)?.intent;
-  const goesOn = found.every((one) => !one.framed && one.meaning.intent === before);
+  const goesOn = found.every(
+    ({ framed, meaning }) =>
+      meaning.intent === before && (!framed || meaning.intent === 'report-reading'),
+  );
   if (
     clauses > 1 &&
     found.length > 0 &&

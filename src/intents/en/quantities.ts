@@ -52,6 +52,16 @@ const isPronoun = (words: readonly string[], at: number): boolean =>
   (words[at - 1] === 'the' &&
     /^(i|you|we|that|which|with|he|she|they|from|in|on)$/.test(words[at + 1] ?? '')) ||
   /^(moment|sec|tick|more time|second)$/.test(words[at + 1] ?? '') ||
+  // "the little one shows 44".
+  (/^(the|my|our|that|this)$/.test(words[at - 2] ?? '') &&
+    /^[a-z]{3,}(?<!ty|teen)$/.test(words[at - 1] ?? '') &&
+    !/^(hundred|eleven|twelve|one|two|three|four|five|six|seven|eight|nine|ten|last)$/.test(
+      words[at - 1]!,
+    ) &&
+    /^(is|says|said|reads|read|shows|gives|marks|at|on|has|was|,|\.|\?)?$/.test(
+      words[at + 1] ?? '',
+    ) &&
+    !/^(oven|roast|core|probe|thermometer|middle|gas|mark|number|option)$/.test(words[at - 1]!)) ||
   (words[at + 1] === 'more' && words[at + 2] === 'time') ||
   (/^(that|this|other|wrong|right|quick|leave-in|wireless|wired|digital|which|last|next|big|small|old|new|only|same|another|second|third|fresh|better|best|easy|easiest|safe|safest|long|short|slow|fast|hot|cool|good|early|late|[a-z]{3,}(?<!oth|numb|togeth|ov|und|aft|dinn|supp|tim)er)$/.test(
     words[at - 1] ?? '',

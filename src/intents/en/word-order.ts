@@ -46,6 +46,8 @@ const orders: readonly Order[] = [
       /(?<![^ ])((?:put|turned|turn|took|switched|brought|set|take|bring) )((?:down|up|off|on|out|in|away) )((?:it|them) )/,
     instead: [1, 3, 2],
   },
+  { shape: /(?<![^ ])(oven )(of (?:above|up) )/, instead: ['upper', 1] },
+  { shape: /(?<![^ ])(oven )(of (?:below|down) )/, instead: ['lower', 1] },
   { shape: /(?<![^ ])((?:thermometer|probe|one|kind) )(that stays in )/, instead: ['leave-in', 1] },
   // "the oven small is at 200, the big is at 80".
   {

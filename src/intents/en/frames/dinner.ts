@@ -68,6 +68,8 @@ export const dishFrame: Frame = {
       !holds(match, / would (like|love) /)
     )
       return undefined;
+    // "don't let me forget the beans" keeps them.
+    if (holds(match, / not (let me |let us )?(forget|drop) /)) return undefined;
     if (holds(match, dropping)) return dishes.map((dish) => ({ intent: 'drop-dish', dish }));
     return holds(match, adding) &&
       !holds(

@@ -66,6 +66,8 @@ export const servingFrame: Frame = {
     const table = tableAt(match, hourMark(match));
     if (table) return table;
     const minutes = minutesIn(match);
+    // "and in an hour to warm the plates" is an errand.
+    if (/ in <d\d+> to /.test(` ${match.line}`)) return undefined;
     if (minutes !== undefined && holds(match, / in <d\d+> | <d\d+> (from now|time) /))
       return { intent: 'set-serving-time', time: timeAfter(minutes, match.context) };
     return undefined;

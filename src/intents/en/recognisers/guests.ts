@@ -219,6 +219,7 @@ export const guests: Recogniser = {
           / on the table for | (high|low|highs|lows) (of|today|tomorrow|tonight|around) /.test(
             ` ${match.line}`,
           ) ||
+          / (still are|still is|still coming|are still) /.test(` ${match.line}`) ||
           (/^<n\d+> (children|kids) $/.test(match.line) &&
             match.before.some((one) => one.intent === 'note-guest')) ||
           (/ (it is|that is|call it|make it|now|up to|down to) <n\d+> $/.test(` ${match.line}`) &&

@@ -23,7 +23,9 @@ export const hands: Recogniser = {
         if (
           /^(shop|store|supermarket|butcher|kettle|god|lord|after|it|that|this|what|he|she|they|i|we|you|dinner|roast|oven|food|meal|supper|lunch|foil|lid|plates|table|water|everyone|everybody|there|potatoes|beans|everything|beef|meat|who|which|guests|fan)$/.test(
             who,
-          )
+          ) ||
+          // "gravy's on the table".
+          dishIn(who, match.context) !== undefined
         )
           return undefined;
         const task =

@@ -174,6 +174,8 @@ export const menu: Recogniser = {
       (match) => {
         const words = match.words('thing');
         if (/^(leave|bother|it|that)\b/.test(words)) return undefined;
+        // "don't let me forget the beans" keeps them.
+        if (/ not (let (me|us) )?forget /.test(` ${match.line}`)) return undefined;
         // "no parsley" is what is not in the house, unless a dish goes by that very name.
         if (/^no /.test(match.line) && isIngredientOnly(words, match)) return undefined;
         const dish =

@@ -106,7 +106,9 @@ export const ovenTalk: Recogniser = {
         const unit = said.unit ?? match.context.units.temperature;
         // "the temperature's up to one nineteen" is the roast's.
         const named = /(oven|cooker|stove|turn|knock|drop|lower|rais|crank|dial|heat|set|fan)/;
-        if (!looksLikeOven(match, said) && !named.test(match.line)) return undefined;
+        // After the sear it is the oven that goes down.
+        const lowered = match.context.stage === 'sear' && / down (to|at) /.test(` ${match.line}`);
+        if (!looksLikeOven(match, said) && !named.test(match.line) && !lowered) return undefined;
         if (said.temperature < (unit === 'F' ? 100 : 40)) return undefined;
         if (/(music|volume|dinner|serving|eat|guests)/.test(match.line)) return undefined;
         return oven(match);

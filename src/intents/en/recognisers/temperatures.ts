@@ -55,15 +55,16 @@ export function reading(match: Match): Meaning | undefined {
   )
     return { intent: 'report-oven', ...said };
   const where =
-    /(iced? water|ice bath|ice slush|by the bone|near the bone|middle|centre|center|core|thickest (?:part|bit)|thick (?:end|bit|part)|thin (?:end|bit|part)|edge|top)/.exec(
+    /(iced? water|ice bath|ice slush|by the bone|near the bone|middle|centre|center|core|thickest (?:part|bit)|thick (?:end|bit|part)|thin (?:end|bit|part)|edge|border|outside|surface|top)/.exec(
       line,
     )?.[1];
   const whole = match.whole.match(/<[nt]\d+>/g)?.length === 1 ? ` ${match.whole}` : line;
   const quick =
-    /(instant| (quick|fast) (one|thermometer|probe)|quick)/.test(line) ||
-    / the (quick|instant|fast) (one|thermometer|probe) /.test(whole)
+    /(instant| (quick|fast) (one|thermometer|probe)|quick|\bhand (?:probe|thermometer|one)|handheld|stick (?:thermometer|one))/.test(
+      line,
+    ) || / the (quick|instant|fast) (one|thermometer|probe) /.test(whole)
       ? ('quick' as const)
-      : /(leave-in|wired|wireless)/.test(line)
+      : /(leave-in|wired|wireless|stays in|with the (?:cable|wire))/.test(line)
         ? ('leave-in' as const)
         : undefined;
   return {
@@ -79,7 +80,10 @@ export function oven(match: Match): Meaning | undefined {
   const said = match.temperature('temperature');
   if (!Number.isFinite(said.temperature) || !inKitchen(said)) return undefined;
   const line = ` ${match.line}`;
-  const which = /(top|bottom|upper|lower|left|right|second|small|other|main) oven/.exec(line)?.[1];
+  const which =
+    /(top|bottom|upper|lower|left|right|second|small|little|big|large|other|main|grill) oven/.exec(
+      line,
+    )?.[1];
   const mode =
     / (fan|convection|air circulation|circulating air|hot air) /.test(line) &&
     !/(no fan|not fan)/.test(line)

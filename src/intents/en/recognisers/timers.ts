@@ -2,6 +2,7 @@
 import { comingTime, minutesUntil } from '../../moment.ts';
 import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
 import { timedLabel } from '../frames/time.ts';
+import { dishIn } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
 
 const timer = (match: Match): Meaning | undefined => {
@@ -80,11 +81,17 @@ export const timers: Recogniser = {
       '(do not let me forget|do not forget|do not let me leave) [about] [the|my|to] {l3:thing} in {minutes:duration}',
       timer,
     ),
+    // "the rolls have five minutes left".
+    ...phrases(
+      '^ [the|my] {l3:thing} (have|has|have got|has got|got) [about|another] {minutes:duration} (left|to go|remaining|more) [on (them|it)] [i think|$] ',
+      (match) => (dishIn(match.words('l3'), match.context) ? timer(match) : undefined),
+    ),
     // "... and another one for twelve", "... and twenty for the rolls": one more of what was said before.
     ...phrases(
       [
         '^ [a|another|one|the] [one|second|second one|other|other one|timer] (for|of|at) {minutes} [for [the] {l3:thing}] $',
         '^ {minutes} (for|on) (the|those|these|my) {l3:thing} $',
+        '^ (in|after) [another] {minutes} (to|for) {l3:thing} $',
         '^ (set|start|make|do) (another|a new|a fresh) [one|timer] (for|of) {minutes} [for [the] {l3:thing}] $',
       ],
       (match) =>

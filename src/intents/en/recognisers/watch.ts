@@ -10,6 +10,14 @@ const watched = (match: Match): Meaning | undefined => {
   // "set an alarm for six" is an hour.
   if (match.quantity('temperature')?.kind === 'number' && reading.temperature <= 24)
     return undefined;
+  // "when it's ten degrees off", "if it drops below two hundred": no heat to wait for.
+  const line = ` ${match.line}`;
+  const after = line.slice(line.indexOf(match.groups.temperature!));
+  if (
+    /^<\w+> (degrees )?(off|away|short|to go|before|below|under|left) /.test(after) ||
+    / (drops?|falls?|sinks?|dips?) (down )?(below|under|to) <[nt]\d+> /.test(line)
+  )
+    return { intent: 'unclear' };
   return Number.isFinite(reading.temperature) ? { intent: 'watch', ...reading } : undefined;
 };
 
@@ -25,6 +33,8 @@ export const watch: Recogniser = {
         `@tell (when|once|if|as soon as|the moment|the second|the minute) ${reaches}`,
         `(when|once|if|as soon as|the moment) ${reaches} [,] [then] [please] [can you|could you|would you|you] (@tell|give me a shout|pull it|we pull it|we pull|pull)`,
         '@tell (at|when at|on|around) {temperature:degrees}',
+        '@tell [a] (bit|little|little bit|touch|moment|minutes) (before|early|earlier|sooner) [,] [say|like|maybe|at|so|around] [at|around] {temperature} ',
+        '@tell (just|shortly|right) before [,] [say|like|maybe|at|so|around] [at|around] {temperature} ',
         '(@tell|watch for|watch out for|look out for|keep an eye out for|wait for) [it to (hit|reach|read|get to)] {temperature:number} [in the (roast|middle|meat)] $',
         '(watch for|set an alarm for|alarm at|alert at|set (an|the) (alarm|alert) (at|for)|set a temperature (alarm|alert) (at|for)) {temperature} $',
         `(i want|i would like|i need) to know (when|once|as soon as) ${reaches}`,
@@ -38,6 +48,11 @@ export const watch: Recogniser = {
         '(heads up|warning|wake me|be told|told|a shout|a nudge|a call|notice) [early|please|then] [,] (at|by) {temperature} ',
       ],
       watched,
+    ),
+    // "wake me at 95 and again at 110".
+    ...phrases(
+      '(and|then|and then|, and|,) (again|once more|another|another one|also) (at|on|when it (hits|reads|reaches)) {temperature} ',
+      (match) => (match.before.some((one) => one.intent === 'watch') ? watched(match) : undefined),
     ),
   ],
 };
