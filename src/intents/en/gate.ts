@@ -44,7 +44,9 @@ const isAwaited = ({ placed, context, line, opinions }: Said): boolean =>
   (context.expecting === 'reading' &&
     placed.some(({ meaning }) => meaning.intent === 'report-reading') &&
     !isOfOtherThings(line, opinions)) ||
-  ((context.expecting === 'confirmation' || context.expecting === 'choice') &&
+  ((context.expecting === 'confirmation' ||
+    context.expecting === 'choice' ||
+    context.expecting === 'doneness') &&
     placed.every(({ meaning, framed }) => !framed && answers.test(meaning.intent)) &&
     wordsIn(placed) >= spokenIn(line) - 1);
 
@@ -66,7 +68,10 @@ const endsStage: Partial<Record<NonNullable<ReadContext['stage']>, (meaning: Mea
     sear: (one) =>
       one.intent === 'report-oven' || (one.intent === 'report-done' && one.step === 'oven-down'),
     'low-roast': (one) => one.intent === 'report-out' && one.what === undefined,
-    rest: (one) => one.intent === 'report-started' && one.step === 'carve',
+    rest: (one) =>
+      one.intent === 'report-started' && (one.step === 'carve' || one.step === 'serve'),
+    carve: (one) => one.intent === 'report-started' && one.step === 'serve',
+    served: (one) => one.intent === 'report-done' && one.step === 'put-away',
   };
 
 function endsItsStage({ placed, context, line }: Said): boolean {

@@ -5,6 +5,10 @@
 import { lineOf, type Mood } from '../clause.ts';
 import type { Token } from '../token.ts';
 
+/** "Not sure how long" tells that it is not known, and asks nobody. */
+const toldUnsure =
+  /^(i am )?(not sure|no idea|unsure|dunno|i do not know) (for )?(how long|since when) (for |ago |exactly |it was |it has been )?$/;
+
 export const questionOr = (mood: Mood): Mood =>
   mood === 'story' || mood === 'request' ? mood : 'question';
 
@@ -20,7 +24,7 @@ const request =
 const knowing =
   /^(((can|could|would|will) you |kindly )?(tell|explain to|show|inform|remind) (me|us) (again )?(what|how|why|which|where|who) |(i (would like|want|need|wish|would love) to know|i wonder|i was wondering|i am wondering|wondering|do you (happen to )?know|would you know|any idea|any clue|i forget|i forgot|i have forgotten|i do not remember|i can not remember|remind me|not sure|i am not sure|can you say|can you explain) (what|how|why|which|where|who|when) )/;
 const story =
-  / (last (year|time|week|christmas|night|month|sunday|thanksgiving|easter|weekend|summer)|yesterday|the other (day|night)|years ago|a (week|month|year) ago|when i was|used to|remember (when|that|how)|always (cooked|did|used|said|made|does|cooks|says|has|goes)|usually|normally|(recipe|book|cookbook|website|internet|google|magazine|leaflet|booklet|manual|instructions|guide|blurb|show|programme|program|packet|label|box|judges?|neighbour|telly|blog|video|card|mum|mother|dad|father|gran|husband|wife|he|she|they|you|article) (that |which |who )?((came|comes|was|were) (with|on|in|from) (it|the \w+|them) |on the \w+ )?(says|say|said|told|reckons|reckoned|swears|claims|thinks|thought|recommends|suggests)|(he|she|husband|wife|dad|mum|mother|father|gran|they) (is|are|was|were|keeps|keep) (yelling|shouting|insisting|telling me|saying|swearing|going on about|on about|adamant)|according to|on tv|supposed to|would have|could have|should have|might have|should be (at|out|in|done)|i thought|(i|we) once (cooked|did|made|had|put|pulled|served|roasted|left|saw)|i dreamt|i heard|in the film|imagine|pretend|hypothetically|for example|once had|back in (the day|my day|those days)|next year|next time|next week|in my day) /;
+  / (last (year|time|week|christmas|night|month|sunday|thanksgiving|easter|weekend|summer)|yesterday|the other (day|night)|years ago|a (week|month|year) ago|when i was|used to|remember (when|that|how)|always (cooked|did|used|said|made|does|cooks|says|has|goes)|usually|normally|(recipe|book|cookbook|website|internet|google|magazine|leaflet|booklet|manual|instructions|guide|blurb|show|programme|program|packet|label|box|judges?|neighbour|telly|blog|video|card|mum|mother|dad|father|gran|husband|wife|friend|mate|pal|buddy|brother|sister|uncle|aunt|cousin|colleague|he|she|they|you|article) (that |which |who )?((came|comes|was|were) (with|on|in|from) (it|the \w+|them) |on the \w+ )?(says|say|said|told|reckons|reckoned|swears|claims|thinks|thought|recommends|suggests)|(he|she|husband|wife|dad|mum|mother|father|gran|they) (is|are|was|were|keeps|keep) (yelling|shouting|insisting|telling me|saying|swearing|going on about|on about|adamant)|according to|on tv|supposed to|would have|could have|should have|might have|should be (at|out|in|done)|i thought|(i|we) once (cooked|did|made|had|put|pulled|served|roasted|left|saw)|i dreamt|i heard|in the film|imagine|pretend|hypothetically|for example|once had|back in (the day|my day|those days)|next year|next time|next week|in my day) /;
 const conditional =
   /^(if|when|once|as soon as|after|before|till|unless|by the time|in case|whenever|assuming|supposing|suppose|say|as long as|the minute|the moment|wait till) /;
 const negative =
@@ -30,6 +34,7 @@ const intention =
 
 export function moodOf(line: string): Mood {
   const padded = ` ${line}`;
+  if (toldUnsure.test(line)) return 'story';
   if (knowing.test(line)) return 'question';
   if (
     /^(am i|are we|is it|is this|is that|are they|(is|are) the \w+) (supposed|meant) to /.test(line)

@@ -622,6 +622,32 @@ function oncePerMeaning(heard: readonly Placed[]): Placed[] {
   return out;
 }
 
+/** What a served core may be, in either scale. */
+const servedCore = { F: [115, 170], C: [45, 77] } as const;
+
+/** "Pink please, about 58": a number called after the word is the word's, whatever was asked for. */
+function numberOfDoneness(heard: readonly Placed[], { units }: ReadContext): Placed[] {
+  const [low, high] = servedCore[units.temperature];
+  const isCore = (count: number): boolean => count >= low && count <= high;
+  return heard.flatMap((one, index) => {
+    const { meaning } = one;
+    const bare = (of: Placed): boolean => / <n\d+> (degrees )?$/.test(lineIn(of));
+    const next = heard[index + 1];
+    const last = heard[index - 1];
+    if (meaning.intent === 'set-doneness' && meaning.doneness !== undefined && next) {
+      const { meaning: after } = next;
+      if (after.intent === 'set-guests' && isCore(after.count ?? 0) && bare(next))
+        return [{ ...one, meaning: { intent: 'set-doneness', temperature: after.count! } }];
+    }
+    const taken =
+      meaning.intent === 'set-guests' &&
+      last?.meaning.intent === 'set-doneness' &&
+      isCore(meaning.count ?? 0) &&
+      bare(one);
+    return taken ? [] : [one];
+  });
+}
+
 /** "scratch that, 97 not 79" and "b? no, option two" say what counts; what was taken back is in it. */
 function withoutTakenBack(heard: readonly Placed[]): Placed[] {
   const has = (intent: string): boolean => heard.some((one) => one.meaning.intent === intent);
@@ -667,6 +693,7 @@ export const refiners: readonly Refiner[] = [
   skipsWhatIsNotDone,
   mergeParts,
   mergeOven,
+  numberOfDoneness,
   behindBy,
   happenedOnce,
   unitOfReading,

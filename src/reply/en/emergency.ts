@@ -35,9 +35,15 @@ const nextVital = (scene: Scene): PlannedStep | undefined =>
 export function emergencyReply(kind: EmergencyKind, scene: Scene): Spoken {
   return inOneBreath([
     { ...firstAid[kind], must: true },
+    ...(kind === 'cut' && isOut(scene) ? [onlyJuice] : []),
     kind === 'fire' ? afterFire : takeOver(scene),
   ]);
 }
+
+/** Of a roast on its board it is said that it bleeds, too. */
+const onlyJuice = say`If it is only the roast, that is juice: let it rest on.`;
+const isOut = ({ stage }: Scene): boolean =>
+  stage === 'rest' || stage === 'hold' || stage === 'carve';
 
 /** The name as it is said to somebody. */
 const called = (name: string): string => name.charAt(0).toUpperCase() + name.slice(1);

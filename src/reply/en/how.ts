@@ -9,6 +9,7 @@ import { roastCardOf } from '../../kitchen/dinner.ts';
 import type { Outcome } from '../../kitchen/outcome.ts';
 import type { Scene } from '../scene.ts';
 import { lower, type Spoken, say, sentences } from '../spoken.ts';
+import { loreOf } from './lore.ts';
 import { currentStepOf, nextStepOf } from './standing.ts';
 import { fill, findStep, howWords } from './steps.ts';
 
@@ -17,7 +18,10 @@ type Found = NonNullable<ReturnType<typeof findStep>>;
 export function howAnswer(topic: string | undefined, scene: Scene): Spoken {
   const found = stepAsked(topic, scene);
   if (!found)
-    return say`I have no card for that${topic ? ` (${named(topic)})` : ''}. Ask me about a step of this dinner.`;
+    return (
+      loreOf(topic ?? '', false) ??
+      say`I have no card for that${topic ? ` (${named(topic)})` : ''}. Ask me about a step of this dinner.`
+    );
   const lines = linesOf(found, scene);
   const list = lines.map((line, index) => `${index + 1}. ${line.text}`).join('\n');
   const first = lines[0] ?? say``;

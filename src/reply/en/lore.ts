@@ -4,6 +4,16 @@ import { type Spoken, say } from '../spoken.ts';
 /** `always`: whatever step the words may name beside, this is what is asked. */
 const lore: readonly [RegExp, Spoken, 'always'?][] = [
   [
+    /\b(open|opening|peek|peeking)\b.*\b(door|oven)\b|\b(door|oven)\b.*\bopen/,
+    say`Leave the door shut: each look lets the heat out and costs some minutes. The thermometer tells more than the eye.`,
+    'always',
+  ],
+  [
+    /\b(slow|slowly|so long|too long|forever|not moving|hardly moving)\b/,
+    say`The middle hardly moves at first, while the heat is on its way in; then it climbs faster and faster. A reading tells more than the clock.`,
+    'always',
+  ],
+  [
     /\b(gr[ea]y|redd?en\w*|redder|turns? (red|pink)|colou?r|bloom)\b/,
     say`A fresh cut can look grey and redden over some minutes, as air reaches it. Go by the thermometer, not the colour.`,
     'always',

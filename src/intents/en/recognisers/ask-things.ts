@@ -22,6 +22,7 @@ export const askThings: Recogniser = {
       ],
       (match) =>
         /game|neighbourhood|journey|drive/.test(match.line) ||
+        / leave out (the )?\w+ing /.test(` ${match.line}`) ||
         /^(what|where|which) .*(sit|stand|leave|keep) it (on|in|under|with) /.test(match.line)
           ? undefined
           : { intent: 'ask-safety', about: clauseWords(match), ...degrees(match) },

@@ -65,6 +65,7 @@ export const stoodOut: Recogniser = {
     ...phrases(
       [
         '(@it|the meat|the leftovers|leftovers|the raw roast) (sat|stood|was|were|has been|have been|has sat|has stood|been) [left|sat|stood|sitting|standing] (out|on the counter|on the side|at room temperature) [of the fridge|on the counter|on the side] [overnight] [for|about] {d:duration} [*]',
+        '(@it|the meat|the raw roast) (is|was|has been|have been|been|sat|stood|has sat|has stood) [left|sat|stood|sitting|standing|lying] (in the (car|boot|trunk|bag|shopping|sun|hall|garage|kitchen)|on the (table|worktop|bench|step|doorstep|porch)) [for|about] {d:duration} [*]',
         '(left|leave) @it (out|on the counter|on the side) [of the fridge] [for] {d:duration} [*] [safe|ok|fine]',
       ],
       (match) => {

@@ -11,6 +11,9 @@ const countsHeads = (match: Match): boolean =>
       .replace(/^(more|extra|additional|others) /, ''),
   );
 
+const roastForHeads =
+  / (lamb|beef|pork|ribs?|joint|loin|tenderloin|fillet|sirloin|topside|silverside|leg|shoulder) for <n\d+> (,|$)/;
+
 export const guests: Recogniser = {
   name: 'guests',
   moods: ['statement', 'intention', 'request', 'negative'],
@@ -189,6 +192,12 @@ export const guests: Recogniser = {
         '{n:number} (kids|children|little ones|littlies|toddlers|bairns|weans|kiddies) [and|,|plus|, and] {m:number} (adults|grown ups|grownups|big ones|of us)',
       ],
       (match) => ({ intent: 'set-guests', count: match.number('n') + match.number('m') }),
+    ),
+    // "Leg of lamb for eight": heads, where the roast itself is told.
+    ...phrases(['for {n:number} [,|$] '], (match) =>
+      roastForHeads.test(match.line)
+        ? { intent: 'set-guests', count: match.number('n') }
+        : undefined,
     ),
     ...phrases(
       [

@@ -95,7 +95,7 @@ export const ovenTalk: Recogniser = {
         '@oven (is|reads|says|shows|is reading|is showing|is at|is on|is set to|is set at|is up to|is down to|is now at|is now|has come up to|has reached|has hit|has dropped to|thermometer says|thermometer reads|temperature is|sits at|is sitting at|hit|reached|at|on|to|down to|up to|set to|dial is at|is only at|is back to|is still at|is down at|is up at|came up to|went down to|went to) [at|to|about] {temperature}',
         '(turned|turn|turning|knocked|knock|dropped|drop|lowered|lower|brought|cranked|raised|set|put|bumped|upped|reduced|dialled|dialed|took|taken|eased|backed|nudged|whacked|stuck|switched|got|moved|pulled) [@oven|it|that|her|him|heat|the heat|the temperature|temperature|the dial] [back|down|up|on|over|right|way] [now|$] (to|at|on|till) {temperature}',
         '(turned|turn|knocked|dropped|lowered|lower|raised|reduced|dropped) [@oven|it|the heat] [down|up|back] {temperature} $',
-        '(down|up|back down|back up) (to|at) {temperature} [now|$]',
+        '(down|up|back down|back up|back on|on again|going again) (to|at) {temperature} [now|$]',
         '(preheated|preheating|heating|heated|heat|warmed|warming) [@oven|it] [up] [to|at] {temperature} [as we speak]',
         '(it is|we are|i am) (at|on) {temperature} fan',
         '(it is|we are|i am|it) (on|set to|set at) {temperature} [fan]',

@@ -35,6 +35,8 @@ export const progress: Recogniser = {
         '(leftovers|everything|the rest|the leftovers|the remains|it|all|what is left) (is|are|has been|have been) [all|now] (in the fridge|put away|away|wrapped and in the fridge|refrigerated|chilled|in the freezer)',
         '(put|putting|have put) [all] [the] (leftovers|rest|remains) (away|in the fridge)',
         '(cleared away|all cleared away|all put away)',
+        '^ [it is|everything is] [all] (put|tidied|cleared) away [now] $',
+        '^ [the|all the] (leftovers|remains|rest) [are|all] (away|put away|in the fridge|boxed up|packed up|packed away|chilling) [now] $',
       ],
       (match) =>
         /keys|beer|wine|milk|butter/.test(match.line) ||
@@ -81,6 +83,7 @@ export const progress: Recogniser = {
       [
         '(dinner|supper|lunch|food|everything|it|the meal|tea) (is|has been) [now|all] (on the table|served|being served|on the plates|plated|plated up|dished up|up|going out) [now|everyone|$]',
         '(we are|i am|they are) [all|now] (eating|serving [up]|plating [up]|dishing up|tucking in|sitting down to eat)',
+        '^ (eating|we are eating|everyone is eating|all eating|tucking in) [now|already] $',
         '^ (started eating|we have started eating|we started eating|serving up|serving|plating up|dishing up|served|dinner is served|we have served|everyone is eating|everybody is eating) [now|$]',
       ],
       (match) =>

@@ -153,7 +153,7 @@ export const roast: Recogniser = {
           (how !== undefined && how !== 'whole') ||
           frozen;
         const bare =
-          /^((it is|we have( got)?|i have( got)?|i am (doing|roasting|cooking|making)|we are (doing|having)|got|cooking|roasting|doing|having|making|with|this is|(i|we)( have)? (bought|got|picked up)) )?(a |an |the |my |our )?(\w+ ){1,5}$/.test(
+          /^((it is|we have( got)?|i have( got)?|i am (doing|roasting|cooking|making)|we are (doing|having)|got|cooking|roasting|doing|having|making|with|this is|(i|we)( have)? (bought|got|picked up)) )?(a |an |the |my |our )?(\w+ ){1,5}(for <n\d+> (people |of us |guests )?)?$/.test(
             match.line,
           );
         const named =

@@ -42,6 +42,10 @@ export const notBefore: Recogniser = {
   ),
 };
 
+/** How long a helper stays is not when dinner is. */
+const stays =
+  / (here|around|free|helping|staying|stays|available|with me|with us|mine|off work) (till|until|before) /;
+
 export const serving: Recogniser = {
   name: 'serving',
   moods: tell,
@@ -141,6 +145,7 @@ function withHourSaid(face: ClockFace | undefined, match: Match): ClockFace | un
 function timeMeaning(match: Match): Meaning | undefined {
   const quantity = match.quantity('clock');
   const line = ` ${match.line}`;
+  if (stays.test(line)) return undefined;
   const said = match.groups.clock!;
   const after = line.slice(line.indexOf(said) + said.length);
   if (

@@ -10,9 +10,14 @@ export const about = (match: Match, slot = 'thing'): { about?: string } => {
   const id = dishIn(words, match.context) ?? stepIn(words, match.context);
   return { about: id ?? words };
 };
+/** Nothing but the roast itself is cut up by the bare word. */
+const cutsIt =
+  /^(cut|slice|cut up|slice up) (it|this|that|the (roast|meat|joint|beef|lamb|pork|tenderloin|fillet|rib|loin|leg))( up)?$/;
+
 export const topic = (match: Match): { topic?: string } => {
   const words = match.words('thing').replace(/^(the|to) /, '');
   if (words === '') return {};
+  if (cutsIt.test(words)) return { topic: 'carve' };
   return { topic: stepIn(words, match.context) ?? dishIn(words, match.context) ?? words };
 };
 export const ingredient = (match: Match): { ingredient?: string } => {

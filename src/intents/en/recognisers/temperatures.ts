@@ -16,11 +16,17 @@ export function looksLikeOven(
 const inKitchen = ({ temperature }: { temperature: number }): boolean =>
   temperature > -40 && temperature < 1000;
 
+const opinionOf =
+  / (?:says?|said|reckons?|thinks?|claims?|swears|insists) (?:that )?(<[tn]\d+>) (?:degrees )?(?:is|was|would be|will be) (?:\w+ ){0,2}(?:raw|rare|medium|done|overdone|undercooked|underdone|low|high|hot|cold|fine|ok|safe|plenty|enough|right|wrong|perfect|best|better) /;
+
 export function reading(match: Match): Meaning | undefined {
   const said = match.temperature('temperature');
   if (!Number.isFinite(said.temperature) || !inKitchen(said)) return undefined;
   const quantity = match.quantity('temperature');
   const line = ` ${match.line}`;
+  // "My friend says 120 is raw": what somebody thinks of a number.
+  const [, thought] = opinionOf.exec(` ${match.whole}`) ?? [];
+  if (thought === match.groups.temperature!.trim()) return undefined;
   // Two numbers in a row are no reading.
   if (line.includes(`${match.groups.temperature!.trim()} <n`)) return undefined;
   const after = line.slice(

@@ -24,6 +24,7 @@ export const trouble: Recogniser = {
         '(everything|all|the lights|the house|kitchen|it all) (went|has gone|gone|is) [all] (dark|black|dead)',
         '(no|not any|there is no) (current|mains) ',
         '(lost|no) (electric|juice)',
+        '(power|electricity|electric|lights|the mains) (flickered|blinked|dipped|tripped|dropped|blipped|flickered off|just flickered|just blinked|just tripped)',
         '(power cut|power failure|blackout|power outage|fuse has blown|fuse blew|blown a fuse|tripped the breaker|breaker tripped|breaker has tripped|trip switch|no power|no electricity|we have lost power|lost power|lost the power)',
       ],
       (match) => {
@@ -53,6 +54,7 @@ export const trouble: Recogniser = {
     ...phrases(
       [
         '@oven (has|is|just|will not|would not|does not|did not|can not) [just|not] (died|broken|dead|gone|gone out|gone off|conked out|packed up|stopped|stopped working|broke|light|turn on|working|not working|come on|heat|heat up|heating|heating up|cut out|failed|tripped|gone cold|out|switched itself off|given up|start|stay lit|on the blink|bust|lit)',
+        '@oven (shut|cut|tripped|conked|has shut|has cut|has tripped|just shut|just cut|just tripped) (off|out|down) [by itself|on its own|on me|$]',
         '@oven (switched|turned|shut|has switched|has turned|has shut|keeps switching|keeps turning|keeps shutting) itself (off|down)',
         '@oven (does|do|did|will|would) not (function|functioning|run|go|fire|ignite|get hot|get warm|warm up|warm|power up)',
         '@oven (display|screen|panel) (says|shows|reads|is showing) [e|error|er|f] {n:any}',
