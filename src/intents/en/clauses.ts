@@ -253,7 +253,10 @@ function withoutMoment(
           : undefined;
     if (
       minutes !== undefined &&
-      (after === 'ago' || (after === 'back' && report.test(lineOf(part))))
+      (after === 'ago' ||
+        (/^(back|since)$/.test(after ?? '') &&
+          report.test(lineOf([...part.slice(0, at), ...part.slice(at + 2)])) &&
+          !/^(the|<.*)$/.test(part[at + 2]?.word ?? '')))
     ) {
       const start = approximately.test(before) ? at - 1 : at;
       return { tokens: [...part.slice(0, start), ...part.slice(at + 2)], minutesAgo: minutes };
@@ -386,6 +389,13 @@ function joinsNames(
   context: ReadContext,
 ): boolean {
   if (!/^(and|or|plus)$/.test(tokens[at]!.word)) return false;
+  // "either 98 or 89".
+  if (
+    tokens[at]!.word === 'or' &&
+    /(^| )either <[nt]\d+> (degrees )?$/.test(lineOf(part)) &&
+    /^<[nt]/.test(tokens[at + 1]?.word ?? '')
+  )
+    return true;
   // "between 98 and 101".
   if (
     /(^| )between <[nt]\d+> (degrees )?$/.test(lineOf(part)) &&

@@ -78,7 +78,7 @@ function aroundTheHour(words: readonly string[], at: number): ClockFound | undef
 }
 
 const ends = (word: string | undefined): boolean =>
-  word === undefined || /^([,.?!]|and|now|then|for)$/.test(word);
+  word === undefined || /^([,.?!]|and|now|then|for|not|rather)$/.test(word);
 
 function minuteAt(
   words: readonly string[],

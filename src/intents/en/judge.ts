@@ -9,7 +9,9 @@ import type { Placed } from '../placed.ts';
 import type { Match, Meaning } from '../recogniser.ts';
 import { fillAsked } from './fill-asked.ts';
 import { fillTold } from './fill-told.ts';
+import { mealWords } from './frames/words.ts';
 import { moodOf } from './mood.ts';
+import { uncardedDishIn } from './uncarded-dishes.ts';
 
 const fill = { ...fillTold, ...fillAsked };
 
@@ -89,7 +91,7 @@ const deed = /^(report-(oven|started|done|out|not-done|guests)|skip-step)$/;
 
 /** "The leaflet says 145": a number that somebody else gives is no reading. */
 const saidElsewhere =
-  / (says|said|reckons|recommends|told me to|swears) (to )?(pull|take|get|cook|bring|haul|carve|rest) | (leaflet|booklet|manual|instructions|guide|blurb|recipe|book|cookbook|website|internet|google|magazine|packet|blog|article|video|telly|programme) (\w+ ){0,5}(says|say|said|told|reckons|reckoned|swears|claims|thinks|thought|recommends|suggests) /;
+  / (?:says|said) (?:here )?(?:on|in) the (?:packet|box|label|leaflet|website|recipe|book|instructions|side) | (says|said|reckons|recommends|told me to|swears) (to )?(pull|take|get|cook|bring|haul|carve|rest) | (leaflet|booklet|manual|instructions|guide|blurb|recipe|book|cookbook|website|internet|google|magazine|packet|blog|article|video|telly|programme) (\w+ ){0,5}(says|say|said|told|reckons|reckoned|swears|claims|thinks|thought|recommends|suggests) /;
 
 /** "Last Christmas I pulled it at 135". */
 const otherDay =
@@ -103,6 +105,10 @@ const happened =
 
 const inverted =
   /^(?:(?:so|and|but) )?(?:(?:what|why|how|when|which|where|who|whose) (?!an? |do you know )|(?:is|are|was|were|do|does|did|should|would|could|can|will|has) (?:not )?(?:i|it|we|you|they|he|she|that|this|there|the) )/;
+
+/** What somebody is only about to do. */
+const toCome =
+  / (i|we) (am|are) (\w+ )?(going to|about to) | (i|we) (will|shall) (\w+ )?(turn|put|take|pull|set|drop|do|get|start|carve|knock|lower) /;
 
 /** What changes something: never taken from a question that says nothing of the kind. */
 const acts = new RegExp(`${happened.source}|^set-doneness|^(add|drop)-dish`);
@@ -157,6 +163,30 @@ function mayBeGuessed(intent: Opinion['intent'], match: Match, mood: Mood): bool
     / (too (late|early|soon)|no good|will not (do|work)) /.test(match.line)
   )
     return false;
+  // A dish that no card knows is not the roast.
+  if (
+    /^report-(started|done|out)$/.test(intent) &&
+    uncardedDishIn(match.line.replace(/ (are|is|have|has|went|gone) .*/, ''), match.context) !==
+      undefined
+  )
+    return false;
+  // "so 250 then", while the oven is hot: no hour of dinner.
+  if (
+    intent === 'set-serving-time' &&
+    /^(preheat|sear|low-roast)$/.test(match.context.stage ?? '') &&
+    match.context.expecting !== 'serving-time' &&
+    match.marks('c').length === 0 &&
+    match.marks('n').every((mark) => match.withGroups({ n: `${mark} ` }).number('n') >= 100) &&
+    !mealWords.test(` ${match.line}`)
+  )
+    return false;
+  // "I'm going to turn it down to 250": it is not down.
+  if (
+    mood === 'intention' &&
+    /^report-(oven|started|out|done)$/.test(intent) &&
+    toCome.test(` ${match.line}`)
+  )
+    return false;
   // "we need thyme" lacks it.
   if (intent === 'add-dish' && /^(i|we) (still )?need /.test(match.line)) return false;
   if (
@@ -164,7 +194,14 @@ function mayBeGuessed(intent: Opinion['intent'], match: Match, mood: Mood): bool
     otherDay.test(` ${match.line}`)
   )
     return false;
-  return !(intent === 'report-reading' && saidElsewhere.test(` ${match.line}`));
+  if (
+    intent === 'report-out' &&
+    / (probe|thermometer|plug|cork|drawer|cable|wire|battery) (back )?out | (sat|stood|left|sitting|standing) out /.test(
+      ` ${match.line}`,
+    )
+  )
+    return false;
+  return !(/^report-(reading|oven)$/.test(intent) && saidElsewhere.test(` ${match.line}`));
 }
 
 export function overruled(

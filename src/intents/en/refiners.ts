@@ -297,7 +297,9 @@ function besideSubstance(heard: readonly Placed[], { expecting }: ReadContext): 
     // "it isn't at 120, it's 102": what it is not is told with what it is.
     if (
       bare &&
-      / <[nt]\d+> | nowhere near /.test(lineIn(one)) &&
+      / <[nt]\d+> | nowhere near | (moved|changed|budged|shifted|risen|climbed|gone up) /.test(
+        lineIn(one),
+      ) &&
       heard.some((other) => other.meaning.intent === 'report-reading')
     )
       return false;

@@ -105,6 +105,8 @@ export function stepOfNamed(words: string, verb: string, context: ReadContext): 
   const first = dishIn(words, context);
   const own = first && dishStep(first, verb, context);
   if (own) return own;
+  // "the bread sauce is done": of the dish that was named, whatever other sauce has a step of that name.
+  if (first && /^(done|made|ready|finished|cooked|sorted|complete)$/.test(verb)) return undefined;
   const noun = stemsOf(words).at(-1);
   if (noun === undefined) return undefined;
   const others = context.lexicon.dishes

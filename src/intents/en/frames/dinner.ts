@@ -36,7 +36,7 @@ const adding =
 const dropping =
   / (drop|cancel|scrap|skip|ditch|lose|bin|forget|no|not|without|off|remove|cut|axe|sack off|leave out|rather not|can not be bothered|will not|never mind|out) /;
 const reported =
-  / (is|are|was|were|went|been|out|burnt|burned|done|ready|made|peeled|scrubbed|finished|cooked|timer|minutes|<d\d+>|<c\d+>|<t\d+>|oven|hand|help) /;
+  / (is|are|was|were|went|been|out|burnt|burned|done|ready|made|peeled|scrubbed|finished|cooked|risen|gone|turned|timer|minutes|<d\d+>|<c\d+>|<t\d+>|oven|hand|help) /;
 
 /** Dishes named anywhere in a clause, with what is said of having them. */
 export const dishFrame: Frame = {
@@ -70,6 +70,12 @@ export const dishFrame: Frame = {
       return undefined;
     // "don't let me forget the beans" keeps them.
     if (holds(match, / not (let me |let us )?(forget|drop) /)) return undefined;
+    // "it was the parsnips I put in, not the spuds" drops nothing.
+    if (
+      /^not (the |my )?\S+( \S+)? $/.test(match.line) &&
+      /^report-/.test(match.before.at(-1)?.intent ?? '')
+    )
+      return undefined;
     if (holds(match, dropping)) return dishes.map((dish) => ({ intent: 'drop-dish', dish }));
     return holds(match, adding) &&
       !holds(
@@ -263,7 +269,7 @@ export const guestsFrame: Frame = {
       holds(match, / (guests?|everyone|everybody|they|we|people|all|bums|family|lot) /) &&
       !holds(
         match,
-        / (at|by|for) <[cn]|(pan|roast|tin|it is|tray|probe|time|eight|seven|six|when|want|like) /,
+        / (at|by|for) <[cn]|(will be|would be|pan|roast|tin|it is|tray|probe|time|eight|seven|six|when|want|like) /,
       )
     )
       return { intent: 'report-guests', state: 'seated' };

@@ -167,6 +167,8 @@ function ofRoast(
   );
   const short = match.line.split(' ').length <= 8;
   if (!named && !short) return undefined;
+  if (holds(match, / (probe|thermometer|plug|cork|drawer|cable|wire|battery) (back )?out /))
+    return undefined;
   if (
     holds(
       match,

@@ -20,7 +20,7 @@ const talk: readonly { meaning: Meaning; words: readonly RegExp[]; not?: RegExp 
       / (undo|revert|remove|rewind|unsay|withdraw|reverse|back|take|scratch|strike|cancel|forget|ignore|disregard|never mind|delete|erase|scrap|scrub|unsay|wind|belay|go back) /,
       / (that|it|last|this|said|entry|one|bit|step|undo|previous) /,
     ],
-    not: / (timer|alarm|fridge|oven|step|potatoes|dinner|roast|call|tell|come|later|minutes|read|say|push|move|put it|back in|bring|out|dish|gravy|beans|way|over|thing you said|go on|everything|quiet|that one|this one|sear|off) /,
+    not: / (<d\d+>|turned|timer|alarm|fridge|oven|step|potatoes|dinner|roast|call|tell|come|later|minutes|read|say|push|move|put it|back in|bring|out|dish|gravy|beans|way|over|thing you said|go on|everything|quiet|that one|this one|sear|off) /,
   },
   {
     meaning: { intent: 'quiet' },

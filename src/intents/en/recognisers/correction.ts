@@ -40,6 +40,8 @@ const relabel = (match: Match): Meaning | undefined => {
       return { intent: 'correct', ...(clock ? { time: clock } : {}) };
     case 'date':
       return { intent: 'correct', date: quantity.date };
+    case 'gas-mark':
+      return { intent: 'report-oven', gasMark: quantity.value };
     default: {
       // "I wrote 7 lb, should've been 7.7": of the kind of the old.
       const old = match.quantity('y');

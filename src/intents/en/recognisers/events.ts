@@ -109,6 +109,23 @@ export function outOf(match: Match): Meaning[] | undefined {
     )
   )
     return undefined;
+  // "it's been sat out since eleven": out of the fridge, before there is an oven to come out of.
+  if (
+    / (sat|stood|left|sitting|standing|been) out (since|for) | (sat|stood|sitting|standing) out /.test(
+      ` ${match.line}`,
+    )
+  )
+    return /^(planning|prep|preheat)$/.test(match.context.stage ?? '') &&
+      (words === '' || meansRoast(words))
+      ? [{ intent: 'report-done', step: 'out-of-fridge', ...moment }]
+      : undefined;
+  // "the toddler pulled the probe out": the roast is in.
+  if (
+    / (probe|thermometer|plug|cork|drawer|cable|wire|battery|splinter|tooth) (back )?out /.test(
+      ` ${match.line}`,
+    )
+  )
+    return undefined;
   // "smoke pouring | out of the oven": the leavings of another report.
   if (words === '' && match.line.includes('|')) return undefined;
   // "Out, out, out!" drives somebody from the kitchen.
@@ -227,5 +244,11 @@ export function doneMeaning(match: Match): Meaning | readonly Meaning[] | undefi
     return /(ed|t|n)$/.test(verb) ? stepIn(`${verb} ${part}`, context) : undefined;
   });
   if (steps.some((step) => step === undefined)) return undefined;
-  return steps.map((step) => ({ intent: 'report-done' as const, step: step!, ...moment }));
+  // "the rolls are warming" has begun.
+  const begun = / (is|are) (\w+ )?\w+ing $/.test(` ${match.line}`);
+  return steps.map((step) => ({
+    intent: begun ? ('report-started' as const) : ('report-done' as const),
+    step: step!,
+    ...moment,
+  }));
 }

@@ -45,7 +45,7 @@ export const guests: Recogniser = {
         '[@guests|they|everyone|everybody|people|we] (is|are|is all|are all|have|has) [just|all|now|already] (sitting down|seated|sat down|at the table|sitting|sat|sat at the table|taking their seats|round the table|around the table|settled at the table|in their seats|at the dinner table)',
       ],
       (match) =>
-        / (were|when) | (at|by|around|for) <[nc]| (sitting|sat|settled) (at|on) [^ ]*<[nt]|(^| )(it|that|roast|joint|beef|meat|bird|lamb|pork) (is|has) (\w+ )?(sat|sitting|seated|sitting down) | (sat|sitting|seated) (on|in|over|under) (?!(the|their) (table|places|chairs|seats))/.test(
+        / (were|when|will be|would be) | (at|by|around|for) <[nc]| (sitting|sat|settled) (at|on) [^ ]*<[nt]|(^| )(it|that|roast|joint|beef|meat|bird|lamb|pork) (is|has) (\w+ )?(sat|sitting|seated|sitting down) | (sat|sitting|seated) (on|in|over|under) (?!(the|their) (table|places|chairs|seats))/.test(
           ` ${match.line}`,
         )
           ? undefined
@@ -168,7 +168,10 @@ export const guests: Recogniser = {
           const kin = /(?:my|our|his|her)? ?(\w+) $/.exec(match.line)?.[1];
           return kin === undefined ? undefined : { intent: 'set-guests', change: -1, who: kin };
         }
-        if (/^(i|it|we|you|they|that|he|she)$/.test(who) || dishIn(who, match.context))
+        if (
+          /^(i|it|we|you|they|that|he|she|have|has|had|is|are|was|were)$/.test(who) ||
+          dishIn(who, match.context)
+        )
           return undefined;
         if (
           /^is$|(timer|alarm|order|flight|train|bus|plane|taxi|match|game|party|plan|show|trip|sub|membership)/.test(

@@ -70,6 +70,9 @@ export const ovenTalk: Recogniser = {
       ],
       (match) => {
         const gas = match.quantity('g');
+        // "it says on the packet gas mark six".
+        if (/ (packet|recipe|book|label|box|instructions|leaflet|website) /.test(` ${match.line}`))
+          return undefined;
         return gas?.kind === 'gas-mark'
           ? { intent: 'report-oven', gasMark: gas.value, ...momentOf(match) }
           : undefined;

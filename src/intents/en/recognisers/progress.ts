@@ -59,11 +59,13 @@ export const progress: Recogniser = {
         '[@it|the roast|we have it|i have it] (is|been|has been|is now|is all) [now|just|been] [a] (resting|rested|under foil|tented|covered in foil|wrapped in foil|having a rest|having its rest|at rest) [on the board|under foil|$]',
         '(resting it|letting it rest|let it rest|i am resting it|i am letting it rest|put it to rest|set it to rest|covered it [in|with] [foil] to rest|took it out to rest|left it to rest|started resting|resting the roast|resting now|tented it|covered it with foil|put foil over it|tented @it|resting @it|^ resting)',
       ],
-      (match) => ({
-        intent: 'report-started',
-        step: 'rest',
-        ...momentOf(match, { lasting: true }),
-      }),
+      (match) =>
+        // The batter rests too, and so does a knee.
+        / (batter|dough|pastry|puddings|yorkshires?|he|knee|leg|ankle|foot|back|gran|dad|mum|everyone|kids) (is|are|has|have) (been |now )*resting /.test(
+          ` ${match.line}`,
+        )
+          ? undefined
+          : { intent: 'report-started', step: 'rest', ...momentOf(match, { lasting: true }) },
     ),
     ...phrases(
       [

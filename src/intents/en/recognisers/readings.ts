@@ -18,6 +18,7 @@ export const readings: Recogniser = {
     ...phrases(
       [
         '(gone|went|climbed|jumped|risen|rose|crept|moved|shot|come|came|up|rising) [up|all the way] from {was:any} [degrees] to {temperature} [degrees]',
+        '(dropped|fallen|fell|risen|rose|climbed|gone up|gone down|come up|crept up|up|down) [by|another] {by:any} [degrees] to {temperature} [degrees]',
       ],
       (match) =>
         / (headcount|head count|numbers|people|guests|places|price|oven|dial) /.test(

@@ -29,6 +29,30 @@ export function reading(match: Match): Meaning | undefined {
   if (thought === match.groups.temperature!.trim()) return undefined;
   // Two numbers in a row are no reading.
   if (line.includes(`${match.groups.temperature!.trim()} <n`)) return undefined;
+  const mark = match.groups.temperature!.trim();
+  // "another six degrees", "ten degrees hotter than it was": how far, not where it stands.
+  if (
+    line.includes(` another ${mark} `) ||
+    line.includes(` a further ${mark} `) ||
+    new RegExp(
+      `${mark} (degrees )?(hotter|colder|warmer|cooler|higher|lower|more|less|short|shy|to go) `,
+    ).test(` ${match.whole}`)
+  )
+    return undefined;
+  // "either 98 or 89": whoever says so does not know.
+  if (
+    / (either|between) </.test(line) ||
+    new RegExp(`<[nt]\\d+> (degrees )?or ${mark}|${mark} (degrees )?or <[nt]`).test(line)
+  )
+    return undefined;
+  // "I'm fifty two today".
+  if (
+    /^ (i am|i will be|he is|she is) <n\d+> (today|tomorrow|next|on|in|this|years|soon|$)/.test(
+      line,
+    ) &&
+    match.context.expecting !== 'reading'
+  )
+    return undefined;
   const after = line.slice(
     line.indexOf(match.groups.temperature!) + match.groups.temperature!.length,
   );

@@ -107,6 +107,11 @@ export const together: Recogniser = {
       ],
       (match) => startedIn(match),
     ),
+    // "nine adults, four bairns".
+    ...phrases(
+      '^ [we are|there are|it is|we have] {n:number} (adults|grown ups|grownups|big ones|old ones) [,] [and|plus] {m:number} (kids|children|little ones|toddlers|babies|teenagers|bairns|weans|tots|nippers|kiddies|youngsters) $',
+      (match) => ({ intent: 'set-guests', count: match.number('n') + match.number('m') }),
+    ),
     // "me, the wife, two kids and her mum", when asked how many.
     ...phrases(['^ {all:whole} $'], (match) => {
       if (match.context.expecting !== 'guests' || !/^[a-z<>0-9, -]+$/.test(match.line))

@@ -15,6 +15,9 @@ export const units: Recogniser = {
         '^ (celsius|fahrenheit|metric|kilos) not (fahrenheit|celsius|imperial|pounds)',
       ],
       (match) => {
+        // "what's 52 in fahrenheit" asks about a number.
+        if (/^(so |and )?(what is|how much is|convert) .*<[ntw]\d+>/.test(match.whole))
+          return undefined;
         const said = match.line.replace(/ not .*/, ' ');
         const temperature = /celsius|metric| c /.test(` ${said}`)
           ? 'C'
