@@ -13,8 +13,8 @@ import {
 
 /** In percent, just under what stands; the numbered are lines about a reading, a time or a duration. */
 const floors = {
-  rules: { spoken: 86, numbered: 89.5, falseActions: 3 },
-  scored: { spoken: 83.5, numbered: 83.5, falseActions: 12 },
+  rules: { spoken: 87, numbered: 91, falseActions: 2 },
+  scored: { spoken: 84.5, numbered: 84.5, falseActions: 8.5 },
 };
 
 const halves = [

@@ -44,6 +44,9 @@ function isForHelper(
   // "my nan's oven only had two settings, off and 450": what follows in a word or two is hers still.
   if (reports.test(intent) && line.trim().split(' ').length <= 2 && ofOthers.test(whole))
     return false;
+  // "no one's vegetarian" notes nobody.
+  if (intent === 'note-guest' && /^ (no one|nobody|none of (us|them|you)) /.test(line))
+    return false;
   // "nobody said anything about twelve people".
   if (
     /^(set-|report-(?!not-done)|describe-roast)/.test(intent) &&

@@ -142,8 +142,14 @@ function mayBeGuessed(intent: Opinion['intent'], match: Match, mood: Mood): bool
     (/ if /.test(match.line) || match.before.some((one) => one.intent === 'set-guests'))
   )
     return false;
+  // "don't tell me at 110", "not one of them's here".
+  if (intent === 'watch' && / not (tell|call|shout|ring|warn) /.test(` ${match.line}`))
+    return false;
+  if (intent === 'note-guest' && /^(no one|nobody|none of (us|them|you)) /.test(match.line))
+    return false;
+  if (intent === 'report-guests' && / not <n\d+> of /.test(` ${match.line}`)) return false;
   if (
-    happened.test(intent) &&
+    acts.test(intent) &&
     / (nobody|no one|(i|we) never) (ever )?(said|mentioned|told) /.test(` ${match.line}`)
   )
     return false;

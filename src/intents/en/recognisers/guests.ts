@@ -65,6 +65,9 @@ export const guests: Recogniser = {
       ],
       (match) => {
         const count = match.has('n') ? match.count('n') : undefined;
+        // "not one of them's here".
+        if (match.has('n') && ` ${match.line}`.includes(` not ${match.groups.n!}`))
+          return undefined;
         return {
           intent: 'report-guests',
           state: 'partly-arrived',

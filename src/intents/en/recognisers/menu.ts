@@ -167,6 +167,7 @@ export const menu: Recogniser = {
     ...phrases(
       [
         '(sod|bugger|to hell with|screw|no|drop|forget|lose|scrap|skip|ditch|cancel|leave out|cut|without|remove|take off|bin|not doing|not making|not having|not going to do|not going to make|not bother with|will not bother with|hold|get rid of|can the|sack off|i will skip|never mind|do not bother with|will not have|will not make|do not want|not do|not make|do not need|not bothering with|will not do) [the|any|doing|making] {thing} (after all|any more|anymore|tonight|today|this time|from the menu|from the list|then|$)',
+        '^ (instead of|rather than|in place of|anything but) [the] {thing} $',
         '{thing} (is|are) (off the (menu|list|table)|cancelled|scrapped|dropped|out of the plan)',
         '(leave|take) the {thing} (off|off then|out of it|for (today|tonight|now|another day)) $',
         '^ [let us|we will|we can] leave [out] the {thing} [out|today|tonight|then|$] $',
@@ -244,7 +245,11 @@ export const menu: Recogniser = {
             : undefined;
         }
         return ids.map((dish) => ({
-          intent: continues === 'drop-dish' ? ('drop-dish' as const) : ('add-dish' as const),
+          intent:
+            continues === 'drop-dish' &&
+            !/ ?(instead of|rather than|in place of) /.test(match.whole)
+              ? ('drop-dish' as const)
+              : ('add-dish' as const),
           dish: dish!,
         }));
       },

@@ -226,6 +226,15 @@ function timeMeaning(match: Match): Meaning | undefined {
     )
   )
     return undefined;
+  // "maybe 110 by half past": what it will read by then.
+  if (
+    /^(preheat|sear|low-roast)$/.test(match.context.stage ?? '') &&
+    !mealWords.test(line) &&
+    match
+      .marks('nt')
+      .some((mark) => mark !== said.trim() && match.withGroups({ n: `${mark} ` }).number('n') >= 40)
+  )
+    return undefined;
   // "nipping out, back at half past": when the cook is back.
   if (
     /^ (i am |i will be |home |be |and )*back (at|by|around|for|before) /.test(line) &&

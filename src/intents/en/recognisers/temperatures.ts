@@ -45,6 +45,7 @@ export function reading(match: Match): Meaning | undefined {
     new RegExp(`<[nt]\\d+> (degrees )?or ${mark}|${mark} (degrees )?or <[nt]`).test(line)
   )
     return undefined;
+  if ((match.whole.match(/ ?(might|may|could) be /g) ?? []).length > 1) return undefined;
   // "I'm fifty two today".
   if (
     /^ (i am|i will be|he is|she is) <n\d+> (today|tomorrow|next|on|in|this|years|soon|$)/.test(

@@ -7,6 +7,13 @@ const watched = (match: Match): Meaning | undefined => {
   // "when did I say four hundred" wishes for nothing.
   if (/ did (i|you|he|she|they|we) (just )?(say|tell|call|shout) /.test(` ${match.line}`))
     return undefined;
+  // "don't tell me at 110".
+  if (
+    new RegExp(` not (tell|call|shout|ring|warn)[^,]* ${match.groups.temperature!.trim()} `).test(
+      ` ${match.line}`,
+    )
+  )
+    return undefined;
   // "set an alarm for six" is an hour.
   if (match.quantity('temperature')?.kind === 'number' && reading.temperature <= 24)
     return undefined;
@@ -33,6 +40,7 @@ export const watch: Recogniser = {
         `@tell (when|once|if|as soon as|the moment|the second|the minute) ${reaches}`,
         `(when|once|if|as soon as|the moment) ${reaches} [,] [then] [please] [can you|could you|would you|you] (@tell|give me a shout|pull it|we pull it|we pull|pull)`,
         '@tell (at|when at|on|around) {temperature:degrees}',
+        '(tell me|shout|call me|warn me|let me know) at {temperature:number} $',
         '@tell [a] (bit|little|little bit|touch|moment|minutes) (before|early|earlier|sooner) [,] [say|like|maybe|at|so|around] [at|around] {temperature} ',
         '@tell (just|shortly|right) before [,] [say|like|maybe|at|so|around] [at|around] {temperature} ',
         '(@tell|watch for|watch out for|look out for|keep an eye out for|wait for) [it to (hit|reach|read|get to)] {temperature:number} [in the (roast|middle|meat)] $',
