@@ -477,6 +477,22 @@ function beginsAnew(
   )
     return true;
   if (asksAnew(part, tokens, at)) return true;
+  // "so what's that, make it five forty".
+  if (
+    part.length > 1 &&
+    /^make (it|that) <[a-z]\d+> $/.test(lineOf(tokens.slice(at, at + 3))) &&
+    !/^(can|could|to|we|i|you|and|should|will|would|not|let|us|they|then|or|just)$/.test(
+      part.at(-1)!.word,
+    )
+  )
+    return true;
+  // "on gas four, hang on, no, it's electric".
+  if (
+    part.length > 2 &&
+    /^(hang|hold) on $/.test(asks) &&
+    !/^(to|not|please|just|you)$/.test(part.at(-1)!.word)
+  )
+    return true;
   // "hundred five oven's still two fifty".
   if (
     /^<[nt]/.test(part.at(-1)?.word ?? '') &&
@@ -612,7 +628,7 @@ function factAnew(part: readonly Token[], tokens: readonly Token[], at: number):
     return true;
   if (!/^<[a-z]\d+>$/.test(part.at(-1)!.word)) return false;
   if (
-    /^(what|when|how|where|why|which|who|can|could|should|do|does|did|is|are|am|will|would|may|in|at|for|by|after|since|from|about|with|the|all|only|if|when|once|till|than)$/.test(
+    /^(what|when|how|where|why|which|who|do|does|did|is|are|am|in|at|for|by|after|since|from|about|with|the|all|only|if|when|once|till|than)$/.test(
       part[0]!.word,
     )
   )

@@ -91,7 +91,7 @@ const deed = /^(report-(oven|started|done|out|not-done|guests)|skip-step)$/;
 
 /** "The leaflet says 145": a number that somebody else gives is no reading. */
 const saidElsewhere =
-  / (?:says|said) (?:here )?(?:on|in) the (?:packet|box|label|leaflet|website|recipe|book|instructions|side) | (says|said|reckons|recommends|told me to|swears) (to )?(pull|take|get|cook|bring|haul|carve|rest) | (leaflet|booklet|manual|instructions|guide|blurb|recipe|book|cookbook|website|internet|google|magazine|packet|blog|article|video|telly|programme) (\w+ ){0,5}(says|say|said|told|reckons|reckoned|swears|claims|thinks|thought|recommends|suggests) /;
+  / (has|have) (written|noted|scribbled|marked|put) <[nt]| on the (paper|card|note|list|label|bag|wrapper) | (?:says|said) (?:here )?(?:on|in) the (?:packet|box|label|leaflet|website|recipe|book|instructions|side) | (says|said|reckons|recommends|told me to|swears) (to )?(pull|take|get|cook|bring|haul|carve|rest) | (leaflet|booklet|manual|instructions|guide|blurb|recipe|book|cookbook|website|internet|google|magazine|packet|blog|article|video|telly|programme) (\w+ ){0,5}(says|say|said|told|reckons|reckoned|swears|claims|thinks|thought|recommends|suggests) /;
 
 /** "Last Christmas I pulled it at 135". */
 const otherDay =
@@ -207,6 +207,14 @@ function mayBeGuessed(intent: Opinion['intent'], match: Match, mood: Mood): bool
     )
   )
     return false;
+  // "so take it out, or?", "the big oven is at 80 with the meat".
+  if (
+    mood === 'question' &&
+    happened.test(intent) &&
+    /^(so )?(take|pull|put|turn|carve|serve|get|bring|leave|start|set) /.test(match.line)
+  )
+    return false;
+  if (intent === 'report-reading' && / oven (is|at|on) /.test(` ${match.line}`)) return false;
   return !(/^report-(reading|oven)$/.test(intent) && saidElsewhere.test(` ${match.line}`));
 }
 

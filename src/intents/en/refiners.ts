@@ -1,11 +1,12 @@
 /** What is done with all that was heard in one text: merged, completed, and freed of what adds nothing. */
-import type { ReadContext } from '../../kitchen/heard.ts';
+import type { Doneness, ReadContext } from '../../kitchen/heard.ts';
 import { lineOf } from '../clause.ts';
 import type { Refiner } from '../language.ts';
 import type { Placed } from '../placed.ts';
 import type { Meaning } from '../recogniser.ts';
 import { coreAsItIs } from './core-as-it-is.ts';
 import { cutInText, forTheDish, whatIsNotDone } from './named-after.ts';
+import { donenessOf } from './recognisers/doneness.ts';
 
 /** "it's on a rack, fan oven", "seven pounds, bone in", "celsius and kilos": one report in parts. */
 const mergedIntents = [
@@ -60,6 +61,38 @@ function mergeOven(heard: readonly Placed[]): Placed[] {
         tokens: [...last.tokens, ...one.tokens],
       };
     } else out.push(one);
+  }
+  return out;
+}
+
+/** "For the little ones we eat before, two children": they are counted already. */
+const countedAmong = (heard: readonly Placed[]): Placed[] =>
+  heard.filter(
+    (one) =>
+      !(
+        one.meaning.intent === 'set-guests' &&
+        /^ <n\d+> (children|kids|little ones|toddlers) $/.test(lineIn(one)) &&
+        heard.some(({ meaning }) => meaning.intent === 'note-guest' && meaning.need === 'eats-at')
+      ),
+  );
+
+/** "not 46, 64. Wait, glasses... 46, sorry": what is read in the end is what is meant. */
+function correctedAgain(heard: readonly Placed[], _: ReadContext, whole: string): Placed[] {
+  if (!/ (wait|sorry|glasses|misread|oops) /.test(` ${whole}`)) return [...heard];
+  const out: Placed[] = [];
+  for (const one of heard) {
+    const at = out.findLastIndex(({ meaning }) => !/^(pause|deny|courtesy)$/.test(meaning.intent));
+    const last = out[at];
+    if (
+      one.meaning.intent === 'report-reading' &&
+      last?.meaning.intent === 'correct' &&
+      last.meaning.temperature !== undefined
+    )
+      out[at] = {
+        ...one,
+        meaning: { intent: 'correct', temperature: one.meaning.temperature },
+      };
+    else out.push(one);
   }
   return out;
 }
@@ -394,12 +427,34 @@ function withoutEchoes(heard: readonly Placed[], context: ReadContext): Placed[]
   });
 }
 
+/** "Rare", taken for a dish. */
+const wishIn = (meaning: Meaning): Doneness | undefined =>
+  meaning.intent === 'add-dish' &&
+  /^(medium|rare|bloody|pink|well done|medium rare|medium well)$/.test(meaning.dish)
+    ? donenessOf(meaning.dish)
+    : undefined;
+
+/** What ends as a name does not is none: "more to the". */
+const namedDishes = (heard: readonly Placed[]): Placed[] =>
+  heard.filter(
+    ({ meaning }) =>
+      meaning.intent !== 'add-dish' || !/ (to|the|of|an?|and|with|for)$/.test(meaning.dish),
+  );
+
 /** How done it shall be was asked: "somewhere around 135 in the middle" is no reading. */
 function asWished(heard: readonly Placed[], { expecting }: ReadContext): Placed[] {
   if (expecting !== 'doneness') return [...heard];
   // "nice and pink, more to the side of bloody": how it is wished, and no dishes.
-  const wished = heard.some(({ meaning }) => meaning.intent === 'set-doneness');
-  const told = wished ? heard.filter(({ meaning }) => meaning.intent !== 'add-dish') : heard;
+  const wished = heard.some(
+    ({ meaning }) => meaning.intent === 'set-doneness' || wishIn(meaning) !== undefined,
+  );
+  const told = wished
+    ? heard.flatMap((one) => {
+        if (one.meaning.intent !== 'add-dish') return [one];
+        const doneness = wishIn(one.meaning);
+        return doneness ? [{ ...one, meaning: { intent: 'set-doneness' as const, doneness } }] : [];
+      })
+    : heard;
   return told.map((one) =>
     one.meaning.intent === 'report-reading'
       ? {
@@ -614,7 +669,11 @@ function oncePerMeaning(heard: readonly Placed[]): Placed[] {
       last.meaning.of === one.meaning.of
     ) {
       // "half eight, nine at the outside", "8pm, the babysitter leaves at 10": the first is the table's.
-      if (/ (outside|latest|most|leaves?|leaving|bus|train|kids|film|bed) /.test(lineIn(one)))
+      if (
+        / (game|match|film|movie|show|kickoff|race|outside|latest|most|leaves?|leaving|bus|train|kids|film|bed) /.test(
+          lineIn(one),
+        )
+      )
         continue;
       out[out.length - 1] = { ...one, meaning: { ...last.meaning, ...one.meaning } };
       continue;
@@ -692,6 +751,8 @@ function pausedFirst(heard: readonly Placed[], context: ReadContext): Placed[] {
 
 export const refiners: readonly Refiner[] = [
   takenBack,
+  correctedAgain,
+  countedAmong,
   skipsWhatIsNotDone,
   mergeParts,
   mergeOven,
@@ -712,7 +773,9 @@ export const refiners: readonly Refiner[] = [
   changeOnce,
   callsAreForLater,
   withoutEchoes,
+  namedDishes,
   asWished,
+  lastWish,
   forTheDish,
   whatIsNotDone,
   cutInText,

@@ -213,6 +213,14 @@ export const guestsFrame: Frame = {
       count.value < 100
         ? count.value
         : undefined;
+    // "they are in the warm drawer".
+    if (
+      holds(
+        match,
+        / in the (\w+ )?(drawer|oven|fridge|tin|pan|pot|sink|freezer|water|cupboard|tray) /,
+      )
+    )
+      return undefined;
     const arriving =
       / (here|arrived|arriving|walked in|turned up|got here|at the door|come in|came in|coming in|landed|showed up|shown up|reached|made it|pulled up|through the door|full house|in the house|on the doorstep|in the drive|piling in|come|came|rocked up|trooping in|is in|are in) /;
     const awaited = holds(

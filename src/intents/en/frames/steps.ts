@@ -43,6 +43,12 @@ export const progressFrame: Frame = {
       )
     )
       return undefined;
+    // "We're doing green beans and gravy" is a menu, while there is one to be made.
+    if (
+      /^(we are|i am) (doing|having|making|going to do) /.test(match.line) &&
+      /^(planning|prep)$/.test(match.context.stage ?? '')
+    )
+      return undefined;
     // "remind me to put the potatoes in": they are not.
     if (
       /^(remind|tell|shout|nudge|ping|wake|give me a|let me know|call) (me |us )?/.test(match.line)

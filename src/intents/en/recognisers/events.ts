@@ -175,6 +175,9 @@ const finishing =
   /^(done|made|ready|finished|cooked|sorted|complete|prepared|mixed|whipped|good to go|set)$/;
 
 export function doneMeaning(match: Match): Meaning | readonly Meaning[] | undefined {
+  // "the small oven is at 200 | for potatoes": what is left beside the oven is the oven's.
+  if (/[|] (for|with) /.test(match.line) && match.before.at(-1)?.intent === 'report-oven')
+    return undefined;
   const moment = momentOf(match);
   const { context } = match;
   if (/fridge/.test(match.line)) return undefined;

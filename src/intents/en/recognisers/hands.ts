@@ -25,7 +25,7 @@ export const hands: Recogniser = {
             who,
           ) ||
           // "gravy's on the table".
-          dishIn(who, match.context) !== undefined
+          dishExactlyIn(who, match.context) !== undefined
         )
           return undefined;
         const task =

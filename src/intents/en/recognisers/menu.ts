@@ -123,7 +123,7 @@ const addDish = (match: Match): Meaning[] | undefined => {
     (name) =>
       !meansRoast(name) &&
       !(
-        /\b(that|it|this|i|you|we|she|he|they|will|side)$/.test(name) &&
+        /\b(that|it|this|i|you|we|she|he|they|will|side|to|the|of|a|an|with|for|and)$/.test(name) &&
         !dishIn(name, match.context)
       ),
   );

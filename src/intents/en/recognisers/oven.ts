@@ -113,7 +113,7 @@ export const ovenTalk: Recogniser = {
         const lowered = match.context.stage === 'sear' && / down (to|at) /.test(` ${match.line}`);
         if (!looksLikeOven(match, said) && !named.test(match.line) && !lowered) return undefined;
         if (said.temperature < (unit === 'F' ? 100 : 40)) return undefined;
-        if (/(music|volume|dinner|serving|eat|guests)/.test(match.line)) return undefined;
+        if (/ (music|volume|dinner|serving|eat|guests) /.test(` ${match.line}`)) return undefined;
         return oven(match);
       },
     ),
