@@ -71,7 +71,7 @@ import { notes } from './recognisers/notes.ts';
 import { ovenTalk } from './recognisers/oven.ts';
 import { ovens } from './recognisers/ovens.ts';
 import { plateTroubles } from './recognisers/plate-troubles.ts';
-import { progress } from './recognisers/progress.ts';
+import { letUs, progress } from './recognisers/progress.ts';
 import { readings } from './recognisers/readings.ts';
 import { roast } from './recognisers/roast.ts';
 import { notBefore, serving } from './recognisers/serving.ts';
@@ -173,6 +173,7 @@ const within: readonly Recogniser[] = [
   // "a seven pound rib roast" before "roast" is something done.
   roast,
   progress,
+  letUs,
   doneness,
   yesAndNo,
 ];

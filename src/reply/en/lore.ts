@@ -4,6 +4,15 @@ import { type Spoken, say } from '../spoken.ts';
 /** `always`: whatever step the words may name beside, this is what is asked. */
 const lore: readonly [RegExp, Spoken, 'always'?][] = [
   [
+    /\b(cover|foil|tent|wrap)\b/,
+    say`In the oven it stays bare. On the board lay foil over it loosely: wrapped tight, the crust goes soft.`,
+  ],
+  [
+    /\bkeep\b.*\b(warm|hot)\b|\bstay\b.*\b(warm|hot)\b/,
+    say`Under a lid at the back of the hob, or in a bowl over hot water; in the oven once it has come down. Hot food stays at 140 °F, 60 °C, or hotter.`,
+    'always',
+  ],
+  [
     /\b(open|opening|peek|peeking)\b.*\b(door|oven)\b|\b(door|oven)\b.*\bopen/,
     say`Leave the door shut: each look lets the heat out and costs some minutes. The thermometer tells more than the eye.`,
     'always',

@@ -15,7 +15,7 @@ const capitals = (words: string): string =>
 
 /** "sister" is your sister, "uncle jim" your uncle Jim, "kids" the kids, "ben" is Ben. */
 export function guestName(who: string | undefined): Spoken {
-  if (who === undefined || who === '') return say`one guest`;
+  if (who === undefined || who === '' || /^of (us|them)$/.test(who)) return say`one guest`;
   if (who === 'you') return say`you`;
   if (/^(he|she|they|him|her|them)$/.test(who)) return say`that guest`;
   const [kin] = relation.exec(who) ?? [];

@@ -190,7 +190,6 @@ export function readingWords({ celsius, again }: OutcomeOf<'reading-noted'>, sce
   // Two spots in one breath: the warmer one calls no pull, and the day is told after the last.
   const spot = sentences([capital(say`${degrees(celsius, dinner.units)}.`), doubt]);
   if (reading && doubtIn(reading, scene) === 'disagrees-with-another') return spot;
-  if (reading !== dinner.readings.at(-1) && past < -0.3) return spot;
   if (past > pastKelvin)
     return sentences([
       capital(

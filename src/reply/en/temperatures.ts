@@ -5,7 +5,7 @@ import type { Band } from '../../kitchen/forecast.ts';
 import type { Doneness, HeardOf } from '../../kitchen/heard.ts';
 import type { Plan } from '../../kitchen/plan.ts';
 import type { Scene } from '../scene.ts';
-import { capital, type Spoken, say, sentences, silent } from '../spoken.ts';
+import { capital, lower, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { nextTimes } from './day.ts';
 import { coreNow, noPlan, stepAbout } from './standing.ts';
 import { dishTitle, findStep, pullShown } from './steps.ts';
@@ -47,7 +47,7 @@ export function temperatureAnswer(heard: HeardOf<'ask-temperature'>, scene: Scen
   if (heard.about === 'oven' && plan)
     return plan.ovenNowCelsius > 0
       ? say`The oven belongs at ${ovenDegrees(plan.ovenNowCelsius, dinner.units)} now.`
-      : say`The oven is off for now; ${nextTimes(scene)}`;
+      : say`The oven is off for now; ${lower(nextTimes(scene))}`;
   if (!plan) return noPlan;
   return say`Pull it at ${pullShown(plan, dinner)}; the rest carries it to about ${degrees(plan.coreAtServingCelsius.p50, dinner.units)}, for ${degrees(plan.serveCelsius, dinner.units)}.`;
 }

@@ -102,6 +102,15 @@ const dishMeant = (match: Match): Meaning | undefined => {
     : undefined;
 };
 
+const heads =
+  /^(?:no ,? ?|sorry ,? ?)?(?:we|there|they) (?:will be|are|will all be|are going to be) (<n\d+>) /;
+
+function headsInstead(match: Match): Meaning | undefined {
+  const mark = heads.exec(match.line)?.[1];
+  const count = mark ? match.withGroups({ n: `${mark} ` }).count('n') : undefined;
+  return count === undefined ? undefined : { intent: 'set-guests', count };
+}
+
 export const correction: Recogniser = {
   name: 'correction',
   moods: ['statement'],
@@ -181,7 +190,8 @@ export const correction: Recogniser = {
         '(it is|it was) {x:any} [people|of us|guests|bones|bone|ribs|pounds] [,] not {y:any}',
         '[no ,|no|sorry ,|sorry] {x:any} [people|of us|guests|bones|degrees] [,] not {y:any}',
       ],
-      relabel,
+      // "We'll be seven, not five": heads.
+      (match) => headsInstead(match) ?? relabel(match),
     ),
     ...phrases(
       [

@@ -25,6 +25,22 @@ const afterward = phrases(
   (match) => outOf(match),
 );
 
+/** "Let's carve", "let's eat": said by the one who does it, it begins. */
+export const letUs: Recogniser = {
+  name: 'let-us',
+  moods: ['request'],
+  phrases: [
+    ...phrases(['^ [let us] (carve|start carving|get carving|slice) [it|@it|now|then|up] $'], {
+      intent: 'report-started',
+      step: 'carve',
+    }),
+    ...phrases(['^ [let us] [all] (eat|dig in|tuck in|sit down and eat) [now|then|everyone] $'], {
+      intent: 'report-started',
+      step: 'serve',
+    }),
+  ],
+};
+
 export const progress: Recogniser = {
   name: 'progress',
   moods: ['statement'],
@@ -86,6 +102,8 @@ export const progress: Recogniser = {
         '(dinner|supper|lunch|food|everything|it|the meal|tea) (is|has been) [now|all] (on the table|served|being served|on the plates|plated|plated up|dished up|up|going out) [now|everyone|$]',
         '(we are|i am|they are) [all|now] (eating|serving [up]|plating [up]|dishing up|tucking in|sitting down to eat)',
         '^ (eating|we are eating|everyone is eating|all eating|tucking in) [now|already] $',
+        '^ [ok|now|so] (we|everyone|everybody|they) (start|starts|begin|begins|started|have started) [to] (eat|eating) [now] $',
+        '^ [ok|right|so] (dig in|tuck in) [everyone|now] $',
         '^ (started eating|we have started eating|we started eating|serving up|serving|plating up|dishing up|served|dinner is served|we have served|everyone is eating|everybody is eating) [now|$]',
       ],
       (match) =>
