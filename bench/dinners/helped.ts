@@ -19,6 +19,7 @@ import type {
 } from '../../src/session/ports.ts';
 import { openSession } from '../../src/session/session.ts';
 import { dice } from '../heat/kitchen/dice.ts';
+import { agreedBetween } from './agreed.ts';
 import { carvingMinutes, type Evening, type Habits, habitsOf, wantedBy } from './evening.ts';
 import type { Plated } from './rivals.ts';
 import type { Believed, Trace } from './trace.ts';
@@ -33,8 +34,10 @@ const latestMinute = 900;
 const answersWhenAsked = 0.8;
 
 export interface Helped extends Plated {
-  /** Minute of the table as agreed in the end: wanted, moved by guests, or an option chosen. */
+  /** Minute of the table as agreed with the guests in the end; see agreed.ts. */
   agreedMinute: number;
+  /** The hour that was last named to the cook, for whatever reason. */
+  expectedMinute: number;
   announcements: number;
   questions: number;
   /** Everything said, for whoever wants to know why; kept only when asked for. */
@@ -73,7 +76,9 @@ class HelpedEvening {
   private questions = 0;
   private knifeMinute: number | undefined;
   private plate: Plated | undefined;
-  private chosenMinute: number | undefined;
+  /** What the dinner is judged by, and what its cook reckons with since the helper last named an hour. */
+  private agreedMinute: number;
+  private expectedMinute: number;
   private lastAsked = '';
   private idle = false;
   private readonly trace: Trace = {};
@@ -84,6 +89,8 @@ class HelpedEvening {
     this.session = session;
     this.compute = compute;
     this.world = new World(evening);
+    this.agreedMinute = evening.wantedMinute;
+    this.expectedMinute = evening.wantedMinute;
     this.habits = habitsOf[evening.cook];
     this.uniform = dice(evening.seed * 104_729 + 3).uniform;
   }
@@ -108,12 +115,12 @@ class HelpedEvening {
       );
     }
     while (!this.plate && this.world.minute < latestMinute) await this.step();
-    const wanted = evening.shifts.reduce((sum, one) => sum + one.minutes, evening.wantedMinute);
     const plate = this.plate ?? { coreFahrenheit: Number.NaN, tableMinute: latestMinute };
     const facts = await this.session.facts();
     return {
       ...plate,
-      agreedMinute: this.chosenMinute ?? wanted,
+      agreedMinute: this.agreedMinute,
+      expectedMinute: this.expectedMinute,
       announcements: this.announcements,
       questions: this.questions,
       talk: this.talk,
@@ -199,15 +206,17 @@ class HelpedEvening {
     const turn = await this.session.hear({ text, at: instantOf(this.world.minute) });
     for (const announcement of turn.announcements) this.heard(announcement);
     for (const reply of turn.replies) this.note('<', reply.text);
-    // A later hour that was agreed since there was no choice goes back to the one wanted.
-    if (turn.replies.some(({ text }) => /Dinner is back at/.test(text)))
-      this.chosenMinute = undefined;
+    // Whatever was agreed since, who is told that dinner is back at its hour reckons with that.
+    if (turn.replies.some(({ text }) => /Dinner is back at/.test(text))) {
+      this.agreedMinute = wantedBy(this.evening, this.world.minute);
+      this.expectedMinute = this.agreedMinute;
+    }
     const asking = turn.view.asking;
     if (asking && asking.text + turn.view.position !== this.lastAsked) {
       this.lastAsked = asking.text + turn.view.position;
       this.questions += 1;
       this.later(this.world.minute + 0.5 * this.delay(), 'answer', () =>
-        this.answer(turn, asking.expecting),
+        this.answer(asking.expecting),
       );
     }
     return turn;
@@ -218,12 +227,13 @@ class HelpedEvening {
     return this.say(lineOf(pool, this.uniform, value));
   }
 
-  private async answer(turn: Turn, expecting: string): Promise<void> {
-    const open = (await this.session.view(instantOf(this.world.minute))).asking;
+  /** What is open by then, which may be another question of its kind. */
+  private async answer(expecting: string): Promise<void> {
+    const { asking: open, options } = await this.session.view(instantOf(this.world.minute));
     if (open?.expecting !== expecting) return;
     if (expecting === 'choice') {
-      const [first] = turn.view.options ?? [];
-      if (first) this.chosenMinute = minuteOf(Date.parse(first.serving));
+      const [first] = options ?? [];
+      if (first) this.expectedMinute = minuteOf(Date.parse(first.serving));
       await this.say(lineOf('choose', this.uniform));
     } else if (expecting === 'confirmation') await this.confirm(open.text);
     else if (expecting === 'reading') await this.takeReading();
@@ -238,7 +248,10 @@ class HelpedEvening {
   }
 
   private async tellShift(minutes: number): Promise<void> {
-    this.chosenMinute = undefined;
+    const before = this.agreedMinute;
+    const wanted = wantedBy(this.evening, this.world.minute);
+    this.agreedMinute = wanted;
+    this.expectedMinute = wanted;
     // Nobody carves for guests who are not there.
     if (minutes > 0) {
       this.deeds = this.deeds.filter(({ what }) => !/^(carve|serve)/.test(what));
@@ -248,8 +261,14 @@ class HelpedEvening {
     // Who is not understood says it again, in other words.
     for (let tries = 0; tries < 3; tries += 1) {
       const line = lineOf(minutes > 0 ? 'late' : 'early', this.uniform, Math.abs(minutes));
-      const { heard } = await this.say(line);
-      if (heard.some(({ intent }) => intent === 'shift-serving')) return;
+      const { heard, view } = await this.say(line);
+      if (!heard.some(({ intent }) => intent === 'shift-serving')) continue;
+      const [first] = view.options ?? [];
+      if (first) {
+        this.expectedMinute = minuteOf(Date.parse(first.serving));
+        this.agreedMinute = agreedBetween(before, wanted, this.expectedMinute);
+      }
+      return;
     }
   }
 
@@ -399,12 +418,8 @@ class HelpedEvening {
 
   /** Whatever is called or not, hungry people want their dinner. */
   private alone(): void {
-    const wanted = this.wanted() - carvingMinutes(this.evening) + 8;
+    const wanted = this.expectedMinute - carvingMinutes(this.evening) + 8;
     this.later(Math.max(this.world.minute + 15, wanted), 'carve unbidden', () => this.carve());
-  }
-
-  private wanted(): number {
-    return this.chosenMinute ?? wantedBy(this.evening, this.world.minute);
   }
 
   private async carve(): Promise<void> {

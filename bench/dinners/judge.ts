@@ -14,6 +14,8 @@ export interface Judged {
   coreOff: number;
   /** Table against the time agreed, minutes; later is positive. */
   tableOff: number;
+  /** The same against the hour last named to the cook, which a late roast may have moved. */
+  namedOff?: number | undefined;
   both: boolean;
   announcements?: number | undefined;
   questions?: number | undefined;
@@ -31,6 +33,7 @@ export function judged(end: {
   coreFahrenheit: number;
   tableMinute: number;
   agreedMinute: number;
+  expectedMinute?: number;
   announcements?: number;
   questions?: number;
   trace?: Trace;
@@ -46,6 +49,7 @@ export function judged(end: {
     disruptions: end.evening.disruptions,
     coreOff,
     tableOff,
+    namedOff: end.expectedMinute === undefined ? undefined : end.tableMinute - end.expectedMinute,
     both,
     announcements: end.announcements,
     questions: end.questions,
@@ -96,6 +100,11 @@ export function tableOf(rows: readonly Judged[]): string {
   lines.push(
     '',
     `a dinner: ${mean((row) => row.announcements)} announcements, ${mean((row) => row.questions)} questions`,
+  );
+  const kept = ({ coreOff, namedOff = Number.POSITIVE_INFINITY }: Judged): boolean =>
+    Math.abs(coreOff) <= coreWithin && Math.abs(namedOff) <= tableWithin;
+  lines.push(
+    `by the hour last named to the cook, also where the roast lagged: ${percent(ours, kept)}`,
   );
   const sum = (of: (told: Told) => number): number =>
     ours.reduce((total, row) => total + (row.told ? of(row.told) : 0), 0);

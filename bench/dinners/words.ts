@@ -70,7 +70,8 @@ const pools = {
   reading: like('report-reading', { intent: '', temperature: '*' }),
   out: like('report-out', { intent: '' }),
   in: like('report-started', { intent: '', step: 'roast-in' }),
-  done: like('report-done', { intent: '' }),
+  // Any step's "done": what was said at a stage of its own may name what is done at that stage only.
+  done: like('report-done', { intent: '' }).filter(({ stage }) => stage === undefined),
   oven: like('report-oven', { intent: '', temperature: '*' }),
   ovenOn: like('report-oven', { intent: '', state: 'on' }),
   late: like('shift-serving', { intent: '', minutes: '*' }).filter(

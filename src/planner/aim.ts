@@ -58,7 +58,13 @@ export function usualPull({ dinner, roast, serveCelsius, forecast, pullCelsius }
  * The lowest pull from which the roast still gets there by the hour of the knife: pulled later it rests
  * the less. One that is late waits for its shortest rest.
  */
-export function aimedPull(aim: Aim & { roastInAt: Instant }): number {
+export function aimedPull(
+  aim: Aim & {
+    roastInAt: Instant;
+    /** What the dishes leave of a short rest. */
+    leastRestMinutes?: number | undefined;
+  },
+): number {
   const { dinner, roast, serveCelsius, forecast, pullCelsius, roastInAt } = aim;
   const read = dinner.readings.some((reading) => reading.happenedAt >= roastInAt);
   if (roastCameOutAt(dinner) !== undefined) return dinner.told?.pullCelsius ?? pullCelsius;
@@ -68,7 +74,7 @@ export function aimedPull(aim: Aim & { roastInAt: Instant }): number {
   const fetchMinutes = fetchMinutesOf(dinner);
   const fetched = climbWhileFetched(forecast, pullCelsius, fetchMinutes);
   const kelvinPerMinute = Math.max(slowestKelvinPerMinute, fetched / fetchMinutes);
-  const least = leastRestOf(roast.rest, dinner.course?.rest);
+  const least = Math.max(leastRestOf(roast.rest, dinner.course?.rest), aim.leastRestMinutes ?? 0);
   // A hold cooks on as long as it lasts.
   const held = dinner.course?.rest === 'low-oven';
   const longest = held ? longestHoldMinutes : longestRestOf(roast.rest);

@@ -53,17 +53,17 @@ export async function offer(asking: Asking): Promise<Offered> {
     return { facts: [], options: before.dinner.options };
   const wantedAt = dinner.servingAt ?? plan.serving.wantedAt;
   const choosing: Choosing = { dinner, plan, question, forecast, wantedAt, now };
-  // No draft hangs on another: threads that have nothing to do take one each.
-  const simulated = await Promise.all(
-    draftOptions(choosing).map((draft) => simulate(choosing, draft, compute)),
-  );
   const ranking = { dinner, sooner, behind };
-  // Only the best of each kind is aimed anew, with the pull that its own rest asks for.
+  // No draft hangs on another: threads that have nothing to do take one each. Each is also tried with the
+  // pull that its own rest asks for: a slower oven pulled as before would show nothing of what it is good for.
   const figures = await Promise.all(
-    rankOptions(simulated, ranking).map(async (one) => {
+    draftOptions(choosing).map(async (draft) => {
+      const one = await simulate(choosing, draft, compute);
       const aimed = await aim(choosing, one, compute);
       // Aimed or not, the better of the two is ranked: a truer core may cost the hour.
-      const truer = aimed && missOf(dinner, aimed.figures) < missOf(dinner, one.figures);
+      const truer =
+        aimed &&
+        (isBroken(one.figures) || missOf(dinner, aimed.figures) < missOf(dinner, one.figures));
       return truer ? [one.figures, aimed.figures] : [one.figures];
     }),
   );
@@ -108,10 +108,11 @@ export async function offer(asking: Asking): Promise<Offered> {
 }
 
 /**
- * A table so much later than wanted, or a rest cut by as much, is worth a choice while an oven turned up
- * can still mend it: a core follows its oven only after half an hour.
+ * A table so much later than wanted, a rest cut by as much, or a chance no better than this, is worth a choice
+ * while an oven turned up can still mend it: a core follows its oven only after half an hour.
  */
 const behindMinutes = 8;
+const doubtfulChance = 0.8;
 const mendableMinutes = 20;
 /** An oven just turned has not shown yet what it does. */
 const turnedMinutes = 25;
@@ -125,19 +126,22 @@ function isBehind({ outcomes, before, after }: Asking): boolean {
     return false;
   if ((dinner.course?.oven ?? []).some(({ at }) => minutesBetween(at, now) < turnedMinutes))
     return false;
+  if (minutesBetween(now, plan.pullAt.p50) <= mendableMinutes) return false;
   const promised = dinner.course?.servingAt ?? dinner.servingAt;
-  const restCut = Math.max(0, (roastOf(dinner)?.rest.p50 ?? 0) - plan.restMinutes);
-  return (
-    restCut + minutesBetween(promised, plan.serving.likelyAt) > behindMinutes &&
-    minutesBetween(now, plan.pullAt.p50) > mendableMinutes
-  );
+  const minutesFromWanted = minutesBetween(promised, plan.serving.likelyAt);
+  return isCut(dinner, { ...plan, minutesFromWanted });
 }
 
-/** Late, or short of rest, by so much that it is worth a choice. */
+/** Late, or short of rest, by so much that it is worth a choice, or in time by luck alone. */
 const isCut = (
   dinner: Outlook['dinner'],
-  { minutesFromWanted, restMinutes }: OptionFigures,
+  {
+    minutesFromWanted,
+    restMinutes,
+    onTimeChance,
+  }: Pick<OptionFigures, 'minutesFromWanted' | 'restMinutes' | 'onTimeChance'>,
 ): boolean =>
+  onTimeChance < doubtfulChance ||
   Math.max(0, (roastOf(dinner)?.rest.p50 ?? 0) - restMinutes) + minutesFromWanted > behindMinutes;
 
 /** A course that ends so far from what was asked for mends nothing. */
@@ -149,6 +153,8 @@ const missOf = (
   { coreAtServingCelsius }: Pick<OptionFigures, 'coreAtServingCelsius'>,
 ): number =>
   Math.abs(coreAtServingCelsius.p50 - (dinner.target?.serveCelsius ?? coreAtServingCelsius.p50));
+
+const isBroken = ({ broken }: OptionFigures): boolean => broken.length > 0;
 
 /** While a choice is open, or hardly a word was said since, the numbers told still stand. */
 function areFresh({ before, known }: Asking): boolean {

@@ -2,6 +2,7 @@
  * A dinner as it looks from one instant: the folded facts, where the charts stand, the forecast and
  * the plan. Derived anew from the facts each time; nothing here is stored.
  */
+import { minutesBetween } from '../base/time.ts';
 import { celsiusOfFahrenheit } from '../base/units.ts';
 import { coreTold } from '../kitchen/core-told.ts';
 import { type Dinner, dinnerOf } from '../kitchen/dinner.ts';
@@ -43,6 +44,10 @@ const usualServeCelsius = celsiusOfFahrenheit(130);
 const likelyInAt = (dinner: Dinner): number =>
   (dinner.servingAt ?? dinner.openedAt) - 4 * 3_600_000;
 
+const lateMinutes = 2;
+const isLate = ({ serving }: Plan): boolean =>
+  minutesBetween(serving.wantedAt, serving.likelyAt) > lateMinutes;
+
 export async function outlookOf(
   id: string,
   facts: readonly Fact[],
@@ -74,10 +79,19 @@ export async function outlookOf(
   const ask = (pullCelsius: number): ForecastQuestion =>
     questionOf(asked, roast.card, { roastInAt, pullCelsius, moves, withReadings: true });
   const first = await compute.forecast(ask(firstPull));
-  const pullCelsius = aimedPull({ ...aim, forecast: first, pullCelsius: firstPull, roastInAt });
-  const question = ask(pullCelsius);
-  const forecast = pullCelsius === firstPull ? first : await compute.forecast(question);
-  const planned = await compute.plan({ dinner, forecast, pullCelsius, now });
+  const aimed = async (leastRestMinutes?: number) => {
+    const from = { forecast: first, pullCelsius: firstPull, roastInAt, leastRestMinutes };
+    const pullCelsius = aimedPull({ ...aim, ...from });
+    const question = ask(pullCelsius);
+    const forecast = pullCelsius === firstPull ? first : await compute.forecast(question);
+    const planned = await compute.plan({ dinner, forecast, pullCelsius, now });
+    return { pullCelsius, question, forecast, planned };
+  };
+  let day = await aimed();
+  // Where dinner is late and waits for a dish, the roast rests through that: it may come out the sooner.
+  if (wentInAt !== undefined && day.planned && isLate(day.planned))
+    day = await aimed(day.planned.restMinutes);
+  const { question, forecast, planned } = day;
   const plan = planned && planWithChores(dinner, planned, now);
   return {
     now,

@@ -15,6 +15,9 @@ const askAgainMinutes = { usual: 20, nearThePull: 12 };
 
 /** However calm the forecast, nobody leaves a roast unlooked at for longer. Common practice, no source. */
 const longestUnseenMinutes = 45;
+/** Where the table may not be kept, a look shows it while an oven can still mend it. */
+const longestInDoubtMinutes = 25;
+const doubtfulChance = 0.85;
 
 /**
  * One look per state of the evidence, asked for again until something comes back: nothing but a number
@@ -54,12 +57,13 @@ function usualLooks(dinner: Dinner, plan: Plan, checkAt: Instant): Wanted[] {
   const look = lookOf(dinner);
   const what = `reading-${dinner.readings.length + 1}`;
   const lastAt = dinner.readings.at(-1)?.happenedAt;
+  const unseen = plan.onTimeChance < doubtfulChance ? longestInDoubtMinutes : longestUnseenMinutes;
   const dueAt =
     lastAt === undefined
       ? checkAt
       : Math.min(
           Math.max(checkAt, addMinutes(lastAt, betweenLooksMinutes)),
-          addMinutes(lastAt, longestUnseenMinutes),
+          addMinutes(lastAt, unseen),
         );
   const away = awayUntil(dinner);
   const close = Math.abs(minutesBetween(dueAt, plan.pullAt.p50)) < betweenLooksMinutes;

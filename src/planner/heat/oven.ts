@@ -1,5 +1,5 @@
 /**
- * The oven as it really was: a wall that follows its dial with a lag, and air that is the wall's except
+ * The oven as it really was: a wall that comes up to its dial with a lag and cools down to it, and air that is the wall's except
  * while the door stands open or the roast is outside. Temperatures in Celsius, minutes since the roast
  * went in.
  */
@@ -17,7 +17,7 @@ export interface OvenHabit {
   /** Slow wandering about the bias: in and out of phase with a swing of `wanderMinutes`. */
   wanderSineKelvin: number;
   wanderCosineKelvin: number;
-  /** Time constants of the wall, minutes: heating, cooling with the door shut. */
+  /** Time constants of the wall, minutes: heating to its dial, cooling to the room with the door shut. */
   heatingMinutes: number;
   coolingMinutes: number;
 }
@@ -56,10 +56,16 @@ export class OvenWalk {
     const state = this.state;
     const target = this.#target(minute);
     const { heatingMinutes, coolingMinutes } = this.#habit;
-    const constant = target > state.wallCelsius ? heatingMinutes : coolingMinutes;
     const open = setting.event === 'door-open';
     const aim = open ? (target + roomCelsius) / 2 : target;
-    state.wallCelsius += (aim - state.wallCelsius) * (1 - Math.exp(-minutes / constant));
+    state.wallCelsius =
+      aim > state.wallCelsius
+        ? aim - (aim - state.wallCelsius) * Math.exp(-minutes / heatingMinutes)
+        : // An oven turned down gives its heat to the room, and is caught at its dial when it gets there.
+          Math.max(
+            aim,
+            roomCelsius + (state.wallCelsius - roomCelsius) * Math.exp(-minutes / coolingMinutes),
+          );
     state.radiantCelsius = setting.event === 'out' ? roomCelsius : state.wallCelsius;
     state.airCelsius = open
       ? roomCelsius + openDoorShare * (state.wallCelsius - roomCelsius)

@@ -173,7 +173,8 @@ export function memberOf(question: ForecastQuestion, normals: Float64Array, row:
       wanderSineKelvin: widths.wanderKelvin * z('wanderSine'),
       wanderCosineKelvin: widths.wanderKelvin * z('wanderCosine'),
       heatingMinutes: 7 * factor('lag', widths.lag),
-      coolingMinutes: 30 * factor('lag', widths.lag),
+      // From 450 to 325 °F in some 25 minutes with the door shut. Common practice, no source.
+      coolingMinutes: 62 * factor('lag', widths.lag),
     },
     convection: (fan ? 19 : 10) * exposed * factor('convection', widths.convection),
     radiation: 0.78 * exposed * factor('radiation', widths.radiation),

@@ -45,7 +45,8 @@ export interface Choosing {
   now: Instant;
 }
 
-const lowerFahrenheit = [300, 250, 225, 200];
+/** A slower oven than this dries a roast and hardly warms it, the less with every look. */
+const lowerFahrenheit = [300, 275, 250];
 const higherFahrenheit = [350, 400];
 
 /** A table this much late is a reason to ask what could be left out. */
@@ -176,6 +177,7 @@ function draftsInOven(choosing: Choosing): OptionDraft[] {
       : now;
   const current = plan.ovenNowCelsius > 0 ? plan.ovenNowCelsius : roast.program.roastCelsius;
   const roasting = Math.min(current, roast.program.roastCelsius + 1);
+  const afterSear = from > now ? roasting : current;
   const drafts: OptionDraft[] = [
     drafted(choosing, {
       kind: 'carry-on',
@@ -228,7 +230,7 @@ function draftsInOven(choosing: Choosing): OptionDraft[] {
   }
   for (const fahrenheit of higherFahrenheit) {
     const celsius = celsiusOfFahrenheit(fahrenheit);
-    if (celsius >= roasting + 8) drafts.push(turned('raise-oven', from, celsius));
+    if (celsius >= afterSear + 8) drafts.push(turned('raise-oven', from, celsius));
   }
   return drafts;
 }

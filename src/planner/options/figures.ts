@@ -29,6 +29,7 @@ export interface OptionFigures {
   restMinutes: number;
   coreAtServingCelsius: Band;
   minutesFromWanted: number;
+  onTimeChance: number;
   /** Hard rules that a day with this course breaks; such a course is no option. */
   broken: readonly string[];
   /** Steps that come too late for the table with it. */
@@ -46,11 +47,12 @@ export function figuresOf(
   const pullCelsius = draft.course.pullCelsius ?? plan.pullCelsius;
   const changed = dinnerWith(dinner, draft);
   const planned = planDay({ dinner: changed, forecast, pullCelsius, now });
-  const { pullAt, restMinutes, serving, coreAtServingCelsius } = planned ?? plan;
+  const { pullAt, restMinutes, serving, onTimeChance, coreAtServingCelsius } = planned ?? plan;
   const servingAt = serving.likelyAt;
-  const tooLong = keptTooLong(dinner, draft.course, restMinutes);
   const noHold =
     planned !== undefined && draft.course.rest === 'low-oven' && !isHold(planned, dinner);
+  const held = draft.course.rest === 'low-oven' && !noHold;
+  const tooLong = !held && keptTooLong(dinner, restMinutes);
   return {
     kind: kindOf(dinner, draft, restMinutes),
     course: { ...draft.course, servingAt },
@@ -63,6 +65,7 @@ export function figuresOf(
     restMinutes,
     coreAtServingCelsius,
     minutesFromWanted: minutesBetween(serving.wantedAt, servingAt),
+    onTimeChance,
     broken: [
       // A hold for which the dishes leave the oven no time is none.
       ...(noHold ? ['hold'] : []),
@@ -111,9 +114,9 @@ const outAtMostMinutes = 120;
  * Out of the oven a whole roast keeps as long as its card says, after the rest it likes. In a low oven
  * it cooks on and stays hot; how long it may take to come up is a rule of its own.
  */
-function keptTooLong(dinner: Dinner, course: Course, restMinutes: number): boolean {
+function keptTooLong(dinner: Dinner, restMinutes: number): boolean {
   const roast = roastOf(dinner);
-  if (!roast || course.rest === 'low-oven') return false;
+  if (!roast) return false;
   const carved = carveMinutesOf(dinner, roast.card);
   const keeps = roast.rest.p90 + roast.card.hold.minutes;
   return restMinutes > Math.min(keeps, outAtMostMinutes - carved);

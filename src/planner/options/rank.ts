@@ -44,6 +44,9 @@ const overKelvin = (dinner: Dinner, figures: OptionFigures): number =>
 
 const missesTarget = (off: number): boolean => off > overcookedKelvin || off < -underKelvin;
 
+/** A table that may yet be late costs in measure of that. */
+const riskOfLateMinutes = 25;
+
 /** Minutes late, kelvin off target, rest beyond what the cut likes, and trouble: one figure to rank by. */
 function cost(
   { dinner, behind }: Ranking,
@@ -56,6 +59,7 @@ function cost(
   const tooLong = Math.max(0, figures.restMinutes - restHighMinutes);
   return (
     Math.abs(figures.minutesFromWanted) +
+    riskOfLateMinutes * (1 - figures.onTimeChance) +
     6 * Math.max(0, off) +
     4 * Math.max(0, -off) +
     (figures.kind === 'pull-and-hold' ? 0.25 : 0.5) * tooLong +
@@ -136,6 +140,8 @@ function gains(one: OptionFigures, carryOn: OptionFigures | undefined, restUsual
   // Only a rest that would be cut is worth lengthening.
   const rests =
     one.kind === 'raise-oven' ? Math.min(one.restMinutes, restUsual) - carryOn.restMinutes : 0;
-  const sooner = carryOn.minutesFromWanted - one.minutesFromWanted + Math.max(0, rests);
+  const surer = riskOfLateMinutes * (one.onTimeChance - carryOn.onTimeChance);
+  const sooner =
+    carryOn.minutesFromWanted - one.minutesFromWanted + Math.max(0, rests) + Math.max(0, surer);
   return sooner >= worthItMinutes || one.without.length < carryOn.without.length;
 }

@@ -207,7 +207,7 @@ export function readingWords({ celsius, again }: OutcomeOf<'reading-noted'>, sce
   return sentences([
     capital(say`${degrees(celsius, dinner.units)}.`),
     doubt,
-    late ? say`That would put dinner late.` : doubted(pullWords(scene)),
+    late ? say`That may put dinner late.` : doubted(pullWords(scene)),
     late ?? (doubt === silent ? lookWords(scene) : silent),
     late ? silent : doubted(tableWords(scene)),
   ]);
