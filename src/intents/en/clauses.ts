@@ -156,6 +156,14 @@ export function clausesOf(
         close(',');
         part.push(token);
       } else if (
+        token.word === 'as' &&
+        part.length >= 3 &&
+        /^(in|out|on|done|down|up)$/.test(part.at(-1)!.word) &&
+        /^(the|i|we)$/.test(tokens[at + 1]?.word ?? '')
+      ) {
+        // "yorkshires went in as the roast came out": two events.
+        close(',');
+      } else if (
         conjunctions.test(token.word) &&
         !whileItRests(tokens, at) &&
         !joinsNames(part, tokens, at, context)

@@ -68,6 +68,9 @@ export const dishFrame: Frame = {
       !holds(match, / would (like|love) /)
     )
       return undefined;
+    // "the potatoes won't crisp" drops nothing.
+    if (holds(match, / not (crisp|brown|soften|rise|thicken|boil|fit|cook|set|go|look|come) /))
+      return undefined;
     // "don't let me forget the beans" keeps them.
     if (holds(match, / not (let me |let us )?(forget|drop) /)) return undefined;
     // "it was the parsnips I put in, not the spuds" drops nothing.

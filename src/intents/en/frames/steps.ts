@@ -252,7 +252,10 @@ export const notYetFrame: Frame = {
     if (/ (clock|timer|alarm|traffic|stuck) /.test(line)) return undefined;
     const unfinished =
       / (done|finish|finished|ready|peeled|started|cooked|in|on|out|made|yet|scrubbed|carved|tied|trimmed|crunchy|hard|raw|pale|there|need to|have to|to do|near|do|get to) /;
-    if (!unfinished.test(line) && !more.test(line)) return undefined;
+    const unwilling = / (will|would|does|do|did) not (crisp|brown|soften|rise|thicken|set) /.test(
+      line,
+    );
+    if (!unwilling && !unfinished.test(line) && !more.test(line)) return undefined;
     if (
       / (you|home|married|wedding|he|she|joking|serious|sure|hungry|listening|working|happy|worth|bad|fair|coming|here|late|know|think|want|like|homework) /.test(
         line,

@@ -21,7 +21,7 @@ export const hands: Recogniser = {
         const who = match.words('who');
         const line = match.line;
         if (
-          /^(shop|store|supermarket|butcher|kettle|god|lord|after|it|that|this|what|he|she|they|i|we|you|dinner|roast|oven|food|meal|supper|lunch|foil|lid|plates|table|water|everyone|everybody|there|potatoes|beans|everything|beef|meat|who|which|guests|fan)$/.test(
+          /^(shop|store|supermarket|butcher|kettle|god|lord|after|it|that|this|what|he|she|they|i|we|you|dinner|roast|oven|food|meal|supper|lunch|foil|lid|plates|table|water|everyone|everybody|there|potatoes|beans|everything|beef|meat|who|which|guests|fan|pan|pot|tin|tray|kettle|hob|ring|lid|steamer|saucepan|grill)$/.test(
             who,
           ) ||
           // "gravy's on the table".

@@ -113,6 +113,12 @@ const addDish = (match: Match): Meaning[] | undefined => {
     return undefined;
   // "Have some more potatoes" is said at the table.
   if (/^have (some |another |a few )?(more|seconds) /.test(match.line)) return undefined;
+  // "doing the carrots now", once the day has begun, is what is being done.
+  if (
+    /^(i am |we are )?(doing|making) /.test(match.line) &&
+    /^(sear|low-roast|rest|hold|carve)$/.test(match.context.stage ?? '')
+  )
+    return undefined;
   // "do the butter next" is the order of work.
   if (/^do .* (next|first|now|then) $/.test(match.line)) return undefined;
   // "I've the cabbage on" has begun it.

@@ -47,6 +47,14 @@ export const progress: Recogniser = {
   phrases: [
     ...afterward,
     ...phrases(
+      '^ (it|@it|she|he) has been (searing|browning) [away] [for] {d:duration} [now] $',
+      (match) => ({
+        intent: 'report-started',
+        step: 'sear',
+        minutesAgo: match.minutes('d'),
+      }),
+    ),
+    ...phrases(
       [
         '(leftovers|everything|the rest|the leftovers|the remains|it|all|what is left) (is|are|has been|have been) [all|now] (in the fridge|put away|away|wrapped and in the fridge|refrigerated|chilled|in the freezer)',
         '(put|putting|have put) [all] [the] (leftovers|rest|remains) (away|in the fridge)',
