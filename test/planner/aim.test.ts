@@ -59,12 +59,12 @@ const read = (time: string, fahrenheit: number): NewFact & { at: number } => ({
   at: at(time),
 });
 
-function aimed(dinner: Dinner, forecast: Straight): number {
+function aimed(dinner: Dinner, forecast: Straight, leastRestMinutes?: number): number {
   const roast = roastOf(dinner);
   if (!roast) throw new Error('no roast');
   const { pullCelsius } = forecast;
   const aim = { dinner, roast, serveCelsius: target, forecast: straight(forecast), pullCelsius };
-  return aimedPull({ ...aim, roastInAt: inAt });
+  return aimedPull({ ...aim, roastInAt: inAt, leastRestMinutes });
 }
 
 const usual: Straight = {
@@ -110,6 +110,16 @@ describe('the pull that is aimed for', () => {
     const rest = 171.5 - 100 - later;
     const atKnife =
       pull + 2 * usual.kelvinPerMinute + usual.riseKelvin * (1 - Math.exp(-rest / restMinutes));
+    expect(Math.abs(atKnife - target)).toBeLessThan(0.6);
+  });
+
+  it('counts on the rest that the dishes give a roast that is late anyway', () => {
+    const dinner = dinnerWith([read('17:00', 90)]);
+    const late = { ...usual, pullMinute: 170 };
+    const pull = aimed(dinner, late, 30);
+    expect(pull).toBeLessThan(aimed(dinner, late));
+    const atKnife =
+      pull + 2 * late.kelvinPerMinute + late.riseKelvin * (1 - Math.exp(-30 / restMinutes));
     expect(Math.abs(atKnife - target)).toBeLessThan(0.6);
   });
 
