@@ -28,6 +28,8 @@ export const planFileSchema = z
       .strictObject({ date: date.optional(), time: clockTime })
       .optional()
       .describe('when the cook can begin; default: eight in the morning of the day'),
+    guestsArrive: clockTime.optional().describe('when guests are at the door'),
+    firstCourse: clockTime.optional().describe('when a first course is out; the roast follows it'),
     guests: z.number().int().positive().max(60),
     roast: z.strictObject({
       cut: z.string().describe('the id of a roast card, such as "rib-roast"'),
@@ -131,6 +133,8 @@ function writtenOf(file: PlanFile, home: { timeZone: string }): WrittenDinner {
   const timeZone = file.timeZone ?? home.timeZone;
   const units = file.units ?? ({ temperature: 'F', weight: 'lb' } as const);
   const at = (time: string, day: string): Instant => instantOf(day, time, timeZone);
+  const hour = (time: string | undefined): Instant | undefined =>
+    time === undefined ? undefined : at(time, file.date);
   const { weight, startTemperature, ...roast } = file.roast;
   const celsius = (value: number | undefined): number | undefined =>
     value === undefined ? undefined : celsiusOf(value, units.temperature);
@@ -138,6 +142,8 @@ function writtenOf(file: PlanFile, home: { timeZone: string }): WrittenDinner {
     opening: { timeZone, units, seed: file.seed ?? 1, language: 'en' },
     now: at(file.from?.time ?? '08:00', file.from?.date ?? file.date),
     servingAt: at(file.serving, file.date),
+    guestsArriveAt: hour(file.guestsArrive),
+    firstCourseAt: hour(file.firstCourse),
     guests: file.guests,
     roast: {
       ...roast,

@@ -37,6 +37,9 @@ const leastRiseKelvin = 2;
 const stepKelvin = 0.25;
 const worthTellingKelvin = 0.8;
 
+/** A pull that was told is not told anew for less than this at the knife; for a sooner table it is. */
+const bearableKelvin = 0.6;
+
 export interface Aim {
   dinner: Dinner;
   roast: Roast;
@@ -82,14 +85,28 @@ export function aimedPull(
   const trusted = serveCelsius - (held ? riseInHoldKelvin : riseReadHighKelvin);
   // A course that was chosen may come out sooner still.
   const lowest = Math.min(trusted, dinner.course?.pullCelsius ?? trusted);
-  for (let pull = lowest; pull < highest; pull += stepKelvin) {
+  /** What a pull comes to at the knife, and how many minutes it lacks for its shortest rest. */
+  const outcomeOf = (pull: number): { served: number; lacking: number } => {
     const later = (pull - pullCelsius) / kelvinPerMinute;
-    const rest = clamp(minutesBetween(pullAt, carveAt) - later, least, longest);
-    if (pull + fetched + restRise(forecast, pullCelsius, rest) < serveCelsius) continue;
-    const exact = told(pull, dinner);
-    return Math.abs(exact - pullCelsius) < worthTellingKelvin ? pullCelsius : exact;
-  }
-  return told(highest, dinner);
+    const left = minutesBetween(pullAt, carveAt) - later;
+    const rise = restRise(forecast, pullCelsius, clamp(left, least, longest));
+    return { served: pull + fetched + rise, lacking: Math.max(0, least - left) };
+  };
+  const best = (): number => {
+    for (let pull = lowest; pull < highest; pull += stepKelvin)
+      if (outcomeOf(pull).served >= serveCelsius) return pull;
+    return highest;
+  };
+  const aimed = best();
+  const { lacking: needed } = outcomeOf(aimed);
+  // A number that was told stands as long as it serves.
+  const stands = [dinner.course?.pullCelsius, dinner.told?.pullCelsius].find((pull) => {
+    if (pull === undefined) return false;
+    const { served, lacking } = outcomeOf(pull);
+    return Math.abs(served - serveCelsius) <= bearableKelvin && lacking <= needed;
+  });
+  const exact = told(aimed, dinner);
+  return stands ?? (Math.abs(exact - pullCelsius) < worthTellingKelvin ? pullCelsius : exact);
 }
 
 const longestHoldMinutes = 240;

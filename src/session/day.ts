@@ -32,6 +32,9 @@ export interface WrittenDinner {
   /** Dish ids; absent: the usual ones. */
   dishes?: readonly string[] | undefined;
   helpers?: readonly string[] | undefined;
+  /** The dinner's other clocks. */
+  guestsArriveAt?: Instant | undefined;
+  firstCourseAt?: Instant | undefined;
   lacks?: readonly string[] | undefined;
   ovens?: number | undefined;
   rings?: number | undefined;
@@ -86,6 +89,7 @@ export function factsOfWritten(dinner: WrittenDinner, cards: readonly Card[]): F
     { type: 'guests-counted', count: dinner.guests },
     { type: 'doneness-set', doneness: dinner.doneness, serveCelsius },
     ...(dinner.helpers ?? []).map((who): NewFact => ({ type: 'hands-added', who })),
+    ...clocksTold(dinner),
     ...setupTold(dinner),
     ...(dinner.comes ?? []).map((one): NewFact => ({ type: 'thing-comes', ...one })),
     ...(dinner.lacks ?? []).map((thing): NewFact => ({ type: 'thing-lacked', thing })),
@@ -95,6 +99,16 @@ export function factsOfWritten(dinner: WrittenDinner, cards: readonly Card[]): F
       ({ ...fact, dinner: 'written', position, at: dinner.now, v: factVersion }) as Fact,
   );
 }
+
+const clocksTold = ({ guestsArriveAt, firstCourseAt }: WrittenDinner): NewFact[] =>
+  (
+    [
+      ['guests-arrive', guestsArriveAt],
+      ['first-course', firstCourseAt],
+    ] as const
+  ).flatMap(([clock, clockAt]): NewFact[] =>
+    clockAt === undefined ? [] : [{ type: 'clock-set', clock, clockAt }],
+  );
 
 const setupTold = ({ ovens, rings, carvers }: WrittenDinner): NewFact[] =>
   ovens === undefined && rings === undefined && carvers === undefined

@@ -86,3 +86,14 @@ test('the command prints such a day as a table', async () => {
   for (const words of [/put the gratin in/, /put the cabbage on/, /strain and season the gravy/])
     expect(out).toMatch(words);
 });
+
+test('a first course and guests at the door keep their own time in a file', async () => {
+  const clocks = 'guestsArrive: "18:00"\nfirstCourse: "18:30"\n';
+  const { dinner } = readPlanFile(`${written('rib-roast', [])}${clocks}`, {
+    timeZone: 'America/Chicago',
+  });
+  const { serving } = (await dayOf(dinner!, cards, compute)).view;
+  expect(serving.guestsArrive?.slice(11, 16)).toBe('18:00');
+  expect(serving.firstCourse?.slice(11, 16)).toBe('18:30');
+  expect(serving.likely?.slice(11, 16)).toBe('19:00');
+});
