@@ -57,7 +57,7 @@ export const clocks: Recogniser = {
     ),
     ...phrases(
       [
-        `^ [the|their|our] ${own} (is|are|has|have|went) [now|just] (out|served|on the table|gone out|going out|in|gone in|on their plates|being served|in front of them) [now|$] $`,
+        `^ [the|their|our] ${firstCourse} (is|are|has|have|went) [now|just] (out|served|on the table|gone out|going out|in|gone in|on their plates|being served|in front of them) [now|$] $`,
         `^ [i have|we have|i|we|i am|we are] [just] (served|brought out|brought in|carried in|carried out|took in|taken in|taken out|serving) [the|our|their] ${own} [out|in|now|$] $`,
         `^ (they|we|everyone|everybody|guests) (are|is) [all|just|now] (on|eating|having|at) [the|their|our] ${own} [now|$] $`,
       ],

@@ -24,6 +24,7 @@ export const hands: Recogniser = {
           /^(shop|store|supermarket|butcher|kettle|god|lord|after|it|that|this|what|he|she|they|i|we|you|dinner|roast|oven|food|meal|supper|lunch|foil|lid|plates|table|water|everyone|everybody|there|potatoes|beans|everything|beef|meat|who|which|guests|fan|pan|pot|tin|tray|kettle|hob|ring|lid|steamer|saucepan|grill)$/.test(
             who,
           ) ||
+          / (is|are) on the (table|plates|board|counter|side|stove) /.test(` ${line}`) ||
           // "gravy's on the table".
           dishExactlyIn(who, match.context) !== undefined
         )
