@@ -91,7 +91,7 @@ test('fifty at once are all answered', async () => {
 });
 
 test('a question to a satellite says that it can wait, and is answered whenever it is', async () => {
-  const text = 'three bone rib roast, seven pounds, dinner at seven, medium rare';
+  const text = 'three bone rib roast, seven pounds, dinner tomorrow at seven, medium rare';
   const from = (say: string): Promise<WyomingEvent[]> => ask([transcript(say)]);
   const [asked] = await from(text);
   expect(asked?.data.text).toMatch(/How many are coming\? Tell me when you can\.$/);

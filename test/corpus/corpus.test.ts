@@ -14,7 +14,7 @@ import {
 /** In percent, just under what stands; the numbered are lines about a reading, a time or a duration. */
 const floors = {
   rules: { spoken: 87, numbered: 91, falseActions: 2 },
-  scored: { spoken: 84.5, numbered: 84.5, falseActions: 8.5 },
+  scored: { spoken: 83, numbered: 83, falseActions: 8.5 },
 };
 
 const halves = [

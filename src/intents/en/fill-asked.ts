@@ -25,6 +25,9 @@ function thingIn(match: Match): { ingredient?: string } {
   return said ? { ingredient: said } : {};
 }
 
+const takesBack =
+  / (undo|revert|back|scratch|strike|cancel|forget|ignore|disregard|never mind|wrong|mistake|oops|whoops|no|not|did not|delete|erase|remove|scrap|unsay|wait|hold on|sorry) /;
+
 export const fillAsked: Fill = {
   'ask-next': () => ({ intent: 'ask-next' }),
   'ask-status': () => ({ intent: 'ask-status' }),
@@ -49,7 +52,8 @@ export const fillAsked: Fill = {
   acknowledge: () => ({ intent: 'acknowledge' }),
   affirm: () => ({ intent: 'affirm' }),
   deny: () => ({ intent: 'deny' }),
-  undo: () => ({ intent: 'undo' }),
+  // Nothing is taken back that is not said to be wrong.
+  undo: (match) => (takesBack.test(` ${match.line}`) ? { intent: 'undo' } : undefined),
   repeat: () => ({ intent: 'repeat' }),
   pause: () => ({ intent: 'pause' }),
   resume: () => ({ intent: 'resume' }),

@@ -2,7 +2,7 @@
 import { assertNever } from '../../base/assert.ts';
 import type { AnnouncementKind } from '../../kitchen/facts.ts';
 import type { Scene } from '../scene.ts';
-import { capital, list, lower, type Spoken, say, sentences, silent } from '../spoken.ts';
+import { capital, forEyes, list, lower, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { carvingMap } from './carving.ts';
 import { heldUpWords } from './progress.ts';
 import { shortAtKnifeWords } from './short-core.ts';
@@ -85,11 +85,7 @@ export function wordCall(call: CallToWord, scene: Scene): Spoken {
         carvingMap(scene),
       ]);
     case 'carve':
-      return sentences([
-        shortAtKnifeWords(scene),
-        forHands(callWords('carve', scene), 'carve', scene),
-        cautionWords('carve', scene),
-      ]);
+      return carveCall(scene);
     case 'serve':
       return sentences([callWords('serve', scene), servingWords(scene)]);
     case 'put-away':
@@ -115,6 +111,16 @@ export function wordCall(call: CallToWord, scene: Scene): Spoken {
     default:
       return assertNever(call.kind);
   }
+}
+
+/** A middle that falls short goes before the knife, and is all that is said aloud. */
+function carveCall(scene: Scene): Spoken {
+  const short = shortAtKnifeWords(scene);
+  const carve = sentences([
+    forHands(callWords('carve', scene), 'carve', scene),
+    cautionWords('carve', scene),
+  ]);
+  return short === silent ? carve : sentences([short, forEyes(carve)]);
 }
 
 /** A table later than it was told, and what it waits for where that is a dish. */

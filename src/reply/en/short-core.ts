@@ -1,5 +1,6 @@
 /** A roast that came out too soon: how far short of what was asked for it will be, and what mends it. */
-import { roastCardOf } from '../../kitchen/dinner.ts';
+import { type Dinner, roastCardOf } from '../../kitchen/dinner.ts';
+import type { Plan } from '../../kitchen/plan.ts';
 import type { Scene } from '../scene.ts';
 import { type Spoken, say, sentences, silent } from '../spoken.ts';
 import { degrees, degreesApart } from './words.ts';
@@ -13,8 +14,16 @@ function shortOf({ plan, dinner, stage }: Scene): number | undefined {
   if (!plan) return undefined;
   if (stage !== 'rest' && stage !== 'hold' && stage !== 'carve') return undefined;
   const sears = dinner.method === 'sear-last' && dinner.steps.get('sear')?.doneAt === undefined;
-  const short = plan.serveCelsius - plan.coreAtServingCelsius.p50;
+  const asked = isUnsafeShort({ dinner }) ? plan.serveCelsius : settledFor(plan, dinner);
+  const short = asked - plan.coreAtServingCelsius.p50;
   return short >= (sears ? searedOnKelvin : shortKelvin) ? short : undefined;
+}
+
+/** What was asked for, or the less that the cook has taken with a way to be early. */
+function settledFor({ serveCelsius }: Plan, { course, options }: Dinner): number {
+  const taken =
+    course && options?.find((one) => JSON.stringify(one.course) === JSON.stringify(course));
+  return Math.min(serveCelsius, taken?.coreAtServingCelsius.p50 ?? serveCelsius);
 }
 
 /** "It comes to about 101 °F, 25 °F short of 126 °F. Put it back in, and tell me when it is in." */
@@ -42,5 +51,5 @@ export function shortAtKnifeWords(scene: Scene): Spoken {
 }
 
 /** Meat that is never served pink, or somebody at table who must not have it so. */
-const isUnsafeShort = ({ dinner }: Scene): boolean =>
+const isUnsafeShort = ({ dinner }: Pick<Scene, 'dinner'>): boolean =>
   roastCardOf(dinner)?.pink === false || dinner.notes.some((note) => note.need === 'vulnerable');

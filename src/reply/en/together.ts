@@ -1,8 +1,9 @@
 /** Several outcomes of one utterance told together: steps done in one sentence, dishes in one menu. */
 import { menuOf } from '../../kitchen/dinner.ts';
 import type { Outcome, OutcomeOf } from '../../kitchen/outcome.ts';
+import type { Part } from '../breath.ts';
 import type { Scene } from '../scene.ts';
-import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
+import { capital, forEyes, list, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { besideWords, presumedDishes, uncardedWords } from './menu.ts';
 import { doneTold, hasOwnWords, presumedWords } from './progress.ts';
 import { dishTitle } from './steps.ts';
@@ -10,19 +11,20 @@ import { word } from './wording.ts';
 import { degrees } from './words.ts';
 
 /** Each outcome in words, those of one kind gathered where the first of them stands. */
-export function wordsTogether(outcomes: readonly Outcome[], scene: Scene): Spoken[] {
+export function wordsTogether(outcomes: readonly Outcome[], scene: Scene): Part[] {
   const done = outcomes.filter((one): one is OutcomeOf<'step-done'> => isPlainDone(one));
   const menu = outcomes.filter(isMenuChange);
   const readings = outcomes.filter(isReading);
   const news = outcomes.some((one) => one.key === 'step-done' && !one.again);
-  return outcomes.flatMap((outcome): Spoken[] => {
+  return outcomes.flatMap((outcome): Part[] => {
     // What was known already goes unsaid beside what is new.
     if (outcome.key === 'step-done' && outcome.again && news) return [];
     if (isPlainDone(outcome)) return outcome === done[0] ? [doneTogether(done, scene)] : [];
     if (isReading(outcome) && readings.length > 1)
       return outcome === readings[0] ? [readingsTogether(readings, scene)] : [];
     if (isMenuChange(outcome)) return outcome === menu[0] ? [menuWords(menu, scene)] : [];
-    return [word(outcome, scene)];
+    // What is asked is said, whatever else there is no breath for.
+    return [{ ...word(outcome, scene), must: outcome.key === 'asked' }];
   });
 }
 
@@ -43,9 +45,11 @@ function readingsTogether(readings: readonly OutcomeOf<'reading-noted'>[], scene
   return sentences([
     {
       text: say`${both}: the lower is nearer the middle, so I go by it.`.text,
-      speech: say`${both}: I go by the lower.`.speech,
+      speech: 'I go by the lower.',
     },
-    apart && !pulling ? say`Look again in a couple of minutes, in the very middle.` : silent,
+    apart && !pulling
+      ? forEyes(say`Look again in a couple of minutes, in the very middle.`)
+      : silent,
     word(lowest, scene),
   ]);
 }
@@ -85,7 +89,11 @@ function menuWords(changes: readonly MenuChange[], scene: Scene): Spoken {
     dropped.length > 0 ? capital(say`${list(dropped.map((title) => say`no ${title}`))}.`) : silent,
     unnamed.length > 0 ? say`Without ${list(unnamed)}, then; say if you want any.` : silent,
     uncarded.length > 0 ? uncardedWords(uncarded, scene) : silent,
-    scene.firstPlan ? silent : besideWords(scene.dinner),
+    scene.firstPlan
+      ? silent
+      : unnamed.length > 0
+        ? forEyes(besideWords(scene.dinner))
+        : besideWords(scene.dinner),
     changes.length > 1 && !scene.firstPlan ? presumedDishes(scene.dinner) : silent,
     first && butters.length > 1 ? say`That makes two butters: which one goes?` : silent,
   ]);

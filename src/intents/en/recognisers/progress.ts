@@ -111,6 +111,7 @@ export const progress: Recogniser = {
         '(we are|i am|they are) [all|now] (eating|serving [up]|plating [up]|dishing up|tucking in|sitting down to eat)',
         '^ (eating|we are eating|everyone is eating|all eating|tucking in) [now|already] $',
         '^ [ok|now|so] (we|everyone|everybody|they) (start|starts|begin|begins|started|have started) [to] (eat|eating) [now] $',
+        '^ [all|food|dinner|everything] on the table [now|everyone] $',
         '^ [ok|right|so] (dig in|tuck in) [everyone|now] $',
         '^ (started eating|we have started eating|we started eating|serving up|serving|plating up|dishing up|served|dinner is served|we have served|everyone is eating|everybody is eating) [now|$]',
       ],

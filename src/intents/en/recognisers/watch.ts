@@ -40,7 +40,7 @@ export const watch: Recogniser = {
         `@tell (when|once|if|as soon as|the moment|the second|the minute) ${reaches}`,
         `(when|once|if|as soon as|the moment) ${reaches} [,] [then] [please] [can you|could you|would you|you] (@tell|give me a shout|pull it|we pull it|we pull|pull)`,
         '@tell (at|when at|on|around) {temperature:degrees}',
-        '(tell me|shout|call me|warn me|let me know) at {temperature:number} $',
+        '(tell me|remind me|shout|call me|warn me|ping me|nudge me|let me know) at {temperature:number} $',
         '@tell [a] (bit|little|little bit|touch|moment|minutes) (before|early|earlier|sooner) [,] [say|like|maybe|at|so|around] [at|around] {temperature} ',
         '@tell (just|shortly|right) before [,] [say|like|maybe|at|so|around] [at|around] {temperature} ',
         '(@tell|watch for|watch out for|look out for|keep an eye out for|wait for) [it to (hit|reach|read|get to)] {temperature:number} [in the (roast|middle|meat)] $',
