@@ -609,7 +609,8 @@ export const wentWithItsCut = (
   !so.added.includes(card.id) &&
   !so.begun;
 
-const begunOf = (dinner: Dinner, card: DishCard): boolean =>
+/** Whether any of a dish's steps was begun or done. */
+export const begunOf = (dinner: Pick<Dinner, 'steps'>, card: DishCard): boolean =>
   card.steps.some((step) => {
     const record = dinner.steps.get(stepIdOf(card, step));
     return record?.startedAt !== undefined || record?.doneAt !== undefined;

@@ -18,5 +18,3 @@ export function donenessNear(celsius: number): Doneness | undefined {
   const fahrenheit = fahrenheitOfCelsius(celsius);
   return donenessWords.find((word) => Math.abs(serveFahrenheit[word] - fahrenheit) <= 4);
 }
-
-export { consumerMinimumCelsius } from './circumstances.ts';

@@ -2,8 +2,8 @@
  * Who names the dishes has named the menu: the usual sides nobody asked for are left out, since a side
  * that is cooked by nobody would hold up the table. Sauces and butters harm nobody and stay.
  */
-import { type Card, stepIdOf } from '../kitchen/card.ts';
-import { menuOf } from '../kitchen/dinner.ts';
+import type { Card } from '../kitchen/card.ts';
+import { begunOf, menuOf } from '../kitchen/dinner.ts';
 import type { NewFact } from '../kitchen/facts.ts';
 import type { Outcome } from '../kitchen/outcome.ts';
 import type { Context } from './context.ts';
@@ -38,13 +38,7 @@ export function unnamedSides(
   const words = context.facts.findLast((fact) => fact.type === 'words-heard');
   if (words?.type === 'words-heard' && besides.test(words.text)) return { facts: [], outcomes: [] };
   const unnamed = menuOf(dinner).filter(
-    (card) =>
-      card.card === 'side' &&
-      !dinner.added.includes(card.id) &&
-      card.steps.every((step) => {
-        const record = dinner.steps.get(stepIdOf(card, step));
-        return record?.startedAt === undefined && record?.doneAt === undefined;
-      }),
+    (card) => card.card === 'side' && !dinner.added.includes(card.id) && !begunOf(dinner, card),
   );
   return {
     facts: unnamed.map(({ id }) => ({ type: 'dish-dropped', dish: id })),

@@ -4,6 +4,7 @@ import { builtInCardsFolder, loadCards } from '../../src/cards/load.ts';
 import { openMemoryJournal } from '../../src/journal/memory.ts';
 import type { Fact, NewFact } from '../../src/kitchen/facts.ts';
 import { factVersion } from '../../src/kitchen/facts.ts';
+import type { Plan, PlannedStep } from '../../src/kitchen/plan.ts';
 import { inThisThread, remembering } from '../../src/session/compute.ts';
 import { factsOfWritten, type WrittenDinner } from '../../src/session/day.ts';
 import { type Outlook, outlookOf } from '../../src/session/outlook.ts';
@@ -57,6 +58,13 @@ export function withMore(
 
 export const factsOf = (dinner: Partial<WrittenDinner> = {}): Fact[] =>
   factsOfWritten({ ...usualDinner, ...dinner }, cards);
+
+/** A step that must stand in the plan. */
+export function stepOf(plan: Plan, id: string): PlannedStep {
+  const step = plan.steps.find((one) => one.id === id);
+  if (!step) throw new Error(`no step ${id}`);
+  return step;
+}
 
 export const lookAt = (facts: readonly Fact[], now: number): Promise<Outlook> =>
   outlookOf('written', facts, now, compute);

@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { addMinutes, minutesBetween } from '../../src/base/time.ts';
 import type { NewFact } from '../../src/kitchen/facts.ts';
 import type { Plan, PlannedStep } from '../../src/kitchen/plan.ts';
-import { at, cards, factsOf, lookAt, withMore } from '../harness/day.ts';
+import { at, cards, factsOf, lookAt, stepOf, withMore } from '../harness/day.ts';
 
 type Told = NewFact & { at: number };
 
@@ -14,12 +14,6 @@ const planned = async (told: readonly Told[] = [], now = at('12:00')): Promise<P
   const { plan } = await lookAt(withMore(factsOf(), told), now);
   if (!plan) throw new Error('no plan');
   return plan;
-};
-
-const stepOf = (plan: Plan, id: string): PlannedStep => {
-  const step = plan.steps.find((one) => one.id === id);
-  if (!step) throw new Error(`no step ${id}`);
-  return step;
 };
 
 const noon = at('12:00');

@@ -4,8 +4,8 @@
  */
 import { describe, expect, it } from 'vitest';
 import { minutesBetween } from '../../src/base/time.ts';
-import type { Plan, PlannedStep } from '../../src/kitchen/plan.ts';
-import { at, cards, factsOf, lookAt } from '../harness/day.ts';
+import type { Plan } from '../../src/kitchen/plan.ts';
+import { at, cards, factsOf, lookAt, stepOf } from '../harness/day.ts';
 
 type Dinner = Parameters<typeof factsOf>[0];
 
@@ -13,12 +13,6 @@ const planned = async (dinner: Dinner): Promise<Plan> => {
   const { plan } = await lookAt(factsOf(dinner), at('12:00'));
   if (!plan) throw new Error('no plan');
   return plan;
-};
-
-const stepOf = (plan: Plan, id: string): PlannedStep => {
-  const step = plan.steps.find((one) => one.id === id);
-  if (!step) throw new Error(`no step ${id}`);
-  return step;
 };
 
 const onTheHob = new Set(

@@ -5,18 +5,12 @@ import { celsiusOfFahrenheit } from '../../src/base/units.ts';
 import type { NewFact } from '../../src/kitchen/facts.ts';
 import type { Plan } from '../../src/kitchen/plan.ts';
 import { constraints } from '../../src/planner/constraints/index.ts';
-import { at, cards, factsOf, lookAt, withMore } from '../harness/day.ts';
+import { at, cards, factsOf, lookAt, stepOf, withMore } from '../harness/day.ts';
 
 const planned = async (facts = factsOf(), now = at('12:00')): Promise<Plan> => {
   const { plan } = await lookAt(facts, now);
   if (!plan) throw new Error('no plan');
   return plan;
-};
-
-const stepOf = (plan: Plan, id: string) => {
-  const step = plan.steps.find((one) => one.id === id);
-  if (!step) throw new Error(`no step ${id}`);
-  return step;
 };
 
 describe('the plan of a day told at noon', () => {

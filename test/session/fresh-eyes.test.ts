@@ -74,6 +74,14 @@ describe('a cook with the roast in', () => {
     expect(Math.abs(core - forecast!.coreAtServingFahrenheit.p50)).toBeLessThan(6);
   });
 
+  it('is believed of a doubted number that the next look bears out', async () => {
+    const doubted = [...dinner, ['16:40', 'it reads 96']] as const;
+    expect((await told(doubted)).turn.view.asking?.kind).toBe('reading-improbable');
+    const { turn } = await told([...doubted, ['16:55', 'it reads 107']]);
+    expect(turn.view.asking).toBeUndefined();
+    expect(turn.view.readings.map((one) => one.fahrenheit)).toEqual([96, 107]);
+  });
+
   it('is asked about a number that no core can have climbed to', async () => {
     const { turn } = await told([
       ...dinner,

@@ -8,6 +8,7 @@ import type { PlannedStep } from '../../kitchen/plan.ts';
 import { inOneBreath } from '../breath.ts';
 import type { Scene } from '../scene.ts';
 import { forEyes, type Spoken, say, sentences } from '../spoken.ts';
+import { isInOven, isResting } from './standing.ts';
 import { clock } from './words.ts';
 
 const firstAid: Record<EmergencyKind, Spoken> = {
@@ -42,8 +43,7 @@ export function emergencyReply(kind: EmergencyKind, scene: Scene): Spoken {
 
 /** Of a roast on its board it is said that it bleeds, too. */
 const onlyJuice = say`If it is only the roast, that is juice: let it rest on.`;
-const isOut = ({ stage }: Scene): boolean =>
-  stage === 'rest' || stage === 'hold' || stage === 'carve';
+const isOut = (scene: Scene): boolean => isResting(scene) || scene.stage === 'carve';
 
 /** The name as it is said to somebody. */
 const called = (name: string): string => name.charAt(0).toUpperCase() + name.slice(1);
@@ -51,10 +51,9 @@ const called = (name: string): string => name.charAt(0).toUpperCase() + name.sli
 const afterFire = say`Tell me when it is out.`;
 
 function takeOver(scene: Scene): Spoken {
-  const { dinner, stage } = scene;
+  const { dinner } = scene;
   const helper = helpersAt(dinner, scene.now)[0]?.who;
-  const roasting = stage === 'sear' || stage === 'low-roast';
-  const next = roasting ? nextVital(scene) : undefined;
+  const next = isInOven(scene) ? nextVital(scene) : undefined;
   const matter = next
     ? say`${next.title}, about ${clock(next.startAt, dinner)}`
     : say`the dinner can wait`;

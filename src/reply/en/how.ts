@@ -19,7 +19,7 @@ export function howAnswer(topic: string | undefined, scene: Scene): Spoken {
   const found = stepAsked(topic, scene);
   if (!found)
     return (
-      loreOf(topic ?? '', false) ??
+      loreOf(topic ?? '', false, scene) ??
       say`I have no card for that${topic ? ` (${named(topic)})` : ''}. Ask me about a step of this dinner.`
     );
   const lines = linesOf(found, scene);

@@ -1,15 +1,21 @@
 /** What a cook asks of the trade itself, beyond the steps of a card. */
-import { type Spoken, say } from '../spoken.ts';
+import type { Scene } from '../scene.ts';
+import { type Spoken, say, sentences } from '../spoken.ts';
+import { safetyRules } from './safety.ts';
 
 /** `always`: whatever step the words may name beside, this is what is asked. */
-const lore: readonly [RegExp, Spoken, 'always'?][] = [
+const lore: readonly [RegExp, Spoken | ((scene: Scene) => Spoken), 'always'?][] = [
   [
     /\b(cover|foil|tent|wrap)\b/,
     say`In the oven it stays bare. On the board lay foil over it loosely: wrapped tight, the crust goes soft.`,
   ],
   [
     /\bkeep\b.*\b(warm|hot)\b|\bstay\b.*\b(warm|hot)\b/,
-    say`Under a lid at the back of the hob, or in a bowl over hot water; in the oven once it has come down. Hot food stays at 140 °F, 60 °C, or hotter.`,
+    (scene) =>
+      sentences([
+        say`Under a lid at the back of the hob, or in a bowl over hot water; in the oven once it has come down.`,
+        safetyRules.hold.sentence(scene),
+      ]),
     'always',
   ],
   [
@@ -57,5 +63,9 @@ const lore: readonly [RegExp, Spoken, 'always'?][] = [
 ];
 
 /** What is known of such words; `beside`, where they name a step as well. */
-export const loreOf = (words: string, beside: boolean): Spoken | undefined =>
-  lore.find(([shape, , always]) => shape.test(words.toLowerCase()) && (!beside || always))?.[1];
+export function loreOf(words: string, beside: boolean, scene: Scene): Spoken | undefined {
+  const known = lore.find(
+    ([shape, , always]) => shape.test(words.toLowerCase()) && (!beside || always),
+  )?.[1];
+  return typeof known === 'function' ? known(scene) : known;
+}

@@ -10,7 +10,7 @@ import { capital, forEyes, list, type Spoken, say, sentences, silent } from '../
 import { afterWords } from './after.ts';
 import { offer } from './options.ts';
 import { shortCoreWords } from './short-core.ts';
-import { coreNow } from './standing.ts';
+import { carveAt, coreNow, isInOven, isResting } from './standing.ts';
 import { callWords, dishTitle, doneClause, findStep, pullShown } from './steps.ts';
 import { between, clock, degrees, degreesApart, duration } from './words.ts';
 
@@ -129,15 +129,12 @@ export function earlyWords({ plan, dinner }: Scene): Spoken {
 }
 
 /** Whether the table has moved, and by how much, against what was told before. */
-const stageInOven = ({ stage }: Scene): boolean => stage === 'sear' || stage === 'low-roast';
-
 export function tableWords(scene: Scene): Spoken {
   const { plan, before, dinner } = scene;
   if (!plan) return silent;
   // A table that nobody named is not told as a fact: it is asked for.
   if (dinner.servingAt === undefined) return say`When is dinner?`;
-  if (minutesBetween(scene.now, plan.pullAt.p50) > neverMinutes && stageInOven(scene))
-    return silent;
+  if (minutesBetween(scene.now, plan.pullAt.p50) > neverMinutes && isInOven(scene)) return silent;
   const late = minutesBetween(plan.serving.wantedAt, plan.serving.likelyAt);
   const was = before ? minutesBetween(before.serving.wantedAt, before.serving.likelyAt) : 0;
   if (late > 5 && was > 5 && Math.abs(late - was) < 3)
@@ -173,14 +170,14 @@ export function thermometerWords(
 }
 
 export function readingWords({ celsius, again }: OutcomeOf<'reading-noted'>, scene: Scene): Spoken {
-  const { plan, dinner, now } = scene;
+  const { plan, dinner } = scene;
   const offset = dinner.thermometerOffsetKelvin ?? 0;
   if (!plan || scene.stage === 'prep' || scene.stage === 'planning' || scene.stage === 'preheat')
     return capital(say`${degrees(celsius, dinner.units)} to start with, noted.`);
-  if (scene.stage === 'rest' || scene.stage === 'hold') {
+  if (isResting(scene)) {
     const short = shortCoreWords(scene);
     if (short) return sentences([say`It reads ${degrees(celsius, dinner.units)}.`, short]);
-    return say`It reads ${degrees(celsius, dinner.units)}, resting. Carve at ${clock(plan.steps.find((step) => step.id === 'carve')?.startAt ?? now, dinner)}.`;
+    return say`It reads ${degrees(celsius, dinner.units)}, resting. Carve at ${clock(carveAt(scene), dinner)}.`;
   }
   if (again)
     return sentences([say`${degrees(celsius, dinner.units)}, I have it.`, lookWords(scene)]);

@@ -3,6 +3,7 @@ import type { Question } from '../../kitchen/facts.ts';
 import type { BadValue } from '../../kitchen/outcome.ts';
 import type { Scene } from '../scene.ts';
 import { type Spoken, say, silent } from '../spoken.ts';
+import { isInOven } from './standing.ts';
 import { count, degrees, weight } from './words.ts';
 
 export const badWords = (bad: BadValue, scene: Scene): Spoken => {
@@ -59,11 +60,11 @@ export function questionWords(question: Question, scene: Scene): Spoken {
   }
 }
 
-const isPastPull = (celsius: number | undefined, { plan, stage }: Scene): boolean =>
-  plan !== undefined &&
+const isPastPull = (celsius: number | undefined, scene: Scene): boolean =>
+  scene.plan !== undefined &&
   celsius !== undefined &&
-  celsius >= plan.pullCelsius &&
-  (stage === 'sear' || stage === 'low-roast');
+  celsius >= scene.plan.pullCelsius &&
+  isInOven(scene);
 
 /** A question to someone whose microphone closes after it. Whatever ends otherwise needs no answer now. */
 export const answerableLater = (asked: Spoken): Spoken =>

@@ -7,7 +7,7 @@ import type { Scene } from '../scene.ts';
 import { capital, list, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { guestName } from './names.ts';
 import { pullWords, tableWords } from './progress.ts';
-import { coreNow } from './standing.ts';
+import { coreNow, isInOven, isResting } from './standing.ts';
 import { dishTitle, fill } from './steps.ts';
 import { stressWords } from './stress.ts';
 import { authorityDegrees, degrees, duration } from './words.ts';
@@ -54,8 +54,6 @@ const leftWords = (scene: Scene): Spoken => {
   return minutes < 2 ? silent : say`You have ${duration(minutes)} until dinner.`;
 };
 
-const inOven = ({ stage }: Scene): boolean => stage === 'sear' || stage === 'low-roast';
-
 /** A whole roast put back gains a few degrees in so many minutes. Common practice, no source. */
 const backInMinutes = 15;
 
@@ -64,7 +62,7 @@ const overdone: Rescue = (scene) => {
   const stands = core
     ? say`The middle is at about ${degrees(core.p50, scene.dinner.units)}.`
     : silent;
-  if (inOven(scene))
+  if (isInOven(scene))
     return sentences([
       say`Out with it now, onto a cool board, no foil. Nothing takes heat out again, so stop it here.`,
       stands,
@@ -78,7 +76,7 @@ const overdone: Rescue = (scene) => {
 };
 
 const underdone: Rescue = (scene) => {
-  if (inOven(scene))
+  if (isInOven(scene))
     return sentences([
       say`Then it stays in. Shut the door and give me a reading.`,
       leftWords(scene),
@@ -113,7 +111,7 @@ const cold: Rescue = (scene, about) => {
       leftWords(scene),
     ]);
   return sentences([
-    inOven(scene) || scene.stage === 'rest' || scene.stage === 'hold'
+    isInOven(scene) || isResting(scene)
       ? say`Foil over it and a folded towel on the foil, by the warm stove.`
       : say`Hot plates, and boiling hot gravy or juices over the slices. Do not roast them again.`,
     say`A cold side goes back with its lid on and a spoon of water, until it steams.`,
@@ -145,7 +143,7 @@ const salty: Rescue = (scene, about) => {
 const lateSide: Rescue = (scene, about) => {
   const dish = scene.dinner.cards.find((card) => card.id === about?.split('.')[0]);
   const left = minutesLeft(scene);
-  const rest = scene.stage === 'rest' || scene.stage === 'hold' || inOven(scene);
+  const rest = isResting(scene) || isInOven(scene);
   return sentences([
     dish
       ? say`Go on with the ${dishTitle(scene.dinner, dish.id)}; smaller pieces and a hotter oven save minutes.`
@@ -157,10 +155,8 @@ const lateSide: Rescue = (scene, about) => {
 };
 
 /** Nobody knows how long it lasts, so the plan says what it counts on. */
-const outageWords = ({ stage }: Scene): Spoken =>
-  stage === 'sear' || stage === 'low-roast'
-    ? say`Till then I count on half an hour without heat.`
-    : silent;
+const outageWords = (scene: Scene): Spoken =>
+  isInOven(scene) ? say`Till then I count on half an hour without heat.` : silent;
 
 const rescues: Partial<Record<string, Rescue>> = {
   'power-out': (scene) =>

@@ -3,6 +3,7 @@ import { type Dinner, roastCardOf } from '../../kitchen/dinner.ts';
 import type { Plan } from '../../kitchen/plan.ts';
 import type { Scene } from '../scene.ts';
 import { type Spoken, say, sentences, silent } from '../spoken.ts';
+import { isResting } from './standing.ts';
 import { degrees, degreesApart } from './words.ts';
 
 /** Nobody is sent back to the oven for less; a sear that is still to come cooks on. */
@@ -10,9 +11,9 @@ const shortKelvin = 4;
 const searedOnKelvin = 8;
 
 /** Kelvin by which the likely core at the knife falls short of what was asked for, where that matters. */
-function shortOf({ plan, dinner, stage }: Scene): number | undefined {
-  if (!plan) return undefined;
-  if (stage !== 'rest' && stage !== 'hold' && stage !== 'carve') return undefined;
+function shortOf(scene: Scene): number | undefined {
+  const { plan, dinner, stage } = scene;
+  if (!plan || !(isResting(scene) || stage === 'carve')) return undefined;
   const sears = dinner.method === 'sear-last' && dinner.steps.get('sear')?.doneAt === undefined;
   const asked = isUnsafeShort({ dinner }) ? plan.serveCelsius : settledFor(plan, dinner);
   const short = asked - plan.coreAtServingCelsius.p50;

@@ -56,9 +56,13 @@ export function stepAbout(about: string, scene: Scene): PlannedStep | undefined 
 export const carveAt = (scene: Scene): number =>
   scene.plan?.steps.find((step) => step.id === 'carve')?.startAt ?? scene.now;
 
+/** Where the roast is. */
+export const isInOven = ({ stage }: Scene): boolean => stage === 'sear' || stage === 'low-roast';
+export const isResting = ({ stage }: Scene): boolean => stage === 'rest' || stage === 'hold';
+
 /** The core now, as it is told everywhere. */
-export function coreNow({ plan, forecast, dinner, now, stage }: Scene): Band | undefined {
+export function coreNow(scene: Scene): Band | undefined {
+  const { plan, forecast, dinner, now } = scene;
   if (!plan || !forecast) return undefined;
-  const inOven = stage === 'sear' || stage === 'low-roast';
-  return coreTold({ dinner, forecast, roastInAt: plan.roastInAt }, now, inOven);
+  return coreTold({ dinner, forecast, roastInAt: plan.roastInAt }, now, isInOven(scene));
 }

@@ -14,7 +14,7 @@ export function whyAnswer({ topic, text }: HeardOf<'ask-why'>, scene: Scene): Sp
   const { plan } = scene;
   if (!plan) return noPlan;
   const step = topic === undefined ? undefined : stepAbout(topic, scene);
-  const known = loreOf(`${text} ${topic ?? ''}`, step !== undefined);
+  const known = loreOf(`${text} ${topic ?? ''}`, step !== undefined, scene);
   if (known) return known;
   if (!step && topic !== undefined) {
     const found = stepForTopic(topic, scene);
