@@ -116,13 +116,13 @@ export function learnOpinion(all: readonly Line[]): Model {
         }
       }
     }
-  const byCue = new Map<string, (readonly [number, number])[]>();
+  const byCue = new Map<string, Float64Array>();
   for (const [cue, id] of ids) {
     const row = centred(weight.subarray(id * size, (id + 1) * size));
     const told = row.flatMap((value, one) =>
-      Math.abs(value) >= slight ? [[one, Math.round(value * 10) / 10] as const] : [],
+      Math.abs(value) >= slight ? [one, Math.round(value * 10) / 10] : [],
     );
-    if (told.length > 0) byCue.set(cue, told);
+    if (told.length > 0) byCue.set(cue, Float64Array.from(told));
   }
   const known = new Set([...blocks].filter(([, at]) => at.size > 1).map(([stem]) => stem));
   const weights = { intents, byCue };

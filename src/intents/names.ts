@@ -36,6 +36,8 @@ interface Index {
   entries: Entry[];
   byKey: Map<string, string>;
   fuse: Fuse<Entry>;
+  /** The entries that hold a stem. */
+  byStem: Map<string, Entry[]>;
   /** Answers already found; the same question always has the same answer. */
   asked: Map<string, string | undefined>;
 }
@@ -56,13 +58,20 @@ function indexOf(things: readonly Named[]): Index {
       entries.push({ id: thing.id, key, stems, sound: soundOf(key) });
     }
   }
+  const byStem = new Map<string, Entry[]>();
+  for (const entry of entries)
+    for (const stem of new Set(entry.stems)) {
+      const known = byStem.get(stem);
+      if (known) known.push(entry);
+      else byStem.set(stem, [entry]);
+    }
   const fuse = new Fuse(entries, {
     keys: ['key'],
     threshold: 0.3,
     ignoreLocation: true,
     includeScore: true,
   });
-  const index = { entries, byKey, fuse, asked: new Map() };
+  const index = { entries, byKey, byStem, fuse, asked: new Map() };
   indexes.set(things, index);
   return index;
 }
@@ -112,8 +121,9 @@ function partly(
   preferred: readonly string[],
 ): string | undefined {
   if (stems.every((stem) => stem.length < 4)) return undefined;
+  const holding = (stem: string): readonly Entry[] => index.byStem.get(stem) ?? [];
   const ids = new Set(
-    index.entries
+    holding(stems[0]!)
       .filter((entry) => stems.every((stem) => entry.stems.includes(stem)))
       .map((entry) => entry.id),
   );
@@ -121,7 +131,7 @@ function partly(
   if (own.length === 1) return own[0];
   if (ids.size === 1) return [...ids][0];
   // The name within the words: "the hot roast potatoes", longest name first.
-  const within = index.entries
+  const within = [...new Set(stems.flatMap(holding))]
     .filter((entry) => entry.key.length >= 4 && entry.stems.every((stem) => stems.includes(stem)))
     .sort((a, b) => b.stems.length - a.stems.length);
   const best = within[0];

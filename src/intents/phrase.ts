@@ -55,16 +55,18 @@ export function patternOf(phrase: string, vocabulary: Vocabulary): Pattern {
   const { parts } = parser.alternatives(undefined);
   const source = `(?<![^ ])(?:${parts.map((sequence) => sequence.map((part) => part.source).join('')).join('|')})`;
   let compiled: RegExp | undefined;
+  const needs =
+    parts.length === 1
+      ? parts[0]!.flatMap((part) => (part.need ? [part.need] : []))
+      : [eitherOf(parts)].filter((need) => need !== undefined);
   return {
     // Most phrases are never tried on most texts: the expression is made when it is first needed.
     regex: () => {
-      compiled ??= new RegExp(source, 'dg');
+      compiled ??= new RegExp(source, 'g');
       return compiled;
     },
-    needs:
-      parts.length === 1
-        ? parts[0]!.flatMap((part) => (part.need ? [part.need] : []))
-        : [eitherOf(parts)].filter((need) => need !== undefined),
+    // What fewest words meet is asked first: it most often settles that a pattern cannot match.
+    needs: needs.toSorted((a, b) => a.size - b.size),
     words,
   };
 }

@@ -16,6 +16,7 @@ import { english } from './en/english.ts';
 import type { Language } from './language.ts';
 import type { Opinion } from './opinion.ts';
 import { mayMatch, wordsOfLine } from './phrase.ts';
+import { PhraseIndex } from './phrase-index.ts';
 import type { Placed } from './placed.ts';
 import { Match, type Meaning, type Recogniser } from './recogniser.ts';
 import { type Token, tokensOf, wordsBetween } from './token.ts';
@@ -239,42 +240,49 @@ class Reader {
     let line = lineOf(rest);
     let words = wordsOfLine(line);
     const placed: Placed[] = [];
-    for (const recogniser of recognisers) {
-      if (!recogniser.moods.includes(clause.mood)) continue;
-      for (const phrase of recogniser.phrases) {
-        if (!mayMatch(phrase.pattern, words)) continue;
-        const regex = phrase.pattern.regex();
-        let from = 0;
-        for (let round = 0; round < 6; round++) {
-          regex.lastIndex = from;
-          const match = regex.exec(line);
-          if (!match || match[0] === '') break;
-          const meanings = phrase.build(
-            this.match(line, match.groups ?? {}, clause, [...before, ...placed]),
-          );
-          if (meanings === undefined) {
-            // Not here; the same words may stand again further on.
-            from = match.index + 1;
-            continue;
-          }
-          from = 0;
-          const start = wordsBefore(line, match.index);
-          const count = wordsBefore(line, match.index + match[0].length) - start;
-          const taken = rest.slice(start, start + count);
-          for (const meaning of [meanings].flat()) placed.push({ meaning, tokens: taken });
-          const gap = taken[0]!;
-          rest = [
-            ...rest.slice(0, start),
-            { word: '|', from: gap.from, to: gap.from },
-            ...rest.slice(start + count),
-          ];
-          line = lineOf(rest);
-          words = wordsOfLine(line);
+    for (const phrase of indexOf(recognisers).candidates(clause.mood, words)) {
+      // What an earlier phrase has taken is no longer there.
+      if (placed.length > 0 && !mayMatch(phrase.pattern, words)) continue;
+      const regex = phrase.pattern.regex();
+      let from = 0;
+      for (let round = 0; round < 6; round++) {
+        regex.lastIndex = from;
+        const match = regex.exec(line);
+        if (!match || match[0] === '') break;
+        const meanings = phrase.build(
+          this.match(line, match.groups ?? {}, clause, [...before, ...placed]),
+        );
+        if (meanings === undefined) {
+          // Not here; the same words may stand again further on.
+          from = match.index + 1;
+          continue;
         }
+        from = 0;
+        const start = wordsBefore(line, match.index);
+        const count = wordsBefore(line, match.index + match[0].length) - start;
+        const taken = rest.slice(start, start + count);
+        for (const meaning of [meanings].flat()) placed.push({ meaning, tokens: taken });
+        const gap = taken[0]!;
+        rest = [
+          ...rest.slice(0, start),
+          { word: '|', from: gap.from, to: gap.from },
+          ...rest.slice(start + count),
+        ];
+        line = lineOf(rest);
+        words = wordsOfLine(line);
       }
     }
     return { placed, rest };
   }
+}
+
+const indexes = new WeakMap<readonly Recogniser[], PhraseIndex>();
+
+/** Made once for each list of recognisers. */
+function indexOf(recognisers: readonly Recogniser[]): PhraseIndex {
+  const known = indexes.get(recognisers) ?? new PhraseIndex(recognisers);
+  indexes.set(recognisers, known);
+  return known;
 }
 
 /** All clauses of a text as one. */

@@ -149,6 +149,7 @@ export function uncardedDishIn(words: string, context: ReadContext): string | un
   const own = uncardedDishOf(bare, context);
   if (own !== undefined) return own;
   const dish = exactly.get(key);
+  if (dish === undefined) return undefined;
   const isCards = (name: string): boolean => stemsOf(name).join(' ') === key;
   return context.lexicon.dishes.some((card) => card.names.some(isCards)) ? undefined : dish;
 }
