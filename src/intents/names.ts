@@ -4,6 +4,7 @@
  * threshold loose enough to forgive a misspelling it also takes "time" for "lime".
  */
 import Fuse from 'fuse.js';
+import { oncePer } from '../base/once.ts';
 import type { Named } from '../kitchen/heard.ts';
 
 const articles =
@@ -35,18 +36,15 @@ interface Entry {
 interface Index {
   entries: Entry[];
   byKey: Map<string, string>;
-  fuse: Fuse<Entry>;
+  /** The search for misspellings, which is dear to make and seldom asked. */
+  fuse(): Fuse<Entry>;
   /** The entries that hold a stem. */
   byStem: Map<string, Entry[]>;
   /** Answers already found; the same question always has the same answer. */
   asked: Map<string, string | undefined>;
 }
 
-const indexes = new WeakMap<readonly Named[], Index>();
-
-function indexOf(things: readonly Named[]): Index {
-  const known = indexes.get(things);
-  if (known) return known;
+const indexOf = oncePer((things: readonly Named[]): Index => {
   const entries: Entry[] = [];
   const byKey = new Map<string, string>();
   for (const thing of things) {
@@ -65,16 +63,23 @@ function indexOf(things: readonly Named[]): Index {
       if (known) known.push(entry);
       else byStem.set(stem, [entry]);
     }
-  const fuse = new Fuse(entries, {
-    keys: ['key'],
-    threshold: 0.3,
-    ignoreLocation: true,
-    includeScore: true,
-  });
-  const index = { entries, byKey, byStem, fuse, asked: new Map() };
-  indexes.set(things, index);
-  return index;
-}
+  let fuse: Fuse<Entry> | undefined;
+  return {
+    entries,
+    byKey,
+    byStem,
+    fuse: () => {
+      fuse ??= new Fuse(entries, {
+        keys: ['key'],
+        threshold: 0.3,
+        ignoreLocation: true,
+        includeScore: true,
+      });
+      return fuse;
+    },
+    asked: new Map(),
+  };
+});
 
 /**
  * The thing that some words name: by the whole name, by a part of it that no other thing shares
@@ -166,7 +171,8 @@ function nearly(index: Index, key: string, preferred: readonly string[]): string
   const sound = soundOf(key);
   // The search is slow and most words are near nothing: it is asked only where it can find something.
   if (!index.entries.some((entry) => isNear(entry, key, sound))) return undefined;
-  const judged = index.fuse
+  const judged = index
+    .fuse()
     .search(key, { limit: 6 })
     .map(({ item, score = 1 }) => ({ item, score }))
     .filter(({ item }) => isNear(item, key, sound));

@@ -3,6 +3,7 @@
  * one Heard and nothing is thrown. Knows no plan, no stage machine and no wording of replies.
  */
 import { limits } from '../base/limits.ts';
+import { oncePer } from '../base/once.ts';
 import {
   type Heard,
   heardSchema,
@@ -276,14 +277,7 @@ class Reader {
   }
 }
 
-const indexes = new WeakMap<readonly Recogniser[], PhraseIndex>();
-
-/** Made once for each list of recognisers. */
-function indexOf(recognisers: readonly Recogniser[]): PhraseIndex {
-  const known = indexes.get(recognisers) ?? new PhraseIndex(recognisers);
-  indexes.set(recognisers, known);
-  return known;
-}
+const indexOf = oncePer((recognisers: readonly Recogniser[]) => new PhraseIndex(recognisers));
 
 /** All clauses of a text as one. */
 export const joined = (clauses: readonly Clause[]): Clause => ({

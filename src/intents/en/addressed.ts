@@ -3,6 +3,7 @@
  * other days, other rooms. What acts on a dinner must show that it is of this one; the less of a
  * clause a phrase explains, the more the rest of it must speak of cooking.
  */
+import { oncePer } from '../../base/once.ts';
 import type { Lexicon, ReadContext } from '../../kitchen/heard.ts';
 import { dishWordsOf, type KindOfWord } from '../addressed.ts';
 import { lineOf } from '../clause.ts';
@@ -124,20 +125,15 @@ function spokenToOthers(line: string, intent: string): boolean {
   );
 }
 
-const lexiconWords = new WeakMap<Lexicon, ReadonlySet<string>>();
-
-function wordsOf(lexicon: Lexicon): ReadonlySet<string> {
-  const known = lexiconWords.get(lexicon);
-  if (known) return known;
+const wordsOf = oncePer((lexicon: Lexicon): ReadonlySet<string> => {
   const words = new Set<string>();
   for (const things of [lexicon.dishes, lexicon.cuts, lexicon.ingredients, lexicon.tools])
     for (const thing of things)
       for (const name of thing.names)
         for (const word of name.toLowerCase().split(/[^a-z]+/))
           if (word.length > 2 && !plain.has(word)) words.add(stemOf(word));
-  lexiconWords.set(lexicon, words);
   return words;
-}
+});
 
 const plain = new Set(
   'the and put out over make into with for off let all new small large light two one set get take turn leave start cold dry keep table house warm back old water salt top end cover on cooking'.split(
@@ -148,25 +144,20 @@ const plain = new Set(
 const trade =
   /^(oven|cooker|roast|roasting|joint|beef|meat|lamb|pork|rib|ribs|probe|thermometer|instant-read|leave-in|core|middle|centre|center|degrees|celsius|fahrenheit|dinner|supper|lunch|guests?|carve|carving|carved|gravy|timer|rest|resting|serve|serving|temperature|sear|foil|tin|rack|baste|basting|internal|thickest|<[tgw]\d+>|rare|medium|preheat|preheated|preheating|bones?|step|power|electricity|smoke|smoking|fridge|dish|sides|vegetables|potatoes|burning|burnt|overcooked|undercooked|raw|reads|reading)$/;
 
-const verbs = new WeakMap<Lexicon, ReadonlySet<string>>();
-
 /** The words that steps go by, as stems: "scrubbed" says nothing against a clause. */
-function stepVerbs(lexicon: Lexicon): ReadonlySet<string> {
-  const known = verbs.get(lexicon);
-  if (known) return known;
-  const stems = new Set(
-    lexicon.steps.flatMap((step) =>
-      step.names.flatMap((name) =>
-        name
-          .toLowerCase()
-          .split(/[^a-z]+/)
-          .map(stemOfVerb),
+const stepVerbs = oncePer(
+  (lexicon: Lexicon): ReadonlySet<string> =>
+    new Set(
+      lexicon.steps.flatMap((step) =>
+        step.names.flatMap((name) =>
+          name
+            .toLowerCase()
+            .split(/[^a-z]+/)
+            .map(stemOfVerb),
+        ),
       ),
     ),
-  );
-  verbs.set(lexicon, stems);
-  return stems;
-}
+);
 
 /** The nouns of it: what a clause must speak of to be of this dinner. */
 const nouns =

@@ -3,6 +3,7 @@
  * things, people and quantities drawn together to their kinds, alone and two by two,
  * and with what other words every word is like.
  */
+import { oncePer } from '../../base/once.ts';
 import type { Lexicon } from '../../kitchen/heard.ts';
 import { stemOf, stemsOf } from '../names.ts';
 import type { Quantity } from '../quantity.ts';
@@ -24,8 +25,6 @@ interface NameStems {
   things: ReadonlySet<string>;
 }
 
-const stems = new WeakMap<Lexicon, NameStems>();
-
 /** Words that name things, but mean more than one when they stand alone. */
 const plain = new Set(
   'roast rib leg top side brown cream warm green red wine pan dinner roll water butter salt the put take cut out of in on with for and oven finish half whole small new large board hot cold dry fine quick bottom string back stand beat plate cook fat bone'.split(
@@ -33,22 +32,18 @@ const plain = new Set(
   ),
 );
 
-function stemsIn(lexicon: Lexicon): NameStems {
-  const known = stems.get(lexicon);
-  if (known) return known;
+const stemsIn = oncePer((lexicon: Lexicon): NameStems => {
   const words = (things: Lexicon['dishes']): Set<string> =>
     new Set(
       things.flatMap((thing) =>
         thing.names.flatMap((name) => stemsOf(name).filter((stem) => !plain.has(stem))),
       ),
     );
-  const made = {
+  return {
     dishes: words(lexicon.dishes),
     things: words([...lexicon.ingredients, ...lexicon.tools]),
   };
-  stems.set(lexicon, made);
-  return made;
-}
+});
 
 /** What speaks for one meaning of a clause or another; each cue once. */
 export function opinionCues(match: Match, isKnown: IsKnown): string[] {

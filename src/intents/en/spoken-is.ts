@@ -2,6 +2,7 @@
  * The "is" or "has" that a recogniser writes onto a name: "moms seventy nine", "kevins bailed",
  * "marias on the beans". Kin and unknown names only, and only before what such a verb leads to.
  */
+import { oncePer } from '../../base/once.ts';
 import type { Lexicon, ReadContext } from '../../kitchen/heard.ts';
 import { stemOf } from '../names.ts';
 import type { Token } from '../token.ts';
@@ -19,26 +20,21 @@ const verbs =
 const possession =
   /^(going|cooking|coming|birthday|roasting|reading|helping|boiling|resting) (away )?(tin|pan|house|party|book|wine|apple|tray)/;
 
-const wordsKnown = new WeakMap<Lexicon, ReadonlySet<string>>();
-
 /** Every word the cards give a name to, as stems. */
-function knownWords(lexicon: Lexicon): ReadonlySet<string> {
-  const made = wordsKnown.get(lexicon);
-  if (made) return made;
-  const known = new Set(
-    [...lexicon.dishes, ...lexicon.ingredients, ...lexicon.tools, ...lexicon.cuts].flatMap(
-      (thing) =>
-        thing.names.flatMap((name) =>
-          name
-            .toLowerCase()
-            .split(/[^a-z]+/)
-            .map(stemOf),
-        ),
+const knownWords = oncePer(
+  (lexicon: Lexicon): ReadonlySet<string> =>
+    new Set(
+      [...lexicon.dishes, ...lexicon.ingredients, ...lexicon.tools, ...lexicon.cuts].flatMap(
+        (thing) =>
+          thing.names.flatMap((name) =>
+            name
+              .toLowerCase()
+              .split(/[^a-z]+/)
+              .map(stemOf),
+          ),
+      ),
     ),
-  );
-  wordsKnown.set(lexicon, known);
-  return known;
-}
+);
 
 export function spokenIs(tokens: readonly Token[], context: ReadContext): Token[] {
   const known = knownWords(context.lexicon);

@@ -2,10 +2,17 @@
  * Which step English words speak of. The roast's own steps go by bare ids, a dish's by "dish.step";
  * what the cards name comes first, the verbs of the trade after.
  */
-import type { ReadContext } from '../../kitchen/heard.ts';
+import { oncePer } from '../../base/once.ts';
+import type { Lexicon, Named, ReadContext } from '../../kitchen/heard.ts';
 import { nameExactlyIn, nameIn, stemsOf } from '../names.ts';
 import { choreIn } from './chores.ts';
 import { uncardedDishIn } from './uncarded-dishes.ts';
+
+/** What can be missing from a kitchen: all that the cards take or use. */
+export const goodsOf = oncePer(({ ingredients, tools }: Lexicon): readonly Named[] => [
+  ...ingredients,
+  ...tools,
+]);
 
 const roastVerbs: readonly [RegExp, string][] = [
   [/^(french|frenched|frenching|frenched|cleaned the bones|clean the bones|bones)$/, 'french'],
@@ -144,16 +151,24 @@ export function makingStep(dish: string, context: ReadContext): string {
   return own.at(-1)?.id ?? `${dish}.make`;
 }
 
-/** The step named by a noun phrase: "the frenching", "scrubbing the potatoes", "the herb butter". */
-/** A step of a dish on the menu that goes by exactly these words, articles apart. */
-function stepOfMenu(words: string, { lexicon, dishes }: ReadContext): string | undefined {
-  const plain = (name: string): string => name.replace(/\b(the|my|our) /g, '');
-  return lexicon.steps.find(
-    ({ id, names }) =>
-      dishes.includes(id.split('.')[0] ?? '') && names.some((one) => plain(one) === plain(words)),
-  )?.id;
-}
+const withoutArticles = (words: string): string => words.replace(/\b(the|my|our) /g, '');
 
+/** The steps that go by each name, articles apart. */
+const stepsByName = oncePer(({ steps }: Lexicon): ReadonlyMap<string, readonly string[]> => {
+  const byName = new Map<string, string[]>();
+  for (const { id, names } of steps)
+    for (const name of new Set(names.map(withoutArticles)))
+      byName.set(name, [...(byName.get(name) ?? []), id]);
+  return byName;
+});
+
+/** A step of a dish on the menu that goes by exactly these words, articles apart. */
+const stepOfMenu = (words: string, { lexicon, dishes }: ReadContext): string | undefined =>
+  stepsByName(lexicon)
+    .get(withoutArticles(words))
+    ?.find((id) => dishes.includes(id.split('.')[0] ?? ''));
+
+/** The step named by a noun phrase: "the frenching", "scrubbing the potatoes", "the herb butter". */
 export function stepIn(words: string, context: ReadContext): string | undefined {
   const bare = words.replace(/^(the|to|doing|on|with) /, '').trim();
   if (bare === '') return undefined;

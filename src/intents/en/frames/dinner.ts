@@ -1,7 +1,7 @@
 /** Frames of the dinner itself: units, dishes, guests, what is lacking, who helps, how done. */
 import type { Frame, Match, Meaning } from '../../recogniser.ts';
 import { donenessOf } from '../recognisers/doneness.ts';
-import { dishExactlyIn, meansRoast } from '../steps.ts';
+import { dishExactlyIn, goodsOf, meansRoast } from '../steps.ts';
 import { after, holds } from './words.ts';
 
 const telling = ['statement', 'request', 'intention'] as const;
@@ -323,8 +323,7 @@ export const lackFrame: Frame = {
     const thing = shape?.[1]?.trim().replace(/^(the|my|our|a|any|all) /, '');
     if (!thing || match.marks('tncdwg').length > 0) return undefined;
     const words = thing.split(' ');
-    const { lexicon } = match.context;
-    const known = [...lexicon.ingredients, ...lexicon.tools].some((one) =>
+    const known = goodsOf(match.context.lexicon).some((one) =>
       one.names.some((name) =>
         name
           .toLowerCase()

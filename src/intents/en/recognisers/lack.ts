@@ -3,7 +3,7 @@
 import { nameExactlyIn, nameIn, stemsOf } from '../../names.ts';
 import type { Match, Recogniser } from '../../recogniser.ts';
 import { persons } from '../addressed.ts';
-import { dishIn } from '../steps.ts';
+import { dishIn, goodsOf } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
 
 /** "Parsley" is an ingredient although a sauce is called after it; "rolls" are a dish. */
@@ -47,8 +47,8 @@ export const lack: Recogniser = {
         if (/^(round|around|as far|time|to |time)/.test(match.words('thing'))) return undefined;
         if (match.has('a') && match.has('b')) {
           const things = [match.words('a'), match.words('b')];
-          const { ingredients, tools } = match.context.lexicon;
-          return things.every((one) => nameIn([...ingredients, ...tools], one) !== undefined)
+          const goods = goodsOf(match.context.lexicon);
+          return things.every((one) => nameIn(goods, one) !== undefined)
             ? things.map((one) => ({ intent: 'lack' as const, thing: one }))
             : undefined;
         }
@@ -65,9 +65,7 @@ export const lack: Recogniser = {
               (!isIngredient(thing, match) ||
                 match.context.dishes.includes(dishIn(thing, match.context)!) ||
                 / (after all|today|tonight|any more|this time) /.test(match.line))) ||
-              ![...match.context.lexicon.ingredients, ...match.context.lexicon.tools].some(
-                (one) => nameIn([one], thing) !== undefined,
-              ))) ||
+              !goodsOf(match.context.lexicon).some((one) => nameIn([one], thing) !== undefined))) ||
           /^(time|idea|need|way|problem|one|rush|hurry|worries|doubt|reason|clue|more|thanks|chance|change|power|electricity|current|mains|juice|go|go for|no|sear|fan|pink|good|it|that|hope|words|question|bones?|guests|luck|fun|space|room|energy|patience|here|fridge|the oven|oven|here|town|bed|luck|control|kitchen|house|other|oven on|stress|breath|point|money|friends|fuss)\b/.test(
             thing,
           ) ||

@@ -1,6 +1,7 @@
 /** Dishes that join the dinner or leave it. */
 
-import type { Named } from '../../../kitchen/heard.ts';
+import { oncePer } from '../../../base/once.ts';
+import type { Lexicon, Named } from '../../../kitchen/heard.ts';
 import { stemOf, stemsOf } from '../../names.ts';
 import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
 import { commonWords } from '../common-words.ts';
@@ -44,12 +45,14 @@ const participle =
 const menuDishIn = (words: string, match: Match): string | undefined =>
   uncardedDishIn(words, match.context) ?? dishIn(words, match.context);
 
+const stemsOfDishes = oncePer(
+  ({ dishes: all }: Lexicon) =>
+    new Set(all.flatMap(({ names }) => names.flatMap((name) => stemsOf(name)))),
+);
+
 /** Whether words are names of dishes and little else: "some roast carrots", not "I love potatoes". */
 function onlyDishes(words: string, match: Match): boolean {
-  const { lexicon } = match.context;
-  const known = new Set(
-    lexicon.dishes.flatMap((dish) => dish.names.flatMap((name) => stemsOf(name))),
-  );
+  const known = stemsOfDishes(match.context.lexicon);
   const all = words.split(' ');
   const single = all.length === 1 && match.before.length === 0;
   if (single && match.context.stage !== 'planning' && match.context.stage !== 'prep') {

@@ -2,8 +2,9 @@
  * A report in a card's own words: "the stock is on", "the plates are warming". Each step's clause of
  * being done is among its names, so a clause that is word for word such a name is that step's report.
  */
+import { oncePer } from '../../../base/once.ts';
 import { isRoastMoment } from '../../../kitchen/card.ts';
-import type { ReadContext } from '../../../kitchen/heard.ts';
+import type { Lexicon, ReadContext } from '../../../kitchen/heard.ts';
 import { stemsOf } from '../../names.ts';
 import type { Recogniser } from '../../recogniser.ts';
 import { phrases } from '../vocabulary.ts';
@@ -14,14 +15,21 @@ const tells = / (is|are|has|have) /;
 const underWay = / (on|in the water|in its oil|to soften|top rack|\w+ing) $/;
 const keyOf = (words: string): string => stemsOf(words).join(' ');
 
+/** The steps that each clause of being done tells. */
+const stepsByClause = oncePer(({ steps }: Lexicon): ReadonlyMap<string, readonly string[]> => {
+  const byClause = new Map<string, string[]>();
+  for (const { id, names } of steps) {
+    // Into and out of the oven, and the roast's own moments, have words of their own.
+    if (isRoastMoment(id) || /\.(in|out)$/.test(id)) continue;
+    for (const key of new Set(names.filter((name) => tells.test(name)).map(keyOf)))
+      byClause.set(key, [...(byClause.get(key) ?? []), id]);
+  }
+  return byClause;
+});
+
 /** The step whose clause it is: an open one, else one of this dinner. */
 function stepTold(line: string, context: ReadContext): string | undefined {
-  const key = keyOf(line);
-  const named = context.lexicon.steps
-    .filter((step) => step.names.some((name) => tells.test(name) && keyOf(name) === key))
-    .map((step) => step.id)
-    // Into and out of the oven, and the roast's own moments, have words of their own.
-    .filter((id) => !isRoastMoment(id) && !/\.(in|out)$/.test(id));
+  const named = stepsByClause(context.lexicon).get(keyOf(line)) ?? [];
   const ofDinner = (id: string): boolean =>
     !id.includes('.') || context.dishes.includes(id.split('.')[0] ?? '');
   return context.openSteps.find((id) => named.includes(id)) ?? named.find(ofDinner) ?? named[0];

@@ -4,6 +4,7 @@ import { nameExactlyIn } from '../../names.ts';
 import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
 import { commonWords } from '../common-words.ts';
 import { headsIn } from '../frames/answer.ts';
+import { goodsOf } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
 import { startedIn } from './events.ts';
 import { ingredient } from './subjects.ts';
@@ -42,11 +43,10 @@ function lateness(match: Match): Meaning | undefined {
 /** Whether the words of a slot name something the cards ask for. */
 function ingredientNamed(match: Match): boolean {
   const words = match.words('thing');
-  const { ingredients, tools } = match.context.lexicon;
   return (
     words.split(' ').length <= 4 &&
     [words, words.split(' ').slice(-1).join(' ')].some(
-      (one) => nameExactlyIn([...ingredients, ...tools], one) !== undefined,
+      (one) => nameExactlyIn(goodsOf(match.context.lexicon), one) !== undefined,
     )
   );
 }
