@@ -16,7 +16,7 @@ const ends = /^[.?!]$/;
 const opening =
   /^(ok|so|well|right|and|but|hey|hi|hello|oh|yes|all|now|listen|also|then|look|yo|chef|mate|love|dear|like|sorry|there|listen up|what a palaver|they said|they say|they called|they called to say|they rang|they rang to say|they texted|they phoned|they messaged|they reckon|they tell me|morning|evening|plus|because|well done you|well done everyone|well done everybody|i said|as i said|like i said|i did say|i think|i reckon|i believe|it looks like|looks like|seems like|good news|bad news|guess what|by the way|to say|so you know|for your information|fyi|quick update|update|as of now|at the moment|right now|all right|ok so|i see|i can tell you|i have to say|heads up|no worries|there we go|here we go) $/;
 const closing =
-  /^(give or take|or thereabouts|thereabouts|now|then|mate|love|chef|dear|guys|folks|ok|yes|already|thanks|cheers|again|though|so far|right now|at the moment|just now|for you|i think|i reckon|i believe|i would say|by the way|thank you|for now|at last|already then|or so|there|too|as well|to be honest|apparently|everyone|everybody|darling|buddy|petal|pet|hen|sugar|hon|honey|sweetie|luv|pal|lads|bud|boss|dude|man|my love|my dear|today|would you|will you|could you|can you|if you can|if possible|if you would|for me) $/;
+  /^(give or take|or thereabouts|thereabouts|now|then|mate|love|chef|dear|guys|folks|ok|yes|already|thanks|cheers|again|though|so far|right now|at the moment|just now|for you|i think|i reckon|i believe|i would say|by the way|thank you|for now|at last|already then|or so|there|too|as well|to be honest|apparently|everyone|everybody|darling|buddy|petal|pet|hen|sugar|hon|honey|sweetie|luv|pal|lads|bud|boss|dude|man|my love|my dear|today|would you|will you|could you|can you|if you can|if possible|if you would|for me|(like|as) (you|i|we) (said|told me|asked|wanted|planned|agreed)|as (instructed|planned|agreed|discussed|ordered|requested)) $/;
 
 export function clausesOf(
   tokens: readonly Token[],
@@ -563,7 +563,7 @@ function beginsAnew(
     return false;
   const two = `${tokens[at]!.word} ${tokens[at + 1]?.word ?? ''}`;
   if (
-    /^(it is|they are|i have|i am|we have|we are|there is|there are|it reads|it was|guests are|what is|how long|how much|can you|can i|he is|she is|he had|she had|remind me|wake me)$/.test(
+    /^(it is|it looks|it smells|they look|they are|i have|i am|we have|we are|there is|there are|it reads|it was|guests are|what is|how long|how much|can you|can i|he is|she is|he had|she had|remind me|wake me)$/.test(
       two,
     )
   )
@@ -574,6 +574,8 @@ function beginsAnew(
     .join(' ');
   return (
     /^the \w+ (is|are|went|has)$/.test(three) ||
+    // "took it out too early I think it was 112".
+    /^i (think|reckon|guess|believe) (it|we|they|the|that)$/.test(three) ||
     // "medium rare please my wife likes it pink".
     (/^(my|our) \w+ (is|has|likes|wants|needs|can|will|does|eats|hates)$/.test(three) &&
       /^(rare|medium|well|done|<[a-z]\d+>|here|out|in|on|late|coming|tonight|please|too|it|them)$/.test(
@@ -590,13 +592,17 @@ function beginsAnew(
 function asksAnew(part: readonly Token[], tokens: readonly Token[], at: number): boolean {
   const before = part.at(-1)?.word ?? '';
   const asks = lineOf(tokens.slice(at, at + 2));
-  if (part.length < 2 || !question.test(asks)) return false;
+  const asked =
+    question.test(asks) || howMuchOf.test(lineOf(tokens.slice(at, at + 3)));
+  if (!asked || (part.length < 2 && !/(?:ed|ing)$/.test(before))) return false;
   if (/^what else $/.test(asks)) return !/^(tell|me|know|see|and|or|of|about)$/.test(before);
   return !leadsOn.test(before);
 }
 
 const question =
   /^(what (is|are|do|does|did|should|shall|can|will|else|time|happens|now|next|temperature)|how (long|much|many|do|does|is|are|should|far|hot)|when (do|does|is|are|should|will|can|shall|am)|which (one|way|is|do|of)|where (is|are|do|does|should|did)|why (is|are|do|does|did)) $/;
+/** "how thick should the slices be". */
+const howMuchOf = /^how (?!high )[a-z]+ (?:do|does|did|is|are|should|shall|can|could|will|would|must) $/;
 /** After these a question word goes on. */
 const leadsOn =
   /^(so|neither|nor|only|not|never|than|as|what|how|when|where|why|which|who|and|or|but|if|whether|that|the|a|i|we|they|you|he|she|tell|me|us|know|knows|knowing|see|ask|asks|asking|asked|wonder|wondering|sure|idea|clue|say|says|said|of|about|for|at|on|by|from|in|to|with|till|after|before|forget|forgot|forgotten|remember|explain|explains|understand|decide|depends|depending|matter|guess|check|care|is|was|are|exactly|remind|figure|out|find|tells|told|no|any|see|like|it|need|needs|leave|leaving|use|using|heat|eat|put|do|does)$/;
@@ -729,6 +735,8 @@ export function trimmed(tokens: readonly Token[]): Token[] {
         /^(now|then|again|there|too|everyone|everybody|today|all)/.test(tail)
       )
         continue;
+      // "which one do I believe" asks.
+      if (/^i /.test(tail) && /^(do|did|should|shall|can|could|would|must|am)$/.test(before)) continue;
       // "is it ok" asks.
       if (length === 1 && tail === 'ok ' && /^(it|that|this|they|be|is|are)$/.test(before))
         continue;

@@ -249,6 +249,8 @@ function withoutAbout(tokens: ReturnType<typeof repaired>): ReturnType<typeof re
     const next = tokens[at + 1]?.word ?? '';
     const before = tokens[at - 1]?.word ?? '';
     if (!numeric.test(next) || /^(what|how|would|not)$/.test(before)) return true;
+    // "down to two fifty like five minutes ago": two numbers, and what parts them.
+    if (numeric.test(before) && !/^(a|an)$/.test(before)) return true;
     // "did I say four hundred" says it.
     if (token.word === 'say' && /^(i|you)$/.test(before) && tokens[at - 2]?.word === 'did')
       return true;

@@ -211,8 +211,9 @@ function noteOf(match: Match): Meaning | undefined {
     : undefined;
 }
 
-function setupOf(match: Match): Meaning | undefined {
-  const line = ` ${match.line}`;
+/** All that a clause says of how the roast is set up; its line as phrases see it. */
+export function setupIn(clause: string): Meaning | undefined {
+  const line = ` ${clause}`;
   const no = / (no|not|without) /.test(line);
   const pan =
     / (cast iron pan|cast iron skillet|cast iron|skillet|roasting tin|roasting pan|roasting tray|sheet pan|sheet tray|baking tray|baking sheet|half sheet|dutch oven|casserole|glass dish|roaster|tray|tin) /.exec(
@@ -431,7 +432,7 @@ export const fillTold: Fill = {
       )?.[1] ?? / (?:the|my|our) ((?:[a-z-]+ ){1,2}?)(?:is|are|has|have) /.exec(line)?.[1];
     return thing ? { intent: 'lack', thing: thing.trim() } : undefined;
   },
-  'report-setup': setupOf,
+  'report-setup': (match) => setupIn(match.line),
   'add-hands': (match) => {
     const who = personIn(match);
     return { intent: 'add-hands', ...(who ? { who } : {}) };

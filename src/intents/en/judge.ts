@@ -136,6 +136,10 @@ function mayBeGuessed(intent: Opinion['intent'], match: Match, mood: Mood): bool
   if (mood === 'question' && acts.test(intent) && !wished && asksOutright(match))
     return match.context.expecting === 'reading' && intent === 'report-reading';
   if (supposed.test(match.line) && happened.test(intent)) return false;
+  if (/ (joking|kidding|pulling your leg) /.test(match.whole)) return false;
+  // "I was going to do asparagus but": what was meant once.
+  if (acts.test(intent) && / (was|were) (going|planning|about|meaning|supposed) to /.test(` ${match.line}`))
+    return false;
   // "nine, ten if Jack comes"; "me and six others" was counted as a whole.
   if (
     intent === 'set-guests' &&

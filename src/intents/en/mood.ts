@@ -32,6 +32,14 @@ const negative =
 const intention =
   / (will|going to|about to|gonna|plan to|planning to|need to|have to|has to|intend to|want to|ready to|hoping to|try to|trying to|had better|should|must|nearly|almost) /;
 
+/** "Mum's asking how pink it'll be", "she wants to know if it's ready": the question is what is passed on. */
+const passedOn =
+  /^(?:(?:my|our|the) )?(?:\w+ (?:in law )?)(?:(?:is|are|keeps?|was|were) (?:just )?(?:asking|wondering|curious|dying to know)|asks|asked|(?:want|wants|wanted|would like) to know) (?:me |us |about )?(?=(?:what|how|why|which|where|who|when|if|whether) )/;
+
+/** "if it is ready", passed on: "is it ready". */
+const whether =
+  /^(?:if|whether) ((?:the |my |our )?\w+) (is|are|was|were|will|can|could|should|would|has|have|does|do|did) /;
+
 export function moodOf(line: string): Mood {
   const padded = ` ${line}`;
   if (toldUnsure.test(line)) return 'story';
@@ -80,8 +88,21 @@ export function withoutAsking(tokens: readonly Token[]): Token[] {
   return count >= tokens.length ? [...tokens] : tokens.slice(count);
 }
 
+/** What somebody is said to ask, as they would ask it. */
+function asAsked(tokens: readonly Token[]): Token[] | undefined {
+  const said = passedOn.exec(lineOf(tokens))?.[0];
+  if (said === undefined) return undefined;
+  const asked = tokens.slice(said.trim().split(' ').length);
+  const turned = whether.exec(lineOf(asked));
+  if (!turned) return asked;
+  const subject = turned[1]!.split(' ').length;
+  return [asked[1 + subject]!, ...asked.slice(1, 1 + subject), ...asked.slice(2 + subject)];
+}
+
 /** A question without the words that ask for an answer: "could you tell me how you make the jus". */
 export function withoutPoliteness(tokens: readonly Token[]): Token[] {
+  const asked = asAsked(tokens);
+  if (asked) return asked;
   const line = lineOf(tokens);
   const match = knowing.exec(line);
   if (!match) return [...tokens];

@@ -6,6 +6,7 @@
 import type { ReadContext } from '../../kitchen/heard.ts';
 import { lineOf } from '../clause.ts';
 import type { Placed } from '../placed.ts';
+import { setupIn } from './fill-told.ts';
 import { cutOf } from './recognisers/roast.ts';
 import { dishExactlyIn, dishStep, inStepOf, makingStep, prepStep, roastStep } from './steps.ts';
 
@@ -50,6 +51,14 @@ export function whatIsNotDone(heard: readonly Placed[], context: ReadContext): P
     return step ? { ...one, meaning: { ...meaning, step } } : one;
   });
 }
+
+/** "On the bottom rack in a cast iron, no convection": all that the clause says of it. */
+export const wholeSetup = (heard: readonly Placed[]): Placed[] =>
+  heard.map((one) => {
+    const { meaning, clause } = one;
+    if (meaning.intent !== 'report-setup' || !clause) return one;
+    return { ...one, meaning: { ...setupIn(lineOf(clause.tokens)), ...meaning } };
+  });
 
 /** "bit of topside, five pounds odd": the cut stands anywhere in the text that tells of the roast. */
 export function cutInText(heard: readonly Placed[], context: ReadContext, whole: string): Placed[] {

@@ -5,7 +5,7 @@ import type { Refiner } from '../language.ts';
 import type { Placed } from '../placed.ts';
 import type { Meaning } from '../recogniser.ts';
 import { coreAsItIs } from './core-as-it-is.ts';
-import { cutInText, forTheDish, whatIsNotDone } from './named-after.ts';
+import { cutInText, forTheDish, whatIsNotDone, wholeSetup } from './named-after.ts';
 import { donenessOf } from './recognisers/doneness.ts';
 
 /** "it's on a rack, fan oven", "seven pounds, bone in", "celsius and kilos": one report in parts. */
@@ -97,8 +97,18 @@ function correctedAgain(heard: readonly Placed[], _: ReadContext, whole: string)
   return out;
 }
 
+/** "Whole tenderloin, trimmed, four pounds": how it was bought, while the roast is described. */
+const asBought = (heard: readonly Placed[], { stage, expecting }: ReadContext): Placed[] =>
+  heard.filter(
+    (one) =>
+      one.meaning.intent !== 'report-done' ||
+      !(stage === 'planning' || expecting === 'roast') ||
+      !/^ (trimmed|tied|frenched|rolled|boned|cleaned|cut) (up |off |already )?$/.test(lineIn(one)) ||
+      !heard.some(({ meaning }) => meaning.intent === 'describe-roast'),
+  );
+
 const replaced =
-  /^(report-oven|set-timer|set-guests|set-serving-time|set-doneness|add-dish|shift-serving|describe-roast)$/;
+  /^(report-oven|report-reading|set-timer|set-guests|set-serving-time|set-doneness|add-dish|shift-serving|describe-roast)$/;
 
 /** "mashed, no, strike that, roast potatoes", "on gas four, hang on, no, it's electric, 160": the first goes. */
 function takenBack(heard: readonly Placed[]): Placed[] {
@@ -119,7 +129,9 @@ function takenBack(heard: readonly Placed[]): Placed[] {
       last >= 0 &&
       denied &&
       out[last]!.meaning.intent === intent &&
-      out[last]!.clause !== one.clause
+      out[last]!.clause !== one.clause &&
+      // "96 there. No idea why, 98 at the bone": a number alone takes another's place.
+      (intent !== 'report-reading' || /^ (it is |is )?<[nt]\d+> (degrees )?$/.test(lineIn(one)))
     )
       out.splice(last);
     out.push(one);
@@ -327,6 +339,14 @@ function besideSubstance(heard: readonly Placed[], { expecting }: ReadContext): 
       (meaning.intent === 'report-done' || meaning.intent === 'report-not-done') &&
       meaning.step === undefined;
     if (bare && one.framed) return false;
+    // "No, not yet", asked whether it shall be so.
+    if (
+      bare &&
+      meaning.intent === 'report-not-done' &&
+      (expecting === 'confirmation' || expecting === 'choice') &&
+      heard[at - 1]?.meaning.intent === 'deny'
+    )
+      return false;
     // "it isn't at 120, it's 102": what it is not is told with what it is.
     if (
       bare &&
@@ -382,11 +402,25 @@ function lastWish(heard: readonly Placed[]): Placed[] {
   return heard.filter((one) => !wishes.includes(one) || one === kept);
 }
 
+/** "Dried", "that one": a kind of the thing, and not its name. */
+const kindOnly =
+  /^(the |some |a )*(dried|fresh|frozen|ground|tinned|canned|bottled|powdered|that|this|those|it|something|anything|another|other|else|one|ones| )+$/;
+
+/** "Out of fresh rosemary, can I use dried": what is asked is the matter, and what is lacked its thing. */
 function askedForLack(heard: readonly Placed[]): Placed[] {
-  return heard.filter(
-    (one, at) =>
-      one.meaning.intent !== 'lack' || heard[at + 1]?.meaning.intent !== 'ask-substitute',
-  );
+  const out: Placed[] = [];
+  for (const one of heard) {
+    const last = out.at(-1)?.meaning;
+    if (one.meaning.intent !== 'ask-substitute' || last?.intent !== 'lack') out.push(one);
+    else {
+      const { ingredient } = one.meaning;
+      const named = ingredient !== undefined && !kindOnly.test(ingredient);
+      out[out.length - 1] = named
+        ? one
+        : { ...one, meaning: { intent: 'ask-substitute', ingredient: last.thing } };
+    }
+  }
+  return out;
 }
 
 /** What stands beside another report and only says it again, or only colours it. */
@@ -753,7 +787,9 @@ export const refiners: readonly Refiner[] = [
   takenBack,
   correctedAgain,
   countedAmong,
+  asBought,
   skipsWhatIsNotDone,
+  wholeSetup,
   mergeParts,
   mergeOven,
   numberOfDoneness,

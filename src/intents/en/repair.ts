@@ -78,7 +78,9 @@ function joined(tokens: readonly Token[]): Token[] {
     const before = out.at(-1);
     const adjoins = (a: Token | undefined, b: Token | undefined): boolean =>
       a !== undefined && b !== undefined && a.to === b.from;
-    if (token.word === 'o' && next?.word === 'clock') {
+    if (token.word === 'mash' && /^potato(es)?$/.test(next?.word ?? '')) {
+      out.push({ ...token, word: 'mashed' });
+    } else if (token.word === 'o' && next?.word === 'clock') {
       out.push({ word: 'oclock', from: token.from, to: next.to });
       at += 1;
     } else if (/^[ap]$/.test(token.word) && dotted(tokens, at)) {

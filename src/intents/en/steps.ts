@@ -18,7 +18,7 @@ const roastVerbs: readonly [RegExp, string][] = [
   [/^(french|frenched|frenching|frenched|cleaned the bones|clean the bones|bones)$/, 'french'],
   [/^(truss|trussed|trussing|tie|tied|tying|tie up|tied up|string|strung)$/, 'truss'],
   [
-    /^(season|seasoned|seasoning|salt|salted|salting|rub|rubbed|peppered|salt and pepper|peppering|smear|seasons)$/,
+    /^(season|seasoned|seasoning|salt|salted|salting|rub|rubbed|peppered|salt and pepper|peppering|smear|seasons|brine|brined|brining)$/,
     'season',
   ],
   [/^(butter|buttered|buttering|baste|basted|basting)$/, 'butter-roast'],

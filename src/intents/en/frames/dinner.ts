@@ -216,6 +216,13 @@ export const guestsFrame: Frame = {
       count.value < 100
         ? count.value
         : undefined;
+    // "ten of us and two are kids": counted already.
+    if (
+      /^<n\d+> (of (them|us|those|whom) )?(are|is|being) /.test(match.line) &&
+      match.before.some((one) => one.intent === 'set-guests' && one.count !== undefined) &&
+      !holds(match, / (coming|more|extra|late|not) /)
+    )
+      return undefined;
     // "they are in the warm drawer".
     if (
       holds(
@@ -359,7 +366,7 @@ export const handsFrame: Frame = {
       );
     if (
       shape &&
-      !/^(god|heaven|lord|i|we|it|they|who|that|this|to|just|and|the|roast|potatoes|is|help|he|she|still|there|now|then|you|food)$/.test(
+      !/^(god|heaven|lord|am|are|was|were|start|started|now|i|we|it|they|who|that|this|to|just|and|the|roast|potatoes|is|help|he|she|still|there|now|then|you|food)$/.test(
         shape[1]!,
       )
     )

@@ -126,6 +126,8 @@ export const timerFrame: Frame = {
   name: 'timer',
   moods: [...telling, 'negative'],
   build(match): Meaning | undefined {
+    if (holds(match, / (smoke|fire|car|burglar|carbon monoxide) (alarms?|detectors?) /))
+      return undefined;
     const named = holds(match, / (timer|timers|alarm|countdown|reminder|clock) /);
     const minutes = minutesIn(match);
     if (holds(match, / (timer|timers|alarm|reminder|countdown) /) && holds(match, stopWords))

@@ -20,6 +20,13 @@ export const askHow: Recogniser = {
       ],
       (match) => ({ intent: 'ask-how', ...topic(match) }),
     ),
+    ...phrases(
+      [
+        '^ (where is|what is|where can i find|where do i find|have you got|do you have) (the|your|a|my) {thing:thing} (recipe|method|instructions) ',
+        '^ (what is|where is) the (recipe|method) for [the] {thing:thing} ',
+      ],
+      (match) => ({ intent: 'ask-how', ...topic(match) }),
+    ),
     // "does it matter that it only sat out for thirty minutes": how bad that is.
     ...phrases(
       '^ (does|will|would|did|is) it (matter|hurt|make a difference|a problem|bad|the end of the world|all right|ok) (that|if) (i|we|it|@it|they|the) {rest} ',

@@ -38,6 +38,32 @@ export const askNow: Recogniser = {
     ),
     ...phrases(
       [
+        '^ [so|and] (should|shall|do|must) (i|we) [just|maybe] (turn|crank|bump|knock|put|whack|drop|raise|lower|switch) (it|the oven|the heat|the fan|the convection|the temperature) (up|down|off|on|back up|back down|higher|lower|hotter) [a bit|now|then|again|$] $',
+      ],
+      { intent: 'ask-options' },
+    ),
+    // What else there is to do, or was forgotten.
+    ...phrases(
+      [
+        '^ [is there] anything [else] [that] (i|we) (forgot|forget|have forgotten|am forgetting|are forgetting|missed|have missed|am missing|are missing|left out|should do|need to do|still need to do|should be doing) [*] $',
+        '^ (am i|are we|did i|did we|have i|have we) [forgetting|forget|forgotten|missing|miss|missed] (forgetting|forget|forgotten|missing|miss|missed) (anything|something) [else|here|$] ',
+        '^ [is there] anything else [to do|i need to do|i should do|needs doing|for me [to do]] (before|while|till|until|by) {rest} ',
+        '^ (anything|what) else (before|while|till|until) {rest} ',
+      ],
+      { intent: 'ask-next' },
+    ),
+    // Whether what was just told is as it should be.
+    ...phrases(
+      [
+        '^ [does|do|is|are] (that|it|this|they) (sound|sounds|seem|seems|look|looks) [about|all] (right|ok|normal|fine|good|bad|low|high|off|wrong|correct) [to you|so far|$] ',
+        '^ [is|are] (that|it|this|we) [about|all] (correct|normal|about right|in order|where it should be|as it should be|to be expected) [to you|$] $',
+        '^ sound [about] (right|ok|good|normal) [to you|$] $',
+        '^ (can|will|could|would|is) (it|@it|the roast|everything|dinner|that|the beef) (take|stand|survive|cope|handle|cope with|last|bear|manage) [that|it|with that|till then|that long|the wait|the delay|waiting|so long] $',
+      ],
+      { intent: 'ask-status' },
+    ),
+    ...phrases(
+      [
         '(how|how are|how am|how is) [we|i|it|everything|things|the roast|@it|dinner|that|the oven|are|is] [all|we|i|it|@it|dinner|everything|things|the roast] (doing|going|looking|getting on|getting along|coming along|coming on|on|cooking) [*] $',
         '(where|how far) (are|am|have) (we|i|things) [at|now|got|come|up to|in|along|$]',
         '(are|am|is) (we|i|everything|it|dinner|things|that|the roast|@it) [still|all|going|running] (on track|on time|on schedule|ok|behind|late|going to plan|in good shape|going well|all right|ahead|doing ok|fine|going to make it|going to be late|running late|going ok|good|on course)',
@@ -54,6 +80,9 @@ export const askNow: Recogniser = {
             match.line,
           )
         )
+          return undefined;
+        // "is it ok if it's at 108": of the number.
+        if (/^is it (ok|fine|all right) .*(at|reads|reading|is|hit) <[nt]/.test(match.line))
           return undefined;
         const who = match.words('thing');
         if (

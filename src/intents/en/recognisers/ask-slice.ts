@@ -24,13 +24,14 @@ export const askSlice: Recogniser = {
       [
         `(what if|what happens if|what would happen if|what will happen if|what is it like if|what do i get if|what would i get if|how would ${face} (look|be|turn out) if|how (done|pink|rare) would ${face} be if|what would ${face} (be|look) like if) (i|we) (pull|pulled|take|took|have|had) ${meat} [out] ${now} $`,
         `(what if|what happens if|what would happen if) (it|@it) (comes|came|is|was|were) [taken|pulled] out ${now} $`,
-        `if (i|we) (pull|pulled|take|took) ${meat} [out] ${now} (what|how) {rest}`,
+        `[what] if (i|we) (pull|pulled|take|took|yank|yanked|cut|carved) ${meat} [out] ${now} [,] (what|how|would ${face} be|will ${face} be|is ${face}) {rest}`,
       ],
       { intent: 'ask-slice', pulled: 'now' },
     ),
     ...phrases(
       [
         `how (pink|red|grey|gray|brown|bloody|even) (will|would|is|are) ${face} (be|going to be|turn out|come out|look)`,
+        `how (pink|red|grey|gray|brown|bloody|even) ${face} (will be|would be|is going to be|will turn out|will come out|will look|comes out|turns out) `,
         `(what|how) (will|would|is|are) ${face} [going to] look [like] (inside|when i cut it|when we cut it|when it is cut|cut|at the table|on the plate|when i carve it|when carved) $`,
         '(what|how) (will|would|is) the (slice|slices|cut face|cross section|first slice) [going to] look [like]',
         'how (wide|thick|deep|big|much of it) (will|would|is) the (grey|gray|brown|grey band|gray band|brown band|band|rim|grey rim|gray rim|brown rim|overcooked part) [be|going to be]',

@@ -1,6 +1,9 @@
 /** Questions of safety, amounts, what else will do, and what to buy. */
 import type { Recogniser } from '../../recogniser.ts';
+import { nameExactlyIn } from '../../names.ts';
+import { meansRoast } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
+import { sizeAsked } from './days-asked.ts';
 import { clauseWords, degrees, ingredient } from './subjects.ts';
 
 export const askThings: Recogniser = {
@@ -79,7 +82,9 @@ export const askThings: Recogniser = {
           )
         )
           return undefined;
-        return { intent: 'ask-amount', ...ingredient(match) };
+        // "how much prime rib for twelve": how big a one.
+        const roast = meansRoast(words) || nameExactlyIn(match.context.lexicon.cuts, words);
+        return roast ? sizeAsked(match) : { intent: 'ask-amount', ...ingredient(match) };
       },
     ),
   ],

@@ -79,7 +79,7 @@ export const behind: Recogniser = {
     ),
     ...phrases(
       [
-        '(i am|we are|i have fallen|we have fallen|i am getting|things are|everything is) [running|a bit|falling|getting|way|so|very|well|a little|little bit|a little bit|all|really] [running|a bit|a little|little bit|so|way] (behind|late|behind schedule|slow|off schedule)',
+        '(i am|we are|i have fallen|we have fallen|i am getting|things are|everything is|it is|it is all|dinner is|the plan is|the schedule is) [running|a bit|falling|getting|way|so|very|well|a little|little bit|a little bit|all|really] [running|a bit|a little|little bit|so|way] (behind|late|behind schedule|slow|off schedule)',
         '^ running [a bit|a little|very|so] (late|behind) ',
         '^ [i am|we are] (so|way|well|really|miles|hopelessly|terribly|badly|right|all|that far|dead) behind [with everything|on everything|here|today|$] ',
         '^ (behind|running behind|running late) [with everything|on everything|schedule|here] $',

@@ -33,7 +33,7 @@ function cutIn(match: Match): string | undefined {
   return found?.id;
 }
 
-const sizeAsked = (match: Match): Meaning | undefined => {
+export const sizeAsked = (match: Match): Meaning | undefined => {
   const line = ` ${match.line}`;
   if (/ (oven|tin|pan|board|table|fridge|slices?|pieces|chunks|tray|rack|dish|pot) /.test(line))
     return undefined;

@@ -92,6 +92,10 @@ function coreAt(match: Match): { temperature: number; unit?: 'F' | 'C' } | undef
   const [low, high] = inF ? [95, 175] : [38, 80];
   if (!(said.temperature >= low && said.temperature <= high)) return undefined;
   const face = faceOf(match.quantityOfMark(mark));
+  // With the roast in the oven, who pulls it says how far it had come.
+  const [least, most] = inF ? [105, 145] : [40, 63];
+  if (match.context.stage === 'low-roast' && said.temperature >= least && said.temperature <= most)
+    return said;
   const ago =
     face?.hour === undefined
       ? 999
@@ -102,6 +106,7 @@ function coreAt(match: Match): { temperature: number; unit?: 'F' | 'C' } | undef
 export function outOf(match: Match): Meaning[] | undefined {
   const words = match.words('who');
   const moment = momentOf(match);
+  if (errand.test(match.line)) return undefined;
   // "it came out beautiful": how, not that.
   if (
     / (came|come|comes|turned) out (so |really |very |absolutely |all |nice and )?(beautiful|beautifully|perfect|perfectly|great|lovely|well|fine|raw|dry|tough|grey|nice|nicely|good|better|bad|delicious|pink|rare|medium|overdone|overcooked|undercooked|amazing|gorgeous|brilliant|wonderful)/.test(
@@ -248,7 +253,8 @@ export function doneMeaning(match: Match): Meaning | readonly Meaning[] | undefi
   });
   if (steps.some((step) => step === undefined)) return undefined;
   // "the rolls are warming" has begun.
-  const begun = / (is|are) (\w+ )?\w+ing $/.test(` ${match.line}`);
+  const begun =
+    / (is|are) (\w+ )?\w+ing $/.test(` ${match.line}`) || /^(begun|began|started)$/.test(verb);
   return steps.map((step) => ({
     intent: begun ? ('report-started' as const) : ('report-done' as const),
     step: step!,

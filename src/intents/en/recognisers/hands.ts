@@ -6,6 +6,12 @@ import { phrases } from '../vocabulary.ts';
 
 const any = ['statement', 'negative', 'intention', 'request'] as const;
 
+/** Who helps nobody here: the cook, everyone, and things. */
+const notHelpers =
+  /^(it|that|this|what|he|she|they|i|we|you|there|who|which|everyone|everybody|nobody|oven|pan|pot|water|kettle|everything|all|them)$/;
+const chores =
+  /^(them|these|those|veg|vegetables|veggies|gravy|sides|sauce|salad|greens|potatoes|puddings|table|places|onions|herbs)$/;
+
 export const hands: Recogniser = {
   name: 'hands',
   moods: any,
@@ -53,6 +59,21 @@ export const hands: Recogniser = {
           ...(who ? { who: who.replace(/^(my|our) /, '') } : {}),
           ...(does ? { does } : {}),
         };
+      },
+    ),
+    ...phrases(
+      '^ [my|our|the] {who:word} (is|are|is busy|is now|has started|started) (peeling|chopping|trimming|washing|scrubbing|mashing|stirring|whisking|topping|slicing|prepping|podding|shelling|making|cooking|boiling|setting|laying) [up|for me] [the|some|all the|my] {task:rest} $',
+      (match) => {
+        const who = match.words('who');
+        const task = match.words('task').replace(/ (now|for me|already|right now)$/, '');
+        if (notHelpers.test(who) || meansRoast(who) || dishIn(who, match.context) !== undefined)
+          return undefined;
+        const said = /^(them|these|those|they)$/.test(task)
+          ? match.before.findLast((one) => 'dish' in one && one.dish !== undefined)
+          : undefined;
+        const does = said && 'dish' in said ? said.dish : dishIn(task, match.context);
+        if (does === undefined && !chores.test(task)) return undefined;
+        return { intent: 'add-hands', who, ...(does ? { does } : {}) };
       },
     ),
     ...phrases(

@@ -66,7 +66,7 @@ export const lack: Recogniser = {
                 match.context.dishes.includes(dishIn(thing, match.context)!) ||
                 / (after all|today|tonight|any more|this time) /.test(match.line))) ||
               !goodsOf(match.context.lexicon).some((one) => nameIn([one], thing) !== undefined))) ||
-          /^(time|idea|need|way|problem|one|rush|hurry|worries|doubt|reason|clue|more|thanks|chance|change|power|electricity|current|mains|juice|go|go for|no|sear|fan|pink|good|it|that|hope|words|question|bones?|guests|luck|fun|space|room|energy|patience|here|fridge|the oven|oven|here|town|bed|luck|control|kitchen|house|other|oven on|stress|breath|point|money|friends|fuss)\b/.test(
+          /^(time|idea|need|way|problem|one|rush|hurry|worries|doubt|reason|clue|more|thanks|chance|change|power|electricity|current|mains|juice|go|go for|no|sear|fan|convection|pink|good|it|that|hope|words|question|bones?|guests|luck|fun|space|room|energy|patience|here|fridge|the oven|oven|here|town|bed|luck|control|kitchen|house|other|oven on|stress|breath|point|money|friends|fuss)\b/.test(
             thing,
           ) ||
           /^(of|for|to|at|in|on) /.test(thing) ||

@@ -17,7 +17,7 @@ function goesOn(match: Match): boolean {
 function likewiseOf(match: Match): Meaning[] | undefined {
   const last = match.before.at(-1);
   const words = match.words('who');
-  if (!last || !goesOn(match)) return undefined;
+  if (!last || !goesOn(match) || /^(done|finished|sorted|through) /.test(words)) return undefined;
   if (dishIn(words, match.context) === undefined && !meansRoast(words)) return undefined;
   const time = match.has('clock') ? match.pastTime('clock') : undefined;
   const timed = (meanings: Meaning[] | undefined): Meaning[] | undefined =>

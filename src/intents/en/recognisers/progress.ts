@@ -127,6 +127,7 @@ export const progress: Recogniser = {
         `(taking|pulling|getting|lifting|bringing) ${subject} (out|out now|out of the oven|from the oven)`,
         `(took|taken|pulled|got|lifted|pulling) (out|it out of) [the] {who:thing} $`,
         '^ [i have|i|have|just] (pulled it|pulled the roast|taken it out|took it out|pulled|got it out|it out) ',
+        '^ [@it] [just] (came|has come|has just come|come) off [the heat|the oven] [now|already|$] $',
         '^ (out it comes|out it came|out it is|out of the oven|it is out of the oven|out) $',
         `^ ${subject} out $`,
         `^ ${subject} (came out|went out) [at {c:clock}|{d:duration} ago] $`,
@@ -136,7 +137,8 @@ export const progress: Recogniser = {
           /fridge|freezer|butter out|cupboard|drawer|garden|town|tonight|tomorrow/.test(match.line)
         )
           return undefined;
-        if (!/\b(out|pulled|pulling|off the heat|oven)\b/.test(match.line)) return undefined;
+        if (!/\b(out|pulled|pulling|off the heat|oven|(come|came) off)\b/.test(match.line))
+          return undefined;
         return outOf(match);
       },
     ),

@@ -1,8 +1,13 @@
 /** What the thermometer in the roast says. */
-import type { Recogniser } from '../../recogniser.ts';
+import type { Match, Recogniser } from '../../recogniser.ts';
 import { callWords } from '../frames/words.ts';
 import { phrases } from '../vocabulary.ts';
 import { reading } from './temperatures.ts';
+
+function startOf(match: Match): { startTemperature: number; startTemperatureUnit?: 'F' | 'C' } {
+  const { temperature, unit } = match.temperature('temperature');
+  return { startTemperature: temperature, ...(unit ? { startTemperatureUnit: unit } : {}) };
+}
 
 export const readings: Recogniser = {
   name: 'readings',
@@ -35,6 +40,8 @@ export const readings: Recogniser = {
         '{temperature} [degrees] (on|with|by) @thermometer',
         '{temperature} [degrees] (in the (middle|centre|center|roast|meat|core|beef|joint|thickest part|thick end)|internal|by the bone|at the (core|centre|center|middle|bone)|on the (probe|thermometer|dial|display|gauge)|near the bone|is what it reads|is what it says|is what i have got|is the reading|core)',
         '{temperature:degrees} [now|$] [{d:duration} ago] $',
+        '^ [it is|and|is|was|got|but] {temperature} [degrees] @spot [of it|$] $',
+        '^ @spot [it|is|it is] [is|reads|says] {temperature} [degrees] $',
         '(it red|it read|red) {temperature}',
         '^ [the] (first|second|third|other) (time|go|try|spot|place|reading|poke) [was|is|it was|it said|it read|at|said|read] {temperature} [degrees] $',
         '(went|gone|climbed|jumped|crept|moved|risen|rose|come up|up) from {was:temperature} to {temperature}',
@@ -46,6 +53,9 @@ export const readings: Recogniser = {
           !/read|degrees|probe/.test(match.line)
         )
           return undefined;
+        // "41 straight from the fridge": what it starts from.
+        if (/ (straight|right|fresh|just) (from|out of|off) (the )?fridge /.test(match.line))
+          return { intent: 'describe-roast', ...startOf(match) };
         if (/fridge/.test(match.line)) return undefined;
         // "ten degrees colder than it shows" is of the oven, "notify at 52" a wish.
         if (

@@ -83,10 +83,11 @@ export const setup: Recogniser = {
       ],
       { intent: 'report-setup', fan: true },
     ),
-    ...phrases(['(no tent|no foil|not tented|not covered|uncovered|without foil|not tenting)'], {
-      intent: 'report-setup',
-      tent: false,
-    }),
+    ...phrases(
+      ['(no tent|no foil|not tented|not covered|uncovered|without foil|not tenting)'],
+      (match) =>
+        / fridge /.test(match.line) ? undefined : { intent: 'report-setup', tent: false },
+    ),
     ...phrases(
       ['(with foil over|tenting it|loose foil|foil tent|foil on top|foil over it|a tent of foil)'],
       { intent: 'report-setup', tent: true },

@@ -86,7 +86,7 @@ export function reading(match: Match): Meaning | undefined {
   )
     return { intent: 'report-oven', ...said };
   const where =
-    /(iced? water|ice bath|ice slush|by the bone|near the bone|middle|centre|center|core|thickest (?:part|bit)|thick (?:end|bit|part)|thin (?:end|bit|part)|edge|border|outside|surface|top)/.exec(
+    /(iced? water|ice bath|ice slush|by the bone|near the bone|middle|centre|center|core|thickest (?:part|bit)|thick (?:end|bit|part)|thin (?:end|bit|part)|(?:fat|small|big|far|other) (?:end|side)|thick side|thin side|edge|border|outside|surface|top\b|\btip\b|\btail\b|\bends?\b(?! up)|deepest (?:part|bit|spot)|\binside\b|\b(?:left|right) (?:side|end)|\b(?:front|back)\b(?! (?:in|on|to|up|down)))/.exec(
       line,
     )?.[1];
   const whole = match.whole.match(/<[nt]\d+>/g)?.length === 1 ? ` ${match.whole}` : line;

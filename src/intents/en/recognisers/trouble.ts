@@ -94,6 +94,8 @@ export const trouble: Recogniser = {
         '(smoke alarm|smoke detector|smoke alarms|fire alarm) (is|has|went|just|keeps) [gone|going|going off|set] [off]',
         '(fat|grease|drippings|dripping|something) (is|has) [caught|burning|smoking|burnt|spitting] [on|at|in] the bottom [of the oven|$]',
         '(smoke|smoking) (is|coming|pouring) * [out of|from] [the oven]',
+        '(smoked|smoking|smokes) [up|out] the [whole] (place|kitchen|house|room|flat|apartment) [out|up|$]',
+        '(full of|filled with|thick with) smoke',
       ],
       (match) =>
         (/smok|fire alarm/.test(match.line) || / the bottom /.test(match.line)) &&

@@ -18,6 +18,8 @@ export const units: Recogniser = {
         // "what's 52 in fahrenheit" asks about a number.
         if (/^(so |and )?(what is|how much is|convert) .*<[ntw]\d+>/.test(match.whole))
           return undefined;
+        // "how much salt per pound" wishes for no units.
+        if (/ (per|a) (pounds|kilos) /.test(match.whole)) return undefined;
         const said = match.line.replace(/ not .*/, ' ');
         const temperature = /celsius|metric| c /.test(` ${said}`)
           ? 'C'
