@@ -7,8 +7,9 @@ import { type Clause, lineOf } from '../clause.ts';
 import { nameExactlyIn, nameIn } from '../names.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Token } from '../token.ts';
-import { moodOf, questionOr, withoutPoliteness } from './mood.ts';
+import { isForeign, moodOf, questionOr, withoutPoliteness } from './mood.ts';
 import { isSetting } from './recognisers/moment-of.ts';
+import { isUncardedName } from './uncarded-dishes.ts';
 
 const conjunctions = /^(and|but|then|so|plus|also|while|although|though|because|or)$/;
 const ends = /^[.?!]$/;
@@ -76,7 +77,11 @@ export function clausesOf(
       if (ends.test(mark)) asked = false;
       return;
     }
-    const mood = mark === '?' ? questionOr(moodOf(lineOf(bare))) : moodOf(lineOf(bare));
+    const tagged = lineOf(bare).replace(tagEnd, '');
+    const mood =
+      mark === '?' || tagged !== lineOf(bare)
+        ? questionOr(moodOf(tagged === '' ? lineOf(bare) : tagged))
+        : moodOf(lineOf(bare));
     const subordinate =
       asked && mood === 'statement' && !/ (is|are|was|has|have) /.test(` ${lineOf(bare)}`);
     clauses.push({
@@ -85,7 +90,10 @@ export function clausesOf(
       ...(minutesAgo === undefined ? {} : { minutesAgo }),
       ...(happened === undefined ? {} : { at: happened }),
     });
-    asked = !ends.test(mark) && (mood === 'question' || mood === 'story') && mark !== '|';
+    asked =
+      !ends.test(mark) &&
+      (mood === 'question' || (mood === 'story' && !isForeign(lineOf(bare)))) &&
+      mark !== '|';
   };
   const left = withoutRemainder(tokens);
   return clausesIn(left);
@@ -181,6 +189,9 @@ export function clausesOf(
 
 /** After a clause these ask whether it is so. */
 const tag = /^(?:yes|no|right|or|correct|true|is it not|or what|or not)? $/;
+/** At the end of a clause it asks as well. */
+const tagEnd =
+  /(?<= )(?:is not it|are not they|is not that|was not it|do not you think|does not it|innit) $/;
 /** A look at the core, and no more. */
 const looking =
   /^(?:i |we )?(?:have )?(?:read|measured|checked|looked|tested|probed|took|had|stuck)(?: (?:it|on|at|the|a|my|temperature|reading|roast|meat|joint|look|probe|thermometer|in))* $/;
@@ -397,6 +408,15 @@ function joinsNames(
   context: ReadContext,
 ): boolean {
   if (!/^(and|or|plus)$/.test(tokens[at]!.word)) return false;
+  // "mac and cheese": one dish.
+  if (
+    tokens[at]!.word === 'and' &&
+    [1, 2, 3].some((length) => {
+      const name = lineOf([...part.slice(-length), ...tokens.slice(at, at + 2)]).trim();
+      return part.length >= length && isUncardedName(name);
+    })
+  )
+    return true;
   // "either 98 or 89".
   if (
     tokens[at]!.word === 'or' &&
@@ -520,6 +540,20 @@ function beginsAnew(
   if (part.length < 3) return false;
   const before = part.at(-1)!.word;
   if (/^not (counting|including) $/.test(asks)) return true;
+  // "it's back on now oven says 210": what shows a number, and its verb.
+  if (
+    closesAClause.test(before) &&
+    /^(oven|probe|thermometer|roast|meat|beef|lamb|pork|joint|gravy|core|middle) (says|reads|is|are|shows|has) $/.test(
+      asks,
+    )
+  )
+    return true;
+  // "it's 106 now that's fast isn't it".
+  if (
+    /^that is (?!when|where|what|how|why|all)/.test(lineOf(tokens.slice(at, at + 3))) &&
+    /^(now|already|<.*)$/.test(before)
+  )
+    return true;
   if (dishAnew(before, tokens, at, context)) return true;
   if (factAnew(part, tokens, at)) return true;
   if (secondReading(part, tokens, at)) return true;
@@ -592,8 +626,7 @@ function beginsAnew(
 function asksAnew(part: readonly Token[], tokens: readonly Token[], at: number): boolean {
   const before = part.at(-1)?.word ?? '';
   const asks = lineOf(tokens.slice(at, at + 2));
-  const asked =
-    question.test(asks) || howMuchOf.test(lineOf(tokens.slice(at, at + 3)));
+  const asked = question.test(asks) || howMuchOf.test(lineOf(tokens.slice(at, at + 3)));
   if (!asked || (part.length < 2 && !/(?:ed|ing)$/.test(before))) return false;
   if (/^what else $/.test(asks)) return !/^(tell|me|know|see|and|or|of|about)$/.test(before);
   return !leadsOn.test(before);
@@ -602,7 +635,8 @@ function asksAnew(part: readonly Token[], tokens: readonly Token[], at: number):
 const question =
   /^(what (is|are|do|does|did|should|shall|can|will|else|time|happens|now|next|temperature)|how (long|much|many|do|does|is|are|should|far|hot)|when (do|does|is|are|should|will|can|shall|am)|which (one|way|is|do|of)|where (is|are|do|does|should|did)|why (is|are|do|does|did)) $/;
 /** "how thick should the slices be". */
-const howMuchOf = /^how (?!high )[a-z]+ (?:do|does|did|is|are|should|shall|can|could|will|would|must) $/;
+const howMuchOf =
+  /^how (?!high )[a-z]+ (?:do|does|did|is|are|should|shall|can|could|will|would|must) $/;
 /** After these a question word goes on. */
 const leadsOn =
   /^(so|neither|nor|only|not|never|than|as|what|how|when|where|why|which|who|and|or|but|if|whether|that|the|a|i|we|they|you|he|she|tell|me|us|know|knows|knowing|see|ask|asks|asking|asked|wonder|wondering|sure|idea|clue|say|says|said|of|about|for|at|on|by|from|in|to|with|till|after|before|forget|forgot|forgotten|remember|explain|explains|understand|decide|depends|depending|matter|guess|check|care|is|was|are|exactly|remind|figure|out|find|tells|told|no|any|see|like|it|need|needs|leave|leaving|use|using|heat|eat|put|do|does)$/;
@@ -736,7 +770,8 @@ export function trimmed(tokens: readonly Token[]): Token[] {
       )
         continue;
       // "which one do I believe" asks.
-      if (/^i /.test(tail) && /^(do|did|should|shall|can|could|would|must|am)$/.test(before)) continue;
+      if (/^i /.test(tail) && /^(do|did|should|shall|can|could|would|must|am)$/.test(before))
+        continue;
       // "is it ok" asks.
       if (length === 1 && tail === 'ok ' && /^(it|that|this|they|be|is|are)$/.test(before))
         continue;

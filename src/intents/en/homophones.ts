@@ -209,6 +209,7 @@ const rules: Record<string, readonly Rule[]> = {
     },
   ],
   for: [
+    { before: /\b(that is|makes it|so) $/, after: /^(less|fewer|more) /, instead: 'four' },
     { before: numbered, after: end, instead: 'four' },
     { before: headsBefore, after: headsOf, instead: 'four' },
     {

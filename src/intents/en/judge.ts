@@ -138,7 +138,10 @@ function mayBeGuessed(intent: Opinion['intent'], match: Match, mood: Mood): bool
   if (supposed.test(match.line) && happened.test(intent)) return false;
   if (/ (joking|kidding|pulling your leg) /.test(match.whole)) return false;
   // "I was going to do asparagus but": what was meant once.
-  if (acts.test(intent) && / (was|were) (going|planning|about|meaning|supposed) to /.test(` ${match.line}`))
+  if (
+    acts.test(intent) &&
+    / (was|were) (going|planning|about|meaning|supposed) to /.test(` ${match.line}`)
+  )
     return false;
   // "nine, ten if Jack comes"; "me and six others" was counted as a whole.
   if (
@@ -247,6 +250,7 @@ export function overruled(
       (one) =>
         !doubtsANumber(one) &&
         !tellsWholeClause(one, match) &&
+        !(one.meaning.intent.startsWith('ask-') && explainsClause(one, match)) &&
         likelihood(one.meaning.intent) <= sureness.stray,
     )
   )

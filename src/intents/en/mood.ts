@@ -17,7 +17,7 @@ const wh =
 const inverted =
   /^(is|are|am|do|does|did|can|could|should|shall|will|would|has|have|was|were|must|may|might|had) (not )?(i|we|you|it|they|he|she|that|this|there|the|my|our|your|these|those|dad|mum|anyone|everyone|everything|dinner|<\w+>|rare|medium|\w+) /;
 const notQuestion =
-  /^(did (it|that) (already |now |then )?$|(is|has|are|have) (at |already |now )?<[tn]\d+> (degrees )?(in the (middle|core|centre|center)|inside|now|$)|(have|has|had|did|do|does|is|are|was|could|can|will) not (?!(i|we|you|it|they|he|she|that|this|the) )|do not|have (got|had|<\w+>|a|an|no|some|one|only|neither)|will do|can do|do it|do that|is (in|out|on|off|up|down|done|resting|at|ready)|are (in|out|on|done) |has (gone|been)|have (put|taken|got|just|turned|done|made|started|finished|moved|left)|was (at|reading)|may as|do [a-z ]+ (instead|as well|too|next|first|then|after that|later) $|(was|were|has|had|have) (off|out|on|up|down|in|gone|back|still|just|only|about|never|already|(it|her|him|them|that|this) (on|in|at|out|up|down|going|resting|sat|under)|nearly|being|been|going|getting|looking|taking|running|sat|sitting|stuck|<d\d+>)|(will|can|could|should|would|might|must|may|did) (be|get|have|see|text|call|check|manage|keep|let|say|try|take|put|start|need|come|wait|leave|make|turn|use|also|only|just|probably|forget|not)(?! (i|we|it|they|the)) )/;
+  /^(did (it|that|them|this) (already|now|then|ages ago|earlier|before|myself|first|too|as well|yesterday|this morning|last night|just now|ago|a while ago|<d\d+>)? ?(ago )?$|(is|has|are|have) (at |already |now )?<[tn]\d+> (degrees )?(in the (middle|core|centre|center)|inside|now|$)|(have|has|had|did|do|does|is|are|was|could|can|will) not (?!(i|we|you|it|they|he|she|that|this|the) )|do not|have (got|had|<\w+>|a|an|no|some|one|only|neither)|will do|can do|do it|do that|is (in|out|on|off|up|down|done|resting|at|ready)|are (in|out|on|done) |has (gone|been)|have (put|taken|got|just|turned|done|made|started|finished|moved|left)|was (at|reading)|may as|do [a-z ]+ (instead|as well|too|next|first|then|after that|later) $|(was|were|has|had|have) (off|out|on|up|down|in|gone|back|still|just|only|about|never|already|(it|her|him|them|that|this) (on|in|at|out|up|down|going|resting|sat|under)|nearly|being|been|going|getting|looking|taking|running|sat|sitting|stuck|<d\d+>)|(will|can|could|should|would|might|must|may|did) (be|get|have|see|text|call|check|manage|keep|let|say|try|take|put|start|need|come|wait|leave|make|turn|use|also|only|just|probably|forget|not)(?! (i|we|it|they|the)) )/;
 const request =
   /^((can|could|shall|should|may) (dinner|lunch|supper|tea|the meal|everything) (be|move|go|start) |(could|can|shall|should) we (do|say|have|eat|make it|call it|aim for) [^?]*<[cn]\d+> |(can|could|would|will) (you|we) |(can|could|may) i (have|get) |shall we |let us (?!know )|i want (you )?to |we want to |i would like (you )?to |we would like to |we need to |i need (you )?to |i want a |i need a |how about (we )?|what if we |why do not we |would you mind |could you |we had better |better |you can |you could |maybe we (can|could|should) |should we (push|move|delay|eat|say|make) )/;
 /** A wish to be told something is a question, however polite; to be told when it is time is a request. */
@@ -51,6 +51,9 @@ export function moodOf(line: string): Mood {
   if (request.test(line)) return 'request';
   // "what a palaver" asks nothing.
   if (wh.test(line) && !/^what an? (?!.*\b(is|do|does)\b)/.test(line)) return 'question';
+  // "wasn't it supposed to be at a hundred by now".
+  if (/^(was|is|were|are|should) not (it|that|we|they|the \w+) (supposed|meant|due) to /.test(line))
+    return 'question';
   if (conditional.test(line)) return 'story';
   if (story.test(padded)) return 'story';
   if (inverted.test(line) && !notQuestion.test(line)) return 'question';
@@ -65,6 +68,10 @@ export function moodOf(line: string): Mood {
   if (intention.test(padded)) return 'intention';
   return 'statement';
 }
+
+/** Whether it is told only of what is no business of a kitchen. */
+export const isForeign = (line: string): boolean =>
+  foreign.test(` ${line}`) && !story.test(` ${line}`) && !conditional.test(line);
 
 /** Beside these a word such as "heating" or "post" is the kitchen's. */
 const ours = / (oven|roast|joint|probe|thermometer|gravy|potatoes|timer|carving|foil) /;

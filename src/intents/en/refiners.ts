@@ -52,6 +52,7 @@ function mergeOven(heard: readonly Placed[]): Placed[] {
       last.meaning.gasMark === undefined &&
       last.meaning.bias === undefined &&
       last.meaning.state !== 'off' &&
+      last.meaning.minutesAgo === undefined &&
       (one.meaning.temperature ?? one.meaning.gasMark) !== undefined
     ) {
       const { state: _, ...rest } = last.meaning;
@@ -103,7 +104,9 @@ const asBought = (heard: readonly Placed[], { stage, expecting }: ReadContext): 
     (one) =>
       one.meaning.intent !== 'report-done' ||
       !(stage === 'planning' || expecting === 'roast') ||
-      !/^ (trimmed|tied|frenched|rolled|boned|cleaned|cut) (up |off |already )?$/.test(lineIn(one)) ||
+      !/^ (trimmed|tied|frenched|rolled|boned|cleaned|cut) (up |off |already )?$/.test(
+        lineIn(one),
+      ) ||
       !heard.some(({ meaning }) => meaning.intent === 'describe-roast'),
   );
 
@@ -276,7 +279,7 @@ const unitsOnce = (heard: readonly Placed[]): Placed[] =>
 
 /** "dad's here but the others are stuck": not all of them have come. */
 const othersAwaited =
-  / (others|rest|everyone else|other (car|lot|half|two|three)|remaining \w+|latecomers) (\w+ )?(is|are|has|have|will be) (\w+ )?(not|still|stuck|late|on|delayed|coming|running|behind|held|lost|<d\d+>) /;
+  / (others|rest|everyone else|other (car|lot|half|two|three)|remaining \w+|latecomers) (\w+ )?(broke|missed|got|is|are|has|have|will be) (\w+ )?(not|still|stuck|late|on|delayed|coming|running|behind|held|lost|down|<d\d+>) | well <n\d+> (of them )?(are|is) | , <n\d+> of them anyway /;
 
 /** "first car's here, so three here, five to go": one arrival. */
 function arrivedOnce(placed: readonly Placed[], _context: ReadContext, whole: string): Placed[] {
@@ -398,7 +401,10 @@ function besideSubstance(heard: readonly Placed[], { expecting }: ReadContext): 
 function lastWish(heard: readonly Placed[]): Placed[] {
   const wishes = heard.filter(({ meaning }) => meaning.intent === 'set-doneness');
   if (wishes.length < 2) return [...heard];
-  const kept = wishes.findLast((one) => !/ (no|not|never) /.test(lineIn(one))) ?? wishes.at(-1);
+  const kept =
+    wishes.find((one) => / (instead of|rather than) /.test(lineIn(one))) ??
+    wishes.findLast((one) => !/ (no|not|never) /.test(lineIn(one))) ??
+    wishes.at(-1);
   return heard.filter((one) => !wishes.includes(one) || one === kept);
 }
 
@@ -616,7 +622,13 @@ function withoutManners(heard: readonly Placed[], context: ReadContext): Placed[
       return !substance && heard[at + 1] === undefined;
     }
     // "go on, add some peas": a nudge, unless the talk was at rest.
-    if (intent === 'resume') return context.paused || !substance || one.tokens.length > 3;
+    if (intent === 'resume')
+      return (
+        context.paused ||
+        !substance ||
+        one.tokens.length > 3 ||
+        /^ (i am|we are) back (now )?$/.test(lineIn(one))
+      );
     if (intent === 'pause' || intent === 'repeat' || intent === 'help')
       return !substance && at === heard.findIndex((one) => one.meaning.intent === intent);
     const before = heard.slice(0, at).map((one) => one.meaning.intent);

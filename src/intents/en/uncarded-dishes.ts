@@ -63,6 +63,19 @@ const names = [
   'green bean casserole',
   'sweet potato casserole',
   'mac and cheese',
+  'mac n cheese',
+  'collard greens',
+  'collards',
+  'scalloped potatoes',
+  'candied yams',
+  'yams',
+  'succotash',
+  'wild rice',
+  'pasta salad',
+  'bubble and squeak',
+  'colcannon',
+  'roast pumpkin',
+  'okra',
   'macaroni cheese',
   'chips',
   'fries',
@@ -133,6 +146,8 @@ const exactly = new Map(names.map((name) => [stemsOf(name).join(' '), name]));
 
 /** Every word of their names, as stems: none of them is anybody's name. */
 export const uncardedStems: ReadonlySet<string> = new Set(names.flatMap((name) => stemsOf(name)));
+
+export const isUncardedName = (words: string): boolean => exactly.has(stemsOf(words).join(' '));
 
 /** Words about a dish that belong to no name: "a nice big trifle". */
 const about =

@@ -258,7 +258,10 @@ function choiceAnswer(match: Match): Meaning | undefined {
     return { intent: 'choose', option: named[0]![1] };
   const mark = onlyMark(match, 'n');
   const quantity = mark ? match.quantityOfMark(mark) : undefined;
-  if (quantity?.kind !== 'number' || match.line.split(' ').length > 7) return undefined;
+  // "I'd rather the last of the three".
+  const lastOf = / last (one )?(of|out of) (the |those |your )?<n\d+> /.test(said);
+  if (quantity?.kind !== 'number' || (match.line.split(' ').length > 7 && !lastOf))
+    return undefined;
   return Number.isInteger(quantity.value) && quantity.value >= 1 && quantity.value <= 9
     ? { intent: 'choose', option: quantity.value }
     : undefined;

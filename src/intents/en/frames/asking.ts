@@ -88,7 +88,7 @@ export const questionFrame: Frame = {
       / (safe|unsafe|safely|dangerous|risk|risky|sick|ill|poisoning|pregnant|toddler|toddlers|baby|bacteria|salmonella|leftovers|overnight|room temperature|on the counter|reheat|refreeze|spoil|off) /;
     if (
       holds(match, safety) &&
-      !holds(match, / (baby asleep|day off|off to|turn off|off the heat|drive) /)
+      !holds(match, / (kick off|baby asleep|day off|off to|turn off|off the heat|drive) /)
     )
       return { intent: 'ask-safety', about: spoken(match), ...degrees(match) };
     if (
@@ -137,7 +137,7 @@ export const questionFrame: Frame = {
     if (
       holds(
         match,
-        / (temperature|temp|how hot|how warm|degrees|what heat|what mark|core|number|internal|target|meant to be (on|at)|supposed to (be|read)|what gas) /,
+        / (temperature|temp|how hot|how warm|how high|degrees|what heat|what mark|core|number|internal|target|meant to be (on|at)|supposed to (be|read)|what gas) /,
       ) ||
       /^(what|where) (should|must|is) (it|the middle|the core) (at|read|be at|reading)/.test(
         match.line,

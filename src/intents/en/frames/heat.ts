@@ -1,5 +1,5 @@
 /** Frames of temperatures: what is to be called, what the oven does, what the roast reads. */
-import type { Frame, Match } from '../../recogniser.ts';
+import type { Frame, Match, Meaning } from '../../recogniser.ts';
 import { momentOf } from '../recognisers/moment-of.ts';
 import { oven, reading } from '../recognisers/temperatures.ts';
 import { dishNamed } from './dinner.ts';
@@ -60,6 +60,13 @@ export const ovenFrame: Frame = {
     const lit = match.before.at(-1)?.intent === 'report-oven';
     const named = holds(match, ovenWords);
     const found = temperatureMark(match);
+    // "top's at 225 and the bottom is 400": the other oven.
+    const side =
+      / (top|bottom|upper|lower|big|small|main|second|other|left|right) (one |oven )?(is |at |on |to )+<[nt]/.exec(
+        ` ${match.line}`,
+      )?.[1];
+    if (found && side && lit && found.fahrenheit >= 160 && found.fahrenheit <= 600)
+      return { ...oven(withTemperature(match, found.mark))!, which: side } as Meaning;
     const bias = / (runs|running|off|out|always|under|over|hotter|cooler) /;
     if (
       found &&

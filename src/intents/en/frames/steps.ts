@@ -61,6 +61,9 @@ export const progressFrame: Frame = {
       if (dish) return { intent: 'report-not-done', step: makingStep(dish, match.context) };
       return roast ? { intent: 'report-not-done' } : undefined;
     }
+    // "ten more minutes on them".
+    if (dish && /^<d\d+> (more )?(on|for) (it|them|the|those) /.test(match.line))
+      return { intent: 'report-not-done', step: makingStep(dish, match.context) };
     const verb = verbIn(match);
     if (!dish && !roast) return ofVerb(match, verb, moment);
     if (dish) return ofDish(match, dish, verb, moment);

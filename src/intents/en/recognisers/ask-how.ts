@@ -10,6 +10,8 @@ export const askHow: Recogniser = {
   phrases: [
     ...phrases(
       [
+        '^ (which|what) (is it|one is it|is right|one is right|is correct|one is correct|is the right one|is the real one|one) (then|now|$) ',
+        '^ which (to|one to) (believe|trust|go by|go with|use) ',
         '^ which [reading|number|thermometer|probe|one|of them|of the two|figure] (do|should|can|would) (i|we|you) (believe|trust|go by|go with|use|rely on|listen to) ',
       ],
       { intent: 'ask-how', topic: 'thermometer' },

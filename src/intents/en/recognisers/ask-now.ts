@@ -57,6 +57,8 @@ export const askNow: Recogniser = {
       [
         '^ [does|do|is|are] (that|it|this|they) (sound|sounds|seem|seems|look|looks) [about|all] (right|ok|normal|fine|good|bad|low|high|off|wrong|correct) [to you|so far|$] ',
         '^ [is|are] (that|it|this|we) [about|all] (correct|normal|about right|in order|where it should be|as it should be|to be expected) [to you|$] $',
+        '^ (what|anything) (did|have) (i|we) (miss|missed) ',
+        '^ is (it|the oven|@oven|the probe|the thermometer) (broken|bust|knackered|working|playing up|slow|dead|faulty) ',
         '^ sound [about] (right|ok|good|normal) [to you|$] $',
         '^ (can|will|could|would|is) (it|@it|the roast|everything|dinner|that|the beef) (take|stand|survive|cope|handle|cope with|last|bear|manage) [that|it|with that|till then|that long|the wait|the delay|waiting|so long] $',
       ],

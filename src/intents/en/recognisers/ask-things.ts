@@ -1,6 +1,7 @@
 /** Questions of safety, amounts, what else will do, and what to buy. */
-import type { Recogniser } from '../../recogniser.ts';
+
 import { nameExactlyIn } from '../../names.ts';
+import type { Recogniser } from '../../recogniser.ts';
 import { meansRoast } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
 import { sizeAsked } from './days-asked.ts';
@@ -44,6 +45,7 @@ export const askThings: Recogniser = {
         'what (if|can i do if) (i|we) (do not have|have no|have not got) [any|a] {thing:thing}',
       ],
       (match) =>
+        /^\w+ing\b/.test(match.words('thing')) ||
         /^(i|you|we|i still|you want|it|that|they|he|she|there|dinner|everything|this|everyone)\b/.test(
           match.words('thing'),
         ) ||

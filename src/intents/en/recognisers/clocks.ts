@@ -80,7 +80,9 @@ export const clocks: Recogniser = {
     ),
     ...phrases(
       [
-        '(@guests|they|everyone|everybody|people|company) (arrive|are arriving|come|are coming|comes|is coming|get here|gets here|are due|is due|are invited|turn up|will be here|will arrive|will come|are here|arrives|are expected) [here|over|round] (at|for|from|around|by) {clock}',
+        '(@guests|they|everyone|everybody|people|company) (arrive|are arriving|come|are coming|comes|is coming|get here|gets here|are due|is due|are invited|turn up|will be here|will arrive|will come|are here|arrives|are expected|show up|shows up|are showing up|is showing up|roll in|rolls in|land|will get here|will be arriving) [here|over|round|in] (at|for|from|around|by) {clock}',
+        '(@guests|they|everyone|everybody|people|company) (get here|gets here|arrive|arrives|are due|show up|will be here|come over) {clock} ',
+        '[the|our|my] (guests|people|company|visitors|guest) (arrival|arriving|arrive time|arrival time) [is|to|at|for|be]  (at|for|to|is|by) {clock}',
         '^ [the|our|my] (guests|people|company|visitors) (at|for|from|around) {clock}',
       ],
       arrival,

@@ -1,5 +1,5 @@
 /** How done the roast is to be, by word or by the number to pull it at. */
-import type { Doneness } from '../../../kitchen/heard.ts';
+import { type Doneness, donenessWords } from '../../../kitchen/heard.ts';
 import type { Recogniser } from '../../recogniser.ts';
 import { phrases } from '../vocabulary.ts';
 
@@ -7,7 +7,20 @@ import { phrases } from '../vocabulary.ts';
 const pinkRefused =
   /\b(not|no|never|nothing|without|hates?|dislikes?) (?!(too|so|very) )(\w+ ){0,4}?(pink|blush\w*|blood\w*)/;
 
+/** "One notch rarer than medium", "a shade past rare". */
+const beside =
+  /(?:notch|step|shade|touch|bit|tad|little|hair|smidge) (rarer|under|below|less|pinker|more|over|above|past|beyond|up from) (?:done )?(?:than |of )?(medium rare|medium well|medium|rare|well done)/;
+
+function besideOf(words: string): Doneness | undefined {
+  const [, way = '', word = ''] = beside.exec(words) ?? [];
+  const at = donenessWords.indexOf(word.replace(' ', '-') as Doneness);
+  if (at < 0) return undefined;
+  return donenessWords[at + (/^(rarer|under|below|less|pinker)$/.test(way) ? -1 : 1)];
+}
+
 export function donenessOf(words: string): Doneness | undefined {
+  const neighbour = besideOf(words);
+  if (neighbour) return neighbour;
   if (pinkRefused.test(words) && !/medium|rare|well/.test(words)) return 'well-done';
   if (
     /medium( |-)?rare|medium (but |, )?(leaning|more|towards?|on the) (rare|rare side)|(more|past|over|beyond|a bit up from|done more) (than )?rare|rosy|between rare and medium|between medium and rare|pink|blush/.test(
@@ -30,7 +43,7 @@ export function donenessOf(words: string): Doneness | undefined {
   return undefined;
 }
 
-const donenessWords =
+const saidWords =
   '(medium rare|medium well [done]|medium|rare|well done|pink|nice and pink|a bit pink|a little pink|pink in the middle|blushing|blushing pink|cooked through|blue|still mooing|rare to medium rare|no pink)';
 
 export const doneness: Recogniser = {
@@ -63,7 +76,7 @@ export const doneness: Recogniser = {
     ),
     ...phrases(
       [
-        `[pull|cook|i want|we want|we like|i like|we would like|i would like|make|do|have|let us do|let us go|let us have|go|going|aim|aiming|we will have|we will go|can we have|served|i think|everyone likes|everybody likes|everyone wants|we all like|most like|done|bring] [it|@it|ours|that|mine|theirs] [to be|for|out|at|a|done|with|on the|to|up] ${donenessWords} [all round|in the middle|instead|for everyone|side|$]`,
+        `[pull|cook|i want|we want|we like|i like|we would like|i would like|make|do|have|let us do|let us go|let us have|go|going|aim|aiming|we will have|we will go|can we have|served|i think|everyone likes|everybody likes|everyone wants|we all like|most like|done|bring] [it|@it|ours|that|mine|theirs] [to be|for|out|at|a|done|with|on the|to|up] ${saidWords} [all round|in the middle|instead|for everyone|side|$]`,
       ],
       (match) => {
         const said = match.line.replace(/ (instead of|rather than|not|but not) .*/, ' ');

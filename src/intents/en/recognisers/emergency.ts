@@ -27,7 +27,9 @@ export const emergency: Recogniser = {
         notHere.test(` ${match.line}`) ||
         / was on fire /.test(` ${match.line}`) ||
         /^(he|she|they) (is|are) on fire /.test(match.line) ||
-        /not on fire/.test(match.line) ||
+        /(not|nothing|nowt|nobody|no one) (is |was )?(actually |really )?on fire/.test(
+          match.line,
+        ) ||
         (/ (no|not any|without) (flames|flame|fire|actual flames) /.test(` ${match.whole}`) &&
           !/ (on fire|caught fire|alight|in flames) /.test(` ${match.line}`))
           ? undefined

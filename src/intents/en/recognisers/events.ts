@@ -177,7 +177,7 @@ export function outOf(match: Match): Meaning[] | undefined {
 }
 
 const finishing =
-  /^(done|made|ready|finished|cooked|sorted|complete|prepared|mixed|whipped|good to go|set)$/;
+  /^(done|made|ready|finished|cooked|sorted|complete|prepared|mixed|whipped|good to go|set|thickened|reduced|strained|mashed|glazed|roasted|boiled|steamed|drained|dressed|baked|plated)$/;
 
 export function doneMeaning(match: Match): Meaning | readonly Meaning[] | undefined {
   // "the small oven is at 200 | for potatoes": what is left beside the oven is the oven's.
@@ -220,7 +220,8 @@ export function doneMeaning(match: Match): Meaning | readonly Meaning[] | undefi
   // "scrubbed the potatoes": what stands first must be a participle, or "have lunch" would do.
   if (match.line.startsWith(`${verb} `) && !/(ed|cut|made|done|beaten)$/.test(verb))
     return undefined;
-  if (verb === 'roast' || /^(of|in|at|on|to|for)( |$)/.test(who)) return undefined;
+  if (verb === 'roast' || verb === 'put' || /^(of|in|at|on|to|for)( |$)/.test(who))
+    return undefined;
   if (
     /^(in|out|on|off|here|late|late|early|coming|ing)$/.test(verb) ||
     /not|nearly|almost/.test(match.line)

@@ -1,6 +1,8 @@
 /** Who helps, and for how long the cook is away. */
 import { nameExactlyIn } from '../../names.ts';
 import type { Recogniser } from '../../recogniser.ts';
+import { persons } from '../addressed.ts';
+import { commonWords } from '../common-words.ts';
 import { dishExactlyIn, dishIn, meansRoast, stepIn } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
 
@@ -74,6 +76,17 @@ export const hands: Recogniser = {
         const does = said && 'dish' in said ? said.dish : dishIn(task, match.context);
         if (does === undefined && !chores.test(task)) return undefined;
         return { intent: 'add-hands', who, ...(does ? { does } : {}) };
+      },
+    ),
+    ...phrases(
+      '^ [my|our] {who:word} is (mashing|peeling|chopping|stirring|washing up|whisking|basting) [now|already|$] $',
+      (match) => {
+        const who = match.words('who');
+        return (persons.test(who) || !commonWords.has(who)) &&
+          !notHelpers.test(who) &&
+          dishIn(who, match.context) === undefined
+          ? { intent: 'add-hands', who }
+          : undefined;
       },
     ),
     ...phrases(

@@ -75,7 +75,7 @@ export const haveList: Recogniser = {
   phrases: [
     ...phrases(
       [
-        '^ [but|and] (i|we) (already have|have already got|already got|have plenty of|have enough|have got plenty of|have got enough) {thing:rest} [already|at home|in the house|in the cupboard] $',
+        '^ [but|and] [i|we] (already have|have already got|already got|have plenty of|have enough|have got plenty of|have got enough) {thing:rest} [already|at home|in the house|in the cupboard] $',
         '^ (i|we) (bought|picked up|have bought|have picked up) {thing:rest} $',
         '^ (i|we) (have|have got|got) [all] [the|some] {thing:rest} $',
         '^ (cross|cross off|strike|strike off|take|tick|tick off) {thing:rest} (off|off the list|off my list|from the list) $',

@@ -17,9 +17,24 @@ const things: Readonly<Record<string, HeardOf<'forget-kitchen'>['about']>> = {
 };
 
 function aboutOf(match: Match): Meaning | undefined {
-  const what = match.words('what').trim();
+  const named = / (oven|cooker|stove|thermometer|probe) /.exec(` ${match.whole}`)?.[1];
+  const what = match.words('what').trim() || (named ?? '');
   const about = Object.hasOwn(things, what) ? things[what] : undefined;
   return about && { intent: 'forget-kitchen', about };
+}
+
+/** What a thermometer should show where water freezes and where it boils. */
+const fixed = { F: { ice: 32, boiling: 212 }, C: { ice: 0, boiling: 100 } } as const;
+
+/** "It was 214 in boiling water": how far it is out. */
+function shownInWater(match: Match): Meaning | undefined {
+  const { temperature, unit } = match.temperature('temperature');
+  const scale = fixed[unit ?? match.context.units.temperature];
+  const point = / (ice|iced|slush) /.test(` ${match.line}`) ? scale.ice : scale.boiling;
+  const bias = temperature - point;
+  return Number.isFinite(bias) && bias !== 0 && Math.abs(bias) <= 15
+    ? { intent: 'report-thermometer', bias }
+    : undefined;
 }
 
 export const kitchenBelief: Recogniser = {
@@ -29,20 +44,28 @@ export const kitchenBelief: Recogniser = {
     ...phrases(
       [
         `(forget|drop|clear|wipe|ignore|disregard|scrap) (everything|all|anything|whatever|what) [that] [you] [${known}] ${whose}`,
+        '(do not|stop|no longer|forget|drop|ignore) (use|using|apply|applying|count|the|counting) [the|that|my|any] (old|last|previous) (correction|offset|adjustment|bias) [for|of|on] [the|my] [{what:word}]',
         `(do not|stop|no longer) (trust|trusting|believe|believing|count on|counting on|use|using|go by|going by) what you ${known} ${whose}`,
       ],
       aboutOf,
     ),
     ...phrases(
       [
-        '(my|the|our|this) (thermometer|probe|meat thermometer) [always] (reads|runs|is|shows) [about|out by|off by] {n:any} [degrees] [too] (high|low|hot|cold|over|under)',
+        '(in|into|with) [a|the|some] [glass of|bowl of|cup of] (boiling water|ice water|iced water|ice bath|ice slush) [it|the probe|the thermometer|thermometer] (was|is|read|reads|said|says|showed|shows|came out at|gives|gave|comes out at) {temperature}',
+        '(was|is|read|reads|said|says|showed|shows|got|gives|gave|@thermometer) {temperature} [degrees] in [a|the|some] [glass of|bowl of|cup of] (boiling water|ice water|iced water|ice bath|ice slush)',
+      ],
+      shownInWater,
+    ),
+    ...phrases(
+      [
+        '[my|the|our|this] [old|leave-in|instant-read|quick] (thermometer|probe|meat thermometer) [always|actually] (reads|runs|is|shows|reading|running) [about|out by|off by|off|out] {n:any} [degrees] [too] (high|low|hot|cold|over|under|hotter|colder|higher|lower)',
       ],
       (match) => {
         const size = match.number('n');
         return Number.isFinite(size)
           ? {
               intent: 'report-thermometer',
-              bias: / (low|cold|under) /.test(match.line) ? -size : size,
+              bias: / (low|cold|under|colder|lower) /.test(match.line) ? -size : size,
             }
           : undefined;
       },

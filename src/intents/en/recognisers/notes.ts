@@ -31,7 +31,9 @@ export const notes: Recogniser = {
           : (donenessOf(match.line.slice(match.line.indexOf(who))) ?? donenessOf(match.line));
         if (
           notAGuest.test(who) ||
-          /^(i|we|us|everyone|everybody|all|you|it|all of us|me)?$/.test(who)
+          /^(i|we|us|everyone|everybody|all|you|it|all of us|me|most|most of (us|them)|(the )?rest( of (us|them))?|the others|the table)?$/.test(
+            who,
+          )
         )
           return undefined;
         // Without a word of wishing only a person can be meant: "dad well done", not "steak rare".

@@ -21,10 +21,18 @@ export const ovens: Recogniser = {
         '(have|have got|got|has|there is|there are|using|with) [also|actually|now|only|just] {n:number} ovens ',
         '{n:number} ovens (here|in this kitchen|in the kitchen|tonight|today) ',
         '^ {n:number} ovens $',
+        '{n:number} ovens the ',
       ],
       (match) =>
         match.count('n') === 2 && !elsewhere.test(` ${match.line}`)
           ? { intent: 'report-setup', oven: 'two ovens' }
+          : undefined,
+    ),
+    ...phrases(
+      '^ [i|we] [have|have got|got|there is] [only|just|but] {n:number} oven [here|only|to work with|in this kitchen|$] $',
+      (match) =>
+        match.count('n') === 1 && !elsewhere.test(` ${match.line}`)
+          ? { intent: 'report-setup', oven: 'one oven' }
           : undefined,
     ),
     ...phrases(
@@ -56,6 +64,7 @@ export const ovens: Recogniser = {
       [
         '(only|just) [have|has|got|have got|has got] {n:number} (rings|burners|hotplates|hobs) ',
         '(have|have got|has|got) [only|just] {n:number} (rings|burners|hotplates) ',
+        '^ [only|just|with] {n:number} (rings|burners|hotplates) [on the (hob|stove|cooktop|range)|$] $',
       ],
       (match) => {
         const rings = match.count('n');

@@ -128,6 +128,7 @@ export const progress: Recogniser = {
         `(took|taken|pulled|got|lifted|pulling) (out|it out of) [the] {who:thing} $`,
         '^ [i have|i|have|just] (pulled it|pulled the roast|taken it out|took it out|pulled|got it out|it out) ',
         '^ [@it] [just] (came|has come|has just come|come) off [the heat|the oven] [now|already|$] $',
+        '^ (the [whole] lot|everything|all of it) (is|are) [all] out [now|of the oven|$] $',
         '^ (out it comes|out it came|out it is|out of the oven|it is out of the oven|out) $',
         `^ ${subject} out $`,
         `^ ${subject} (came out|went out) [at {c:clock}|{d:duration} ago] $`,

@@ -59,7 +59,7 @@ export function reading(match: Match): Meaning | undefined {
   );
   if (
     quantity?.kind === 'number' &&
-    /^(minutes|hours|pounds|people|guests|bones?|ribs?|ribbers?|%|percent|of us|of them|of you|of those|kilos|more|oclock|each|dollars)/.test(
+    /^(temperature|minutes|hours|pounds|people|guests|bones?|ribs?|ribbers?|%|percent|of us|of them|of you|of those|kilos|more|oclock|each|dollars)/.test(
       after,
     )
   )
@@ -114,7 +114,7 @@ export function oven(match: Match): Meaning | undefined {
   const which =
     /(top|bottom|upper|lower|left|right|second|small|little|big|large|other|main|grill) oven/.exec(
       line,
-    )?.[1];
+    )?.[1] ?? / ovens .*(top|bottom|upper|lower|left|right) (?:one )?(?:is|at|on) /.exec(line)?.[1];
   const mode =
     / (fan|convection|air circulation|circulating air|hot air) /.test(line) &&
     !/(no fan|not fan)/.test(line)
