@@ -104,7 +104,8 @@ function draw(): void {
         line((one) => one.errorMinutes, 'forecast', '#a33'),
         line((one) => one.lineErrorMinutes, 'straight line', '#36a'),
       ],
-      top: Math.ceil(Math.max(...figures.map((one) => one.lineErrorMinutes))) + 1,
+      // A multiple of the four steps of its scale, so that each is a whole number.
+      top: 4 * Math.ceil(Math.max(...figures.map((one) => one.lineErrorMinutes)) / 4),
     }),
   );
   writeFileSync(
