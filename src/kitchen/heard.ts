@@ -184,7 +184,8 @@ const slots = {
   'ask-status': { about: z.enum(['ruined']).optional() },
   /** `menu`: what there is beside the roast. */
   'ask-plan': { about: z.enum(['menu']).optional() },
-  'ask-options': {},
+  /** `time`, `minutes`: another hour of dinner that is only supposed, or how much later than agreed. */
+  'ask-options': { time: clockTime.optional(), minutes: z.number().optional() },
   /** `butcher`: what to ask the butcher for. */
   'ask-shopping': { about: z.enum(['butcher']).optional() },
   'ask-time-left': { about: z.string().optional() },

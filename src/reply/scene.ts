@@ -19,6 +19,8 @@ export interface Scene {
   options?: readonly Option[] | undefined;
   /** What another heat of the oven would make of the roast, where that was asked. */
   supposed?: { ovenCelsius: number; pullCelsius: number; forecast: Forecast } | undefined;
+  /** What another hour of dinner would make of the day, and the ways there, where that was asked. */
+  supposedHour?: { wantedAt: number; plan: Plan; options: readonly Option[] } | undefined;
   /** The step to do now, and whether this reply is the one that calls it. */
   nextStep?: string | undefined;
   /** Whether the whole day is told for the first time. */

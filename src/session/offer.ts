@@ -43,7 +43,11 @@ export async function offer(asking: Asking): Promise<Offered> {
   const moved = behind || outcomes.some((outcome) => outcome.key === 'serving-moved');
   const sooner = outcomes.some((outcome) => outcome.key === 'serving-moved' && outcome.minutes < 0);
   const asked = outcomes.some(
-    (outcome) => outcome.key === 'answer' && outcome.heard.intent === 'ask-options',
+    (outcome) =>
+      outcome.key === 'answer' &&
+      outcome.heard.intent === 'ask-options' &&
+      outcome.heard.time === undefined &&
+      outcome.heard.minutes === undefined,
   );
   const { plan, dinner, now, question, forecast } = after;
   if ((!moved && !asked) || !plan || !question || !forecast) return none;

@@ -41,6 +41,7 @@ import type {
 } from './ports.ts';
 import { PositionTaken } from './ports.ts';
 import { supposed } from './suppose.ts';
+import { supposedHour } from './suppose-hour.ts';
 import { planTold, tellsWhy } from './told.ts';
 import { sceneOf, viewOf } from './view.ts';
 
@@ -345,6 +346,11 @@ class DinnerSession implements Session {
       before: before.plan,
       options: offered.options,
       supposed: await supposed(decision.outcomes, after, this.compute),
+      supposedHour: await supposedHour(decision.outcomes, {
+        context,
+        outlook: after,
+        compute: this.compute,
+      }),
       nextStep,
       firstPlan,
       days: daysAheadOf(after.dinner, this.options.cards),

@@ -77,6 +77,7 @@ import { roast } from './recognisers/roast.ts';
 import { notBefore, serving } from './recognisers/serving.ts';
 import { setup } from './recognisers/setup.ts';
 import { musing, shortQuestions } from './recognisers/short-questions.ts';
+import { supposed } from './recognisers/supposed.ts';
 import { early, fragments, yesAndNo } from './recognisers/talk.ts';
 import { timers } from './recognisers/timers.ts';
 import { together } from './recognisers/together.ts';
@@ -101,6 +102,8 @@ const across: readonly Recogniser[] = [
   correction,
   // "allergic to milk and nuts" is two things of one guest, before an "and" parts them.
   allergies,
+  // "what if we ate at eight" sets no hour.
+  supposed,
   together,
   stoodOut,
   haveList,

@@ -18,6 +18,7 @@ import { butcherAnswer, shoppingWords, sizeAnswer } from './shopping.ts';
 import { sliceAnswer } from './slice.ts';
 import { carveAt, coreNow, currentStepOf, nextStepOf, noPlan, stepAbout } from './standing.ts';
 import { callWords } from './steps.ts';
+import { supposedHourWords } from './supposed.ts';
 import { guestsAnswer } from './table.ts';
 import { temperatureAnswer } from './temperatures.ts';
 import { whyAnswer } from './why.ts';
@@ -35,9 +36,11 @@ export function answer(heard: Heard, scene: Scene): Spoken {
         ? sentences([say`Dinner ${atTime(scene.plan.serving.likelyAt, scene)}.`, wholeDay(scene)])
         : (hourAsked(scene) ?? noPlan);
     case 'ask-options':
-      return scene.options && scene.options.length > 0
-        ? offerAsked(scene.options, scene)
-        : say`Nothing needs choosing: the plan holds. Tell me what should change, and I will say what it costs.`;
+      if (scene.options && scene.options.length > 0) return offerAsked(scene.options, scene);
+      return (
+        supposedHourWords(scene) ??
+        say`Nothing needs choosing: the plan holds. Tell me what should change, and I will say what it costs.`
+      );
     case 'ask-shopping':
       return heard.about === 'butcher' ? butcherAnswer(scene) : shoppingWords(scene);
     case 'ask-time-left':

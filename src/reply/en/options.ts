@@ -188,7 +188,7 @@ export function offerAsked(options: readonly Option[], scene: Scene): Spoken {
 }
 
 /** What an option does, in as few words as an ear needs. */
-function titleAloud(option: Option, scene: Scene): string {
+export function titleAloud(option: Option, scene: Scene): string {
   // A pull moved for the hold's sake has its number in the title too: the oven's is the last.
   const heat = aloud(option.title.match(/\d+ °[FC]/g)?.at(-1) ?? '').speech;
   switch (option.kind) {
@@ -221,7 +221,7 @@ function lateAloud(option: Option, { dinner, plan }: Scene): string {
 }
 
 /** Empty where the core comes out as wanted. */
-function donenessAloud({ coreAtServingCelsius }: Option, { dinner }: Scene): string {
+export function donenessAloud({ coreAtServingCelsius }: Option, { dinner }: Scene): string {
   const off = coreAtServingCelsius.p50 - (dinner.target?.serveCelsius ?? coreAtServingCelsius.p50);
   return Math.abs(off) <= offKelvin ? '' : `${off > 0 ? 'more' : 'less'} done`;
 }

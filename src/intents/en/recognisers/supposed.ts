@@ -1,0 +1,48 @@
+/**
+ * "What if we ate at eight", "suppose they come half an hour late": another hour of dinner that is asked
+ * about and not set. Nothing moves; what it would make of the day is the answer.
+ */
+import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
+import { phrases } from '../vocabulary.ts';
+
+const supposing =
+  '(what if|what happens if|what would happen if|what will happen if|what would it mean if|what about if|how about if|how would it be if|how bad is it if|would it be bad if|would it matter if|does it matter if|is it a problem if|suppose|supposing)';
+const aside = '[instead|then|tonight|today|after all|rather|or so] $';
+
+const hour = (match: Match): Meaning | undefined => {
+  // "what if I moved it to 225" is of the oven.
+  if (match.number('time') >= 100) return undefined;
+  const time = match.mealTime('time');
+  return time === undefined ? undefined : { intent: 'ask-options', time };
+};
+
+/** Minutes by which the table would move: later, unless the words say sooner. */
+const shift = (match: Match): Meaning | undefined => {
+  const minutes = match.minutes('by');
+  if (!(minutes > 0)) return undefined;
+  const sooner = / (early|earlier|sooner|forward|ahead) /.test(` ${match.line}`);
+  return { intent: 'ask-options', minutes: sooner ? -minutes : minutes };
+};
+
+export const supposed: Recogniser = {
+  name: 'supposed',
+  moods: ['statement'],
+  phrases: [
+    ...phrases(
+      [
+        `^ [and|so|but|ok|right] [,] ${supposing} (we|i|they|everyone|you) [all|only|just] (eat|ate|have|had|have to eat|had to eat|do|did|make|made|move|moved|push|pushed|put|serve|served|sit down|sat down|sat|aim|aimed|wait|waited|hold|held|go|went|want to eat|wanted to eat) [it|off|dinner|@dinner|everything|back|on] [at|for|to|till|until] {time:clock} ${aside}`,
+        `^ [and|so|but|ok|right] [,] ${supposing} [the] @dinner (is|was|were|goes|went|has to be|had to be|moves|moved|gets moved|got moved|is moved) [at|to|on at|back to|on to|until|not until] {time:clock} ${aside}`,
+      ],
+      hour,
+    ),
+    ...phrases(
+      [
+        `^ [and|so|but|ok|right] [,] ${supposing} (@guests|[my|our|your] @person|they|we|i|he|she|someone|{w:word}) (are|is|am|were|was|come|comes|came|run|runs|ran|turn up|turns up|turned up|arrive|arrives|arrived|get here|gets here|got here|show up|shows up) [like|all] {by:duration} (late|later|behind|early|earlier|sooner|ahead) ${aside}`,
+        `^ [and|so|but|ok|right] [,] ${supposing} (we|i) (eat|ate|have @dinner|serve|served|sit down|sat down) {by:duration} (late|later|early|earlier|sooner) ${aside}`,
+        `^ [and|so|but|ok|right] [,] ${supposing} (we|i) (push|pushed|move|moved|delay|delayed|put|hold|held|shift|shifted|bring|brought|bump|bumped) (@dinner|it|everything|things) [back|off|on|forward|later|out] [by|for] {by:duration} [later|earlier|sooner] ${aside}`,
+        `^ [and|so|but|ok|right] [,] ${supposing} [the] @dinner (is|was|were|goes|went|moves|moved|slips|slipped|gets pushed|got pushed|is pushed) [back|off|on|forward] [by] {by:duration} (late|later|early|earlier|sooner|$)`,
+      ],
+      shift,
+    ),
+  ],
+};
