@@ -83,7 +83,15 @@ export class Match {
   /** The meal's time that a mark shows, if it shows one. */
   mealTimeOf(mark: string): string | undefined {
     const face = faceOf(this.quantityOfMark(mark));
-    return face && mealTime(face, this.context);
+    return face && mealTime(this.ofHourBefore(face), this.context);
+  }
+
+  /** "Guests at six, starters at half past": past the hour that was named before. */
+  private ofHourBefore(face: ClockFace): ClockFace {
+    if (face.hour !== undefined || face.minute > 30) return face;
+    const last = this.before.findLast(({ intent }) => intent === 'set-serving-time');
+    const said = last?.intent === 'set-serving-time' ? Number(last.time.slice(0, 2)) : undefined;
+    return said === undefined ? face : { ...face, hour: said, half: 'day' };
   }
 
   /** The marks in the clause whose letter is one of these, in order. */
@@ -123,7 +131,7 @@ export class Match {
 
   mealTime(slot: string): string | undefined {
     const face = this.face(slot);
-    return face && mealTime(face, this.context);
+    return face && mealTime(this.ofHourBefore(face), this.context);
   }
 
   pastTime(slot: string): string | undefined {

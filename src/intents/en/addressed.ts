@@ -87,7 +87,7 @@ const reports =
   /^(report-reading|report-started|report-out|report-done|report-not-done|report-trouble|report-setup|report-oven|cook-away|describe-roast)$/;
 /** Their slots hold words no list can know. */
 const takesNames =
-  /^(note-guest|feed-public|add-hands|lack|have|set-timer|cancel-timer|ask-safety|ask-substitute|ask-amount)$/;
+  /^(note-guest|feed-public|add-hands|cook-away|lack|have|set-timer|cancel-timer|ask-safety|ask-substitute|ask-amount)$/;
 /** Said of guests and errands, other days and places are the matter itself. */
 const aboutPeople = /^(note-guest|feed-public|cook-away|shift-serving|set-timer|emergency)$/;
 
@@ -172,7 +172,7 @@ function kitchenWords(line: string, lexicon: Lexicon): number {
 }
 
 export const persons =
-  /^(dad|daddy|mum|mummy|mom|mother|father|gran|granny|grandma|grandad|grandpa|nan|nana|sister|brother|wife|husband|aunt|auntie|aunty|uncle|cousin|niece|nephew|son|daughter|kids|children|boys|girls|girlfriend|boyfriend|partner|friend|friends|neighbour|neighbours|neighbor|neighbors|baby|kid|child|mate|love|darling|sweetheart|honey|dear|everyone|everybody|somebody|someone|anyone)$/;
+  /^(dad|daddy|papa|mama|maman|oma|opa|nonna|nonno|abuela|abuelo|baba|yiayia|mum|mummy|mom|mother|father|gran|granny|grandma|grandad|grandpa|nan|nana|sister|brother|wife|husband|aunt|auntie|aunty|uncle|cousin|niece|nephew|son|daughter|kids|children|boys|girls|girlfriend|boyfriend|partner|friend|friends|neighbour|neighbours|neighbor|neighbors|baby|kid|child|mate|love|darling|sweetheart|honey|dear|everyone|everybody|somebody|someone|anyone)$/;
 /** Words whose place in a sentence says who speaks to whom. */
 const closed =
   /^(i|me|my|mine|we|us|our|ours|you|your|yours|he|him|his|she|her|hers|they|them|their|theirs|it|its|this|that|these|those|there|here|the|a|an|some|any|no|not|never|and|or|but|so|if|when|than|because|to|of|for|from|in|into|out|on|off|up|down|at|by|with|about|over|after|before|till|until|since|ago|is|are|was|were|be|been|am|has|have|had|do|does|did|done|will|would|can|could|shall|should|may|might|must|what|which|who|where|why|how|got|get|put|take|took|taken|go|goes|going|went|gone|let|say|says|said|tell|yes|yeah|ok|okay|please|thanks|now|then|just|already|yet|still|too|all|one|two|first|second|other|another|more|like|as)$/;

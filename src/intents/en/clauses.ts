@@ -17,7 +17,7 @@ const ends = /^[.?!]$/;
 const opening =
   /^(ok|so|well|right|and|but|hey|hi|hello|oh|yes|all|now|listen|also|then|look|yo|chef|mate|love|dear|like|sorry|there|listen up|what a palaver|they said|they say|they called|they called to say|they rang|they rang to say|they texted|they phoned|they messaged|they reckon|they tell me|morning|evening|plus|because|well done you|well done everyone|well done everybody|i said|as i said|like i said|i did say|i think|i reckon|i believe|it looks like|looks like|seems like|good news|bad news|guess what|by the way|to say|so you know|for your information|fyi|quick update|update|as of now|at the moment|right now|all right|ok so|i see|i can tell you|i have to say|heads up|no worries|there we go|here we go) $/;
 const closing =
-  /^(give or take|or thereabouts|thereabouts|now|then|mate|love|chef|dear|guys|folks|ok|yes|already|thanks|cheers|again|though|so far|right now|at the moment|just now|for you|i think|i reckon|i believe|i would say|by the way|thank you|for now|at last|already then|or so|there|too|as well|to be honest|apparently|everyone|everybody|darling|buddy|petal|pet|hen|sugar|hon|honey|sweetie|luv|pal|lads|bud|boss|dude|man|my love|my dear|today|would you|will you|could you|can you|if you can|if possible|if you would|for me|(like|as) (you|i|we) (said|told me|asked|wanted|planned|agreed)|as (instructed|planned|agreed|discussed|ordered|requested)) $/;
+  /^(give or take|or thereabouts|thereabouts|now|then|mate|love|chef|dear|guys|folks|ok|yes|already|thanks|cheers|again|though|so far|right now|at the moment|just now|for you|i think|i reckon|i believe|i would say|by the way|thank you|for now|at last|already then|or so|there|too|as well|to be honest|apparently|everyone|everybody|darling|buddy|petal|pet|hen|sugar|hon|honey|sweetie|luv|pal|lads|bud|boss|dude|man|my love|my dear|today|would you|will you|could you|can you|if you can|if possible|if you would|for me|what you (told|said|say|asked)|(as|like|what) you (told|said to|asked|showed) (me|us)|(like|as) (you|i|we) (said|told me|asked|wanted|planned|agreed)|as (instructed|planned|agreed|discussed|ordered|requested)) $/;
 
 export function clausesOf(
   tokens: readonly Token[],
@@ -148,6 +148,12 @@ export function clausesOf(
         degree.test(tokens[at + 1]?.word ?? '')
       ) {
         part.push(token);
+      } else if (
+        token.word === 'plus' &&
+        /^<d/.test(tokens[at + 1]?.word ?? '') &&
+        /^(by|of|it|is)$/.test(part.at(-1)?.word ?? '')
+      ) {
+        // "by +40 min" is by forty minutes.
       } else if (
         token.word === 'plus' &&
         part.length === 0 &&
@@ -281,7 +287,13 @@ function withoutMoment(
       return { tokens: [...part.slice(0, start), ...part.slice(at + 2)], minutesAgo: minutes };
     }
     // "since ten minutes", "before ten minutes": as other languages say it.
-    if (quantity.kind === 'duration' && after === 'before' && part[at + 2]?.word === 'it')
+    if (
+      quantity.kind === 'duration' &&
+      after === 'before' &&
+      (part[at + 2]?.word === 'it' ||
+        (part.length === at + 2 && report.test(` ${lineOf(part.slice(0, at))}`)) ||
+        (at === 0 && lookedBefore.test(lineOf(part.slice(2)))))
+    )
       return {
         tokens: [...part.slice(0, approximately.test(before) ? at - 1 : at), ...part.slice(at + 2)],
         minutesAgo: quantity.minutes,
@@ -337,6 +349,10 @@ function withoutMoment(
   }
   return { tokens: [...part] };
 }
+
+/** "quarter hour before I checked it": told of what was done, it is so long ago. */
+const lookedBefore =
+  /^(i|we) (have )?(checked|looked|measured|read|probed|tested|took|had|put|turned|started|pulled) /;
 
 /** What has just happened, and so happened at the hour that follows it. */
 const deed =
@@ -537,6 +553,7 @@ function beginsAnew(
     !part.some((token) => whWords.test(token.word))
   )
     return true;
+  if (saidFirst(part, tokens, at)) return true;
   if (part.length < 3) return false;
   const before = part.at(-1)!.word;
   if (/^not (counting|including) $/.test(asks)) return true;
@@ -597,7 +614,7 @@ function beginsAnew(
     return false;
   const two = `${tokens[at]!.word} ${tokens[at + 1]?.word ?? ''}`;
   if (
-    /^(it is|it looks|it smells|they look|they are|i have|i am|we have|we are|there is|there are|it reads|it was|guests are|what is|how long|how much|can you|can i|he is|she is|he had|she had|remind me|wake me)$/.test(
+    /^(it is|it looks|it smells|they look|they are|i have|i am|we have|we are|there is|there are|it reads|it was|guests are|what is|how long|how much|can you|can i|(he|she) (is|had|has|will)|remind me|wake me)$/.test(
       two,
     )
   )
@@ -621,6 +638,15 @@ function beginsAnew(
     )
   );
 }
+
+/** "out it's at fifty three", "gas mark one it is a very old stove": one word or number, then a sentence. */
+const saidFirst = (part: readonly Token[], tokens: readonly Token[], at: number): boolean =>
+  part.length === 1 &&
+  /^(out|in|done|resting|carved|ready|finished|<[gtw]\d+>)$/.test(part[0]!.word) &&
+  /^(it is|it reads|it says|it was|i have|we have|that is) $/.test(
+    lineOf(tokens.slice(at, at + 2)),
+  ) &&
+  tokens.slice(at + 2, at + 4).filter(({ word }) => /^[a-z<]/.test(word)).length === 2;
 
 /** "it's at 127 which way do I slice it", "the fridge is full how long can it stay out". */
 function asksAnew(part: readonly Token[], tokens: readonly Token[], at: number): boolean {
@@ -651,9 +677,12 @@ function dishAnew(
   if (!closesAClause.test(before)) return false;
   for (const length of [1, 2]) {
     const verb = tokens[at + length]?.word ?? '';
-    if (!/^(is|are|was|were|went|need|needs|has|have|got|came)$/.test(verb)) continue;
+    const doing =
+      /^(i|we)$/.test(verb) &&
+      /^(start|started|put|did|have|peeled|cooked|made)$/.test(tokens[at + length + 1]?.word ?? '');
+    if (!doing && !/^(is|are|was|were|went|need|needs|has|have|got|came)$/.test(verb)) continue;
     const words = tokens.slice(at, at + length).map((token) => token.word);
-    if (words.some((word) => /^(the|it|they|i|we|and|that|<.*)$/.test(word))) continue;
+    if (words.some((word) => /^(the|it|they|i|we|and|that|[^a-z].*)$/.test(word))) continue;
     if (nameExactlyIn(context.lexicon.dishes, words.join(' ')) !== undefined) return true;
   }
   return false;
@@ -687,7 +716,9 @@ function factAnew(part: readonly Token[], tokens: readonly Token[], at: number):
   const verb = next.findIndex((word) => finite.test(word));
   return (
     verb >= 0 &&
-    !next.slice(0, verb).some((word) => /^([,.?!|]|to|of|in|for|that|who|which|<.*)$/.test(word))
+    !next
+      .slice(0, verb)
+      .some((word) => /^([,.?!|]|to|of|in|for|that|who|which|i|we|it|you|they|<.*)$/.test(word))
   );
 }
 
@@ -735,9 +766,9 @@ export function trimmed(tokens: readonly Token[]): Token[] {
       const next = tokens[start + length]!.word;
       if (
         length === 1 &&
-        /^(is|are|of|back|will|would|we|done|done|set|rare|what)$/.test(next) &&
+        /^(is|are|of|back|will|would|we|done|cooked|set|rare|what)$/.test(next) &&
         /^(there|all|now|like|right|look|well)$/.test(tokens[start]!.word) &&
-        !(tokens[start]!.word === 'well' && next !== 'done')
+        !(tokens[start]!.word === 'well' && !/^(done|cooked)$/.test(next))
       )
         continue;
       // "plus one" is a guest, "now what" asks.

@@ -16,7 +16,11 @@ const pastWords = /^(past|after|gone)$/;
 
 export function clockAt(words: readonly string[], at: number): ClockFound | undefined {
   const found =
-    named(words, at) ?? aroundTheHour(words, at) ?? lessThan(words, at) ?? figures(words, at);
+    named(words, at) ??
+    hourAndMinutes(words, at) ??
+    aroundTheHour(words, at) ??
+    lessThan(words, at) ??
+    figures(words, at);
   return found && withHalf(words, found);
 }
 
@@ -27,6 +31,21 @@ function named(words: readonly string[], at: number): ClockFound | undefined {
     return { face: { hour: 12, minute: 0, half: 'day' }, next: at + 1 };
   if (words[at] === 'midnight') return { face: { hour: 0, minute: 0, half: 'day' }, next: at + 1 };
   return undefined;
+}
+
+/** "at four and ten", "at six and a quarter": after "at", as other languages tell the time. */
+function hourAndMinutes(words: readonly string[], at: number): ClockFound | undefined {
+  if (!/^(at|since|from)$/.test(words[at - 1] ?? '')) return undefined;
+  const hour = hourAt(words, at);
+  if (!hour || words[hour.next] !== 'and') return undefined;
+  const start = hour.next + (words[hour.next + 1] === 'a' ? 2 : 1);
+  const part = { half: 30, quarter: 15 }[words[start] ?? ''];
+  if (part !== undefined && ends(words[start + 1]))
+    return { face: { hour: hour.hour, minute: part }, next: start + 1 };
+  const minutes = numberAt(words, start);
+  return minutes && minutes.value < 60 && minutes.value % 5 === 0 && ends(words[minutes.next])
+    ? { face: { hour: hour.hour, minute: minutes.value }, next: minutes.next }
+    : undefined;
 }
 
 /** An hour that may follow "half past": 1 to 12, said or written in one piece. */
@@ -153,6 +172,14 @@ function figures(words: readonly string[], at: number): ClockFound | undefined {
       : { face, next: number.next + 1 };
   }
   if (next === 'hours' && number.face && number.value >= 100)
+    return { face, next: number.next + 1 };
+  // "at thirteen hours".
+  if (
+    next === 'hours' &&
+    whole &&
+    number.value > 5 &&
+    /^(at|by|around|till|before)$/.test(words[at - 1] ?? '')
+  )
     return { face, next: number.next + 1 };
   if (/^\d{1,2}:\d\d$/.test(words[at]!) && number.face && !/^(hours|hour)$/.test(next))
     return { face, next: number.next };

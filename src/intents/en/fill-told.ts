@@ -66,8 +66,12 @@ function minutesOf(match: Match): number | undefined {
 
 function personIn(match: Match): string | undefined {
   const said = peopleOnly.exec(` ${match.line}`)?.[1];
-  if (said) return said;
   const words = match.line.trim().split(' ');
+  if (said) {
+    // "uncle Farouk": the name goes with the kin.
+    const name = words[words.indexOf(said) + 1] ?? '';
+    return !said.includes(' ') && properNameIn([name], match) ? `${said} ${name}` : said;
+  }
   return (
     words.find((word) => persons.test(word)) ?? properNameIn(words, match) ?? nameAtStart(words)
   );

@@ -250,7 +250,27 @@ const rules: Record<string, readonly Rule[]> = {
   sicks: [{ before: new RegExp(`\\b${tens} $`), instead: 'six' }],
   no: [{ before: /\blet (me|us) $/, after: /^(when|if|once|as soon) /, instead: 'know' }],
   forth: [{ before: new RegExp(`\\b${tens} $`), instead: 'four' }],
+  // "Are we grand for six", "that's grand", as in Ireland.
+  grand: [
+    {
+      before: /\b(is|are|all|we|it|am|be|be all|going|looks|look|that|now|still) $/,
+      instead: 'fine',
+    },
+  ],
+  arf: [{ instead: 'half' }],
+  alf: [
+    {
+      after: /^(past|hour|an|a|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) /,
+      instead: 'half',
+    },
+  ],
   ate: [
+    // "twenty to ate", "ten not ate".
+    {
+      before: /\b(minutes|five|ten|twenty|quarter|five) to $|\b(past|half|not) $/,
+      after: end,
+      instead: 'eight',
+    },
     { before: /(^|\b(and|are|got|have|be|we|so) |[,.] )$/, after: headsOf, instead: 'eight' },
     {
       before: new RegExp(`\\b(at|by|around|about|half|past|till|${tens}|quarter to) $`),

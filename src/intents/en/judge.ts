@@ -129,6 +129,9 @@ const goesOnAsking = (line: string, whole: string): boolean =>
         inverted.test(sentence.replace(/^(?:ok|right|so|now|well) ,? ?/, '')),
     );
 
+const ofSomebody =
+  / (finger|fingers|hand|hands|thumb|arm|palm|wrist|leg|foot|face|eye|eyes|skin is|throat|tongue|lips|me|myself|himself|herself|i|he|she|gran\w*|grandad|grandpa|mum|dad|kid|kids|child|baby|somebody|someone|blood|bleeding|bleeds|fire|flames?|alight|smoke|chok\w+|breath\w*|collapsed|fainted|ambulance|hospital|burn|burns|help|rash|swelling|swollen|blister\w*|scald\w*) /;
+
 /** Whether what a clause is like may be taken for what it tells. */
 function mayBeGuessed(intent: Opinion['intent'], match: Match, mood: Mood): boolean {
   // While the menu is made, "is there room for red cabbage" wishes for it.
@@ -149,6 +152,8 @@ function mayBeGuessed(intent: Opinion['intent'], match: Match, mood: Mood): bool
     (/ if /.test(match.line) || match.before.some((one) => one.intent === 'set-guests'))
   )
     return false;
+  // "skin and fat cut off": what is cut, burnt or fallen must be somebody.
+  if (intent === 'emergency' && !ofSomebody.test(` ${match.line}`)) return false;
   // "don't tell me at 110", "not one of them's here".
   if (intent === 'watch' && / not (tell|call|shout|ring|warn) /.test(` ${match.line}`))
     return false;

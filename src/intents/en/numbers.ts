@@ -66,6 +66,10 @@ function pieceAt(words: readonly string[], at: number): { piece: Piece; next: nu
     const unit = words[at + 1] ?? '';
     const value = tens[word]!;
     if (unit in ones) return { piece: { size: 'two', value: value + ones[unit]! }, next: at + 2 };
+    // "forty and nine", as other languages count.
+    const joined = unit === 'and' ? ones[words[at + 2] ?? ''] : undefined;
+    if (joined !== undefined && isEnd(words[at + 3]) && words[at + 3] !== 'and')
+      return { piece: { size: 'two', value: value + joined }, next: at + 3 };
     if (/^[1-9]$/.test(unit) && !/^\d/.test(words[at + 2] ?? ''))
       return { piece: { size: 'two', value: value + Number(unit) }, next: at + 2 };
     return { piece: { size: 'two', value }, next: at + 1 };

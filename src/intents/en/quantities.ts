@@ -63,7 +63,7 @@ const isPronoun = (words: readonly string[], at: number): boolean =>
     ) &&
     !/^(oven|roast|core|probe|thermometer|middle|gas|mark|number|option)$/.test(words[at - 1]!)) ||
   (words[at + 1] === 'more' && words[at + 2] === 'time') ||
-  (/^(no|that|this|other|wrong|right|quick|leave-in|wireless|wired|digital|which|last|next|big|small|old|new|only|same|another|second|third|fresh|better|best|easy|easiest|safe|safest|long|short|slow|fast|hot|cool|good|early|late|[a-z]{3,}(?<!oth|numb|togeth|ov|und|aft|dinn|supp|tim)er)$/.test(
+  (/^(no|that|this|other|wrong|right|quick|instant|instant-read|hand|stick|leave-in|wireless|wired|digital|which|last|next|big|small|old|new|only|same|another|second|third|fresh|better|best|easy|easiest|safe|safest|long|short|slow|fast|hot|cool|good|early|late|[a-z]{3,}(?<!oth|numb|togeth|ov|und|aft|dinn|supp|tim)er)$/.test(
     words[at - 1] ?? '',
   ) &&
     !/^(hundred|oh|o|zero|oclock|\w+teen|\w+ty|ten|eleven|twelve|\d.*|bone|bones|rib|person|guest|minutes|hour|pounds|kilos|degrees|more|point|and|of)$/.test(
@@ -289,7 +289,12 @@ function partOf(words: readonly string[], at: number): { value: number; next: nu
     : undefined;
 }
 
+const offBy = /^(low|lower|high|higher|hot|hotter|cold|colder|out|off|over|under|too)$/;
+
 function temperatureAt(words: readonly string[], at: number): Found | undefined {
+  // "a degree low".
+  if (words[at] === 'a' && words[at + 1] === 'degrees' && offBy.test(words[at + 2] ?? ''))
+    return { quantity: { kind: 'temperature', value: 1 }, next: at + 2 };
   const number = numberAt(words, at);
   if (!number) return undefined;
   let next = number.next;

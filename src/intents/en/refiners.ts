@@ -4,6 +4,7 @@ import { lineOf } from '../clause.ts';
 import type { Refiner } from '../language.ts';
 import type { Placed } from '../placed.ts';
 import type { Meaning } from '../recogniser.ts';
+import { placeOfReading, thermometerOverDial } from './beside-reading.ts';
 import { coreAsItIs } from './core-as-it-is.ts';
 import { cutInText, forTheDish, whatIsNotDone, wholeSetup } from './named-after.ts';
 import { donenessOf } from './recognisers/doneness.ts';
@@ -46,6 +47,14 @@ function mergeOven(heard: readonly Placed[]): Placed[] {
   for (const one of heard) {
     const last = out.at(-1);
     if (
+      one.meaning.intent === 'report-oven' &&
+      last?.meaning.intent === 'report-oven' &&
+      one.meaning.mode !== undefined &&
+      Object.keys(one.meaning).length === 2
+    )
+      // "at 140 but I've switched the fan off".
+      out[out.length - 1] = { ...last, meaning: { ...last.meaning, mode: one.meaning.mode } };
+    else if (
       one.meaning.intent === 'report-oven' &&
       last?.meaning.intent === 'report-oven' &&
       last.meaning.temperature === undefined &&
@@ -111,7 +120,7 @@ const asBought = (heard: readonly Placed[], { stage, expecting }: ReadContext): 
   );
 
 const replaced =
-  /^(report-oven|report-reading|set-timer|set-guests|set-serving-time|set-doneness|add-dish|shift-serving|describe-roast)$/;
+  /^(report-oven|report-reading|watch|set-timer|set-guests|set-serving-time|set-doneness|add-dish|shift-serving|describe-roast)$/;
 
 /** "mashed, no, strike that, roast potatoes", "on gas four, hang on, no, it's electric, 160": the first goes. */
 function takenBack(heard: readonly Placed[]): Placed[] {
@@ -230,14 +239,17 @@ function fanOfOven(heard: readonly Placed[]): Placed[] {
     const last = out.at(-1);
     if (
       one.meaning.intent === 'report-setup' &&
-      one.meaning.fan === true &&
+      one.meaning.fan !== undefined &&
       one.clause !== undefined &&
       one.clause.tokens.length <= 6 &&
       Object.keys(one.meaning).length === 2 &&
       last?.meaning.intent === 'report-oven' &&
       last.meaning.temperature !== undefined
     )
-      out[out.length - 1] = { ...last, meaning: { ...last.meaning, mode: 'fan' } };
+      out[out.length - 1] = {
+        ...last,
+        meaning: { ...last.meaning, mode: one.meaning.fan ? 'fan' : 'still' },
+      };
     else out.push(one);
   }
   return out;
@@ -683,6 +695,17 @@ function notesOfPronouns(heard: readonly Placed[]): Placed[] {
   return out;
 }
 
+/** "Fern's vegan, she'll just have the veg": what one guest eats is on the menu already. */
+const ofOneGuest = (heard: readonly Placed[]): Placed[] =>
+  heard.filter(
+    (one, at) =>
+      one.meaning.intent !== 'add-dish' ||
+      !/^ (so |and )?(he|she) (will |can |could )?(just |only )?(have|has|eat|eats|gets?|take|takes) /.test(
+        ` ${lineOf(one.clause?.tokens ?? [])}`,
+      ) ||
+      !heard.slice(0, at).some(({ meaning }) => meaning.intent === 'note-guest'),
+  );
+
 const askedOnce = /^ask-(safety|status|next|options|plan)$/;
 
 /** What is said twice in one text is heard once; of two wishes for how done it is, the later. */
@@ -809,6 +832,8 @@ export const refiners: readonly Refiner[] = [
   happenedOnce,
   unitOfReading,
   lookAndReading,
+  placeOfReading,
+  thermometerOverDial,
   fanOfOven,
   askedForLack,
   oneTrouble,
@@ -832,6 +857,7 @@ export const refiners: readonly Refiner[] = [
   fears,
   pausedFirst,
   notesOfPronouns,
+  ofOneGuest,
   safetyFirst,
   withoutTakenBack,
   withoutManners,

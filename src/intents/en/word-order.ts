@@ -19,6 +19,8 @@ const made =
 const dishes =
   '(?:horseradish|mint|batter|bread|apple|cheese|herbs|garlic|potatoes|carrots|beans|cabbage|yorkshire|cream|wine|aluminium|aluminum|beef|lamb|pork|pan)';
 
+const numbers = '(?:one|two|three|four|hundred|twenty|\\w+ty)';
+
 const orders: readonly Order[] = [
   // "the sauce of horseradish", "foil of aluminium": not "leg of lamb", which English says so.
   {
@@ -52,7 +54,7 @@ const orders: readonly Order[] = [
   // "the oven small is at 200, the big is at 80".
   {
     shape:
-      /(?<= oven [^.]{0,60})((?:the|my) (?:big|small|large|little|other|main|top|bottom|upper|lower) )((?:one )?)(?=(?:is at|at|is on|on) )/,
+      /(?<= oven [^.]{0,60})((?:(?:the|my) )?(?:big|small|large|little|other|main|top|bottom|upper|lower) )((?:ones? )?)(?=(?:is at|at|is on|on|is off|off) )/,
     instead: [1, 'oven'],
   },
   { shape: /(?<![^ ])((?:i|we|you|it|they) must )(to )/, instead: [1] },
@@ -82,6 +84,55 @@ const orders: readonly Order[] = [
     shape:
       /(?<![^ ])((?:in|on) the whole )(?=(?:\w+teen|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\d+) )/,
     instead: ['total'],
+  },
+  // "I off the oven already", "on the gas now".
+  {
+    shape:
+      /(?<=^|[.!?,] |and |(?:i|we|just|already|have) )((?:off|on) )((?:the )?(?:oven|gas|stove|hob) )(?=$|[.,!?]|already |now |at |to |and )/,
+    instead: ['turned', 1, 2],
+  },
+  // "I have made the oven on": not "made up".
+  {
+    shape:
+      /(?<![^ ])(made |make |making |opened |open )((?:the |my |our )?(?:oven|fan|gas|stove|light) )(on )/,
+    instead: ['turned', 'on', 2],
+  },
+  // "opened the gas", "closed the fan": a door has neither.
+  {
+    shape: /(?<![^ ])(opened |open )(?=(?:the |my )?(?:gas|fan|stove|heat) )/,
+    instead: ['turned', 'on'],
+  },
+  {
+    shape: /(?<![^ ])(closed |shut |close )(?=(?:the |my )?(?:gas|fan|stove|heat|fire) )/,
+    instead: ['turned', 'off'],
+  },
+  // "more fire", "on the fire": the stove's heat, and nothing burns.
+  { shape: /(?<![^ ])(more |less |low |high |strong |slow |gentle )(fire )/, instead: [1, 'heat'] },
+  { shape: /(?<=(?:put|is|are|still|back) )(on the fire )/, instead: ['on', 'the', 'hob'] },
+  // "in the oven it is now 128".
+  {
+    shape: new RegExp(
+      `(?<=^|[.!?,] |and )((?:in|inside) (?:the |my |our )?oven (?:it is|there is|there are|we have|i have) )((?:(?:now|at|only|still|about) )*)(?=\\d|${numbers} )`,
+    ),
+    instead: ['oven', 'is', 2],
+  },
+  // "the loin of the pig", "leg of the lamb".
+  {
+    shape: /(?<![^ ])((?:loin|leg|rib|shoulder|fillet) )(of (?:the )?(?:pig|pork|swine) )/,
+    instead: ['pork', 1],
+  },
+  { shape: /(?<![^ ])((?:leg|loin|rib|fillet) )(of the )((?:lamb|beef) )/, instead: [1, 'of', 3] },
+  // The heat of an oven without a fan.
+  {
+    shape:
+      /(?<![^ ])((?:upper|top|over) (?:and )?(?:lower|bottom|under) (?:heat|element|elements) )/,
+    instead: ['conventional'],
+  },
+  // "I have entered the roast in the oven", "introduced the potatoes".
+  {
+    shape:
+      /(?<=(?:i|we|have|just) )((?:entered|introduced|inserted|ingressed|placed) )(?=(?:the |my |our )?(?:\w+ ){1,3}(?:in|into|inside) (?:the )?oven)/,
+    instead: ['put'],
   },
 ];
 

@@ -59,6 +59,13 @@ export const questionFrame: Frame = {
       const topic = topicOf(match);
       return { intent: 'ask-why', ...(topic ? { topic } : {}) };
     }
+    // "Too slow, or?", "all good?"
+    if (
+      /^(it is |is |this is |that is )?(too|still|a bit|bit|very|so) (slow|fast|late|behind|hot|cold|dark|pale|pink|dry|low|high) $/.test(
+        match.line,
+      )
+    )
+      return { intent: 'ask-status' };
     if (
       /^(what|which) (steps?|herbs|spices|seasonings?) (has|have|does|do|go|goes|are|is) /.test(
         match.line,

@@ -194,7 +194,7 @@ export function dishesNamed(words: string, match: Match): string[] {
 }
 
 const functionWords =
-  /^(the|a|an|some|and|or|to|of|in|on|for|with|we|i|it|is|are|do|have|want|will|not|no|my|our|them|they|please|plan|menu|list|going|add|make|side|sides|cream|sauce|butter|cook|drop|well|too|roast|cancel|skip|leave|leaf|herb|red|wine|pan|warm|bread|salad|time|top|cut|lose|off|out)$/;
+  /^(the|a|an|some|and|or|to|of|in|on|for|with|we|i|it|is|are|do|have|want|will|not|no|my|our|them|they|please|plan|menu|list|going|add|make|side|sides|cream|sauce|butter|cook|drop|well|too|roast|cancel|skip|leave|leaf|herb|red|wine|pan|warm|bread|salad|time|top|cut|lose|off|out|brown|string|english|french|italian|spanish)$/;
 
 export const guestsFrame: Frame = {
   name: 'guests',

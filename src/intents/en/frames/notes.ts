@@ -5,7 +5,7 @@ import { donenessOf } from '../recognisers/doneness.ts';
 import { holds } from './words.ts';
 
 const people =
-  /(?:my |our |the |a |one |old |little |wee |young |her |his )*((?:mother|father|sister|brother|daughter|son) in law|in laws|dad|daddy|da|mum|mummy|mammy|ma|mother|father|gran|granny|grandma|grandmother|grandad|granddad|grandpop|grandfather|grandpa|grandparents|gramps|nan|nana|nanna|sister|brother|wife|husband|hubby|missus|fiance|fiancee|partner|aunt|auntie|aunty|uncle|cousins?|niece|nephew|son|daughter|stepson|stepdaughter|stepdad|stepmum|grandson|granddaughter|grandkids|kid|kids|kiddies|child|children|girls?|boys?|lad|lads|lass|lasses|wean|weans|bairn|bairns|toddlers?|baby|twins|teenagers?|neighbours?|friends?|mates?|guest|guests|girlfriend|boyfriend|boss|roommate|housemate|flatmate|colleague|little ones|littlies|wee ones|small ones|little one|parents)(?: is)?/;
+  /(?:my |our |the |a |one |old |little |wee |young |her |his )*((?:mother|father|sister|brother|daughter|son) in law|in laws|dad|daddy|da|papa|mama|maman|oma|opa|nonna|nonno|abuela|abuelo|baba|tata|yiayia|mum|mummy|mammy|ma|mother|father|gran|granny|grandma|grandmother|grandad|granddad|grandpop|grandfather|grandpa|grandparents|gramps|nan|nana|nanna|sister|brother|wife|husband|hubby|missus|fiance|fiancee|partner|aunt|auntie|aunty|uncle|cousins?|niece|nephew|son|daughter|stepson|stepdaughter|stepdad|stepmum|grandson|granddaughter|grandkids|kid|kids|kiddies|child|children|girls?|boys?|lad|lads|lass|lasses|wean|weans|bairn|bairns|toddlers?|baby|twins|teenagers?|neighbours?|friends?|mates?|guest|guests|girlfriend|boyfriend|boss|roommate|housemate|flatmate|colleague|little ones|littlies|wee ones|small ones|little one|parents)(?: is)?/;
 export const peopleOnly = new RegExp(`(?<=^| )${people.source}(?= |$)`);
 const diets =
   /(?<= )(vegetarians?|vegans?|veggie|veggies|pescatarians?|pescetarians?|halal|kosher|plant based|vegetables only|only vegetables|gluten free|keto|off meat|meat free|does not eat animals)(?= )/;
@@ -14,7 +14,7 @@ const allergens =
 
 /** Words that begin a clause and are nobody's name. */
 const nobody =
-  /^(it|he|she|they|that|this|there|what|roast|oven|dinner|i|we|you|everyone|everybody|one|ones|meat|beef|potatoes|gravy|who|probe|thermometer|power|food|rare|medium|nobody|somebody|someone|anyone|no|not|two|three|both|all|some|most|the|a|and|but|for|also|so|one of|me|us|them|butter|cream|fish|milk|eggs|nuts|rest|table|mind|remember|note|forget|were|mean|think|lunch|supper|tea|which|how|why|does|can|is|will|do|just|only|never|well|please|then|or|now|if|when|doctor)$/;
+  /^(it|he|she|they|that|this|there|what|roast|oven|dinner|i|we|you|everyone|everybody|one|ones|meat|beef|potatoes|gravy|who|probe|thermometer|power|food|rare|medium|nobody|somebody|someone|anyone|no|not|two|three|both|all|some|most|the|a|and|but|for|also|so|one of|me|us|them|people|butter|cream|fish|milk|eggs|nuts|rest|table|mind|remember|note|forget|were|mean|think|lunch|supper|tea|which|how|why|does|can|is|will|do|just|only|never|well|please|then|or|now|if|when|doctor)$/;
 
 const closed =
   /^(likes|hates|loves|prefers|wants|cannot|up|off|out|not|and|the|for|are|has|can|will|who|with|from|down|over|all|have|was|were|been|too|allergic|vegetarian|vegan|pregnant|intolerant|his|her|only|must|does|did|had|but|that|may|any|both|back|then|when|now|get|got|one|two)$/;

@@ -174,7 +174,9 @@ function ofRoast(
     match,
     / (roast|joint|beef|meat|rib|lamb|pork|loin|leg|tenderloin|fillet|topside|sirloin) /,
   );
-  const short = match.line.split(' ').length <= 8;
+  // "tied it with the string in six places": led by its verb it may be longer.
+  const led = verb !== undefined && match.line.startsWith(`${verb} `);
+  const short = match.line.split(' ').length <= (led ? 10 : 8);
   if (!named && !short) return undefined;
   if (holds(match, / (probe|thermometer|plug|cork|drawer|cable|wire|battery) (back )?out /))
     return undefined;
@@ -205,7 +207,8 @@ function ofRoast(
     return { intent: 'report-started', step: 'roast-in', ...moment };
   if (verb) {
     const step = roastStep(verb);
-    if (step && verb.endsWith('ing')) return { intent: 'report-started', step, ...moment };
+    if (step && (verb.endsWith('ing') || holds(match, / (started|start|begun|began|begin) to /)))
+      return { intent: 'report-started', step, ...moment };
     if (step && /(ed|en|t)$/.test(verb) && short) return { intent: 'report-done', step, ...moment };
   }
   return undefined;

@@ -181,7 +181,7 @@ function labelOf(match: Match, shape: RegExp): { label?: string } {
 }
 
 const leaving =
-  / (dog|lie down|nap|off to|errand|bins|wine|call|mass|meeting|out|away|upstairs|downstairs|outside|shop|shops|store|supermarket|back|gone|leave|leaving|run to|popping|pop|stepping|step|nipping|nip|church|garden|shower|walk|off to|school|ducking|duck|bath|busy|post office|neighbours|next door|dash|driving|drive|pick up|phone|call) /;
+  / (dog|lie down|nap|off to|errand|bins|wine|call|mass|meeting|out|away|upstairs|downstairs|outside|shop|shops|store|supermarket|back|gone|leave|leaving|run to|popping|pop|stepping|step|nipping|nip|church|garden|shower|walk|off to|school|ducking|duck|bath|busy|post office|neighbours|next door|dash|driving|drive|pick (?:\w+ ){0,3}up|collect|collecting|fetch|fetching|phone|call) /;
 
 export const awayFrame: Frame = {
   name: 'away',

@@ -28,7 +28,7 @@ export const askTemperature: Recogniser = {
     ...phrases(
       [
         '(what temperature|which temperature|what number|how hot|what heat|what setting|what degrees|what gas mark|how many degrees|what internal|what core) [temperature|should|is|do|does|for|in|to|are|am] [*] $',
-        '(what|where) (do|should|shall|does|would) [i|we|the oven|it|@it] [be] (pull|take|cook|set|roast|aim|read|have|want|turn|need to be|come out|reach|be|get) * (at|to|for|read|reach|be at|it at) $',
+        '(what|where) (do|should|shall|does|would) [i|we|the oven|it|@it] [be] (pull|take|cook|set|roast|aim|read|have|want|turn|need to be|come out|reach|be|get) * (at|to|for|read|reach|be at|it at) [for [a] [nice] (pink|rare|medium rare|medium|medium well|well done)] $',
         '(what) should (it|@it|the oven|@middle|the thermometer|the probe|the core) (read|be|be at|be reading|say|reach|be on|get to)',
         '^ [so] (what|where) (is|does|do|should|must) (it|@it|@middle|the core|this) (want|need|have|supposed|meant|wanting|got) to (be|read|get to|reach|come to|say|show|be at) ',
         '(what is|what does|what are|what do) [a|the|you mean by] (rare|medium rare|medium|well done|medium well|pull temperature|target|temperature|target temperature|core temperature|serving temperature|internal temperature|oven temperature) [in|for|of|now|mean|at|$]',

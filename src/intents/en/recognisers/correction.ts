@@ -156,7 +156,7 @@ export const correction: Recogniser = {
         '^ [no ,] i (wrote|said|typed|put|told you) {y:any} [,] [but] (should have been|it should be|it should have been|it was|it is|meant|i meant|should be) [really] {x:any} ',
         '^ [no ,] i (wrote|said|typed|put|told you) {y:any} [,] (but|only|except) {why:clause} (it is|it was|there are|we are|it comes to|it came to) [really|more like|at] {x:any} ',
         '^ [wait ,] {y:any} i said wrong [,|.] [it is|i meant] {x:any} ',
-        '^ [no ,|no|sorry ,] [we are|there are] {x:any} not {y:any} $',
+        '^ [no ,|no|sorry ,] [we are|there are] [now] {x:any} [now] not {y:any} $',
       ],
       (match) => relabel(match),
     ),
@@ -184,7 +184,7 @@ export const correction: Recogniser = {
     ...phrases(
       [
         '^ [no ,|no|sorry ,|sorry|wait ,|oh] (i meant|i mean|i should have said|i meant to say|should have been|i said|it should be|make that|that should be|that was|correction ,|correction|rather|scratch that ,|it was|it is|that is|it is actually|more like) {x:any} [degrees] [,] (not|rather than|instead of) {y:any}',
-        '^ [no ,|no|sorry ,|sorry] not {y:any} [,] [i meant|it is|it was|but|i mean] {x:any}',
+        '^ [no ,|no|sorry ,|sorry] not {y:any} [,|.] [i meant|it is|it was|is|but|but it is|i mean] {x:any}',
         '^ [no ,|no] (it|that) (is|was) not {y:any} [,|.] [but] (it is|it was|i meant|rather) {x:any}',
         '^ [no ,|no] (it|that) (is|was) not {y:any} [,] [but] {x:any} (i wanted to say|i meant|i mean|i wanted|it was|it is)',
         '(it is|it was) {x:any} [people|of us|guests|bones|bone|ribs|pounds] [,] not {y:any}',
@@ -198,6 +198,7 @@ export const correction: Recogniser = {
         '^ [no ,|no|no no|sorry ,|sorry|wait ,|oh|oh no|oh no ,|hang on ,] (i meant|i mean|meant|i was meaning|i wanted to say|i have said it wrong ,|i said it wrong ,|i meant to say|i should have said|it should be|make that|make it|that should be|that should have been|it should have been|correction ,|correction|scratch that ,|i said|i got that wrong ,|i misread it ,|i misread that ,|i misread it|misread it ,|i misspoke ,|my mistake ,|typo ,) [it is|it was|it reads] {x:any} [people|of us|guests|bones|bone|ribs]',
         '^ (no ,|no|nope ,|no no|wrong ,|sorry ,) [it is|it was|it reads|that was|at] {x:any} [people|of us|guests|bones|bone|ribs] $',
         '^ [i] misread (the thing|the number|the dial|the display|that|it|this) [,|.] [it is|it was|it reads] {x:any}',
+        '(i read it|i have read it|i saw it|i looked|read it) (wrong|wrongly|badly|bad|upside down|backwards|the wrong way|the wrong way round|from the wrong side|not well|not good) [,|.] [it is|it was|it reads|is] {x:any}',
         '^ (i misread (it|that)|misread it|i got (it|that) wrong|that was wrong|my mistake|i misspoke|i misheard) [,|.] [it is|it was|it reads|it should be] {x:any}',
       ],
       relabel,

@@ -76,7 +76,7 @@ const dangers: readonly Danger[] = [
       cutLimb,
       / (my|me|his|her|their|own|in|into|off|through|of) /,
     ],
-    not: / (finger food|fingers crossed|fish fingers|ladies fingers|lady fingers|chicken|by hand|hand me|hands on|on hand|in hand|second hand|give|lend|gave|other hand|a hand|hair|lamb is|of lamb|shoulder|watch your|mind your|careful|keep|hand over|fingers thick|finger thick|finger sized|thumb sized|carrots into|potatoes into|foot (high|long)|skin on|skin off|the skin|face down|face up|eye of|eye round) /,
+    not: / (finger food|fingers crossed|fish fingers|ladies fingers|lady fingers|chicken|by hand|hand me|hands on|on hand|in hand|second hand|give|lend|gave|other hand|a hand|hair|lamb is|of lamb|shoulder|watch your|mind your|careful|keep|hand over|fingers thick|finger thick|finger sized|thumb sized|carrots into|potatoes into|foot (high|long)|skin on|skin off|the skin|skin and fat|fat and skin|(skin|rind) (is |has been |all |now )*(cut|sliced|scored|trimmed)|face down|face up|eye of|eye round) /,
   },
   {
     kind: 'cut',

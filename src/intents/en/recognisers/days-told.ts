@@ -108,7 +108,12 @@ export const daysTold: Recogniser = {
         '(@it|^ it) (is|has) [only] (half|partly) (thawed|defrosted)',
         '(still|is) (icy|hard|ice|frozen|solid) in (the middle|the centre|the center|its heart|there)',
       ],
-      { intent: 'describe-roast', frozen: true },
+      ({ context, line, whole }) =>
+        // Potatoes are hard in the middle too, and what has been cooked is not frozen.
+        / (icy|ice|frozen) /.test(` ${line}`) ||
+        (/^(planning|prep)?$/.test(context.stage ?? '') && !/ (potatoes|not done) /.test(whole))
+          ? { intent: 'describe-roast', frozen: true }
+          : undefined,
     ),
     ...phrases(
       [

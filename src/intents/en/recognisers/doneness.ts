@@ -18,7 +18,12 @@ function besideOf(words: string): Doneness | undefined {
   return donenessWords[at + (/^(rarer|under|below|less|pinker)$/.test(way) ? -1 : 1)];
 }
 
-export function donenessOf(words: string): Doneness | undefined {
+/** "Medium, not medium rare": what it is not to be goes. */
+const notThat =
+  /(?<=(?:rare|medium|well|done|pink) ,? ?)(?:but )?(?:not|rather than|instead of) (?:medium (?:rare|well)|medium|rare|well done)(?= |$)/;
+
+export function donenessOf(said: string): Doneness | undefined {
+  const words = said.replace(notThat, '');
   const neighbour = besideOf(words);
   if (neighbour) return neighbour;
   if (pinkRefused.test(words) && !/medium|rare|well/.test(words)) return 'well-done';
@@ -33,7 +38,7 @@ export function donenessOf(words: string): Doneness | undefined {
     return 'medium-rare';
   if (/medium( |-)?well/.test(words)) return 'medium-well';
   if (
-    /cremated|incinerated|burnt to a crisp|fully cooked|cooked right through|(does|do|will|can) not (take|eat|want|like|do|stand|stomach) (it |any )?(pink|rare|blood)|squeamish about pink|well( |-)?done|well cooked|cooked through|no pink|all the way through|no blood|no red|grey all/.test(
+    /cremated|incinerated|burnt to a crisp|fully cooked|cooked right through|(does|do|will|can) not (take|eat|want|like|do|stand|stomach) (it |any )?(pink|rare|blood)|squeamish about pink|well( |-)?(done|cooked|roasted)|cooked through|no pink|all the way through|no blood|no red|grey all/.test(
       words,
     )
   )
@@ -53,7 +58,7 @@ export const doneness: Recogniser = {
     ...phrases(
       [
         '(pull|take|take it out|pull it|pull it out|have|take the roast out|pull the roast|cook it|bring it|cook|i pull|i want to pull it|we will pull it|out) [it|@it|out|up] (at|to|when it hits|when it reads|for) {temperature} [degrees|internal|in the middle|instead|$]',
-        '(aim|aiming|go|going|shooting|shoot|target|i am aiming|we are aiming|let us go|let us aim) (for|is|of|at) {temperature} (in the (middle|centre|center|core)|internal|core|at the table|in the meat|served|degrees|$)',
+        '(aim|aiming|go|going|shooting|shoot|target|i am aiming|we are aiming|let us go|let us aim) [up] (for|is|of|at|until|till|to|up to) {temperature} (in the (middle|centre|center|core)|internal|core|at the table|in the meat|served|degrees|$)',
         '(i want|we want|i would like|we like|we would like|want) [@it|it|the middle|a core of|the core] (at|to be|to reach|to get to|to come out at|done to|cooked to) {temperature}',
         '(target|serving|core|internal|final) temperature [of|is|to|at] {temperature}',
         '^ [my|our|the] (target|goal|aim) [temperature] [is|of|at|for it is] {temperature} [for the core|in the middle|degrees|$]',

@@ -140,8 +140,9 @@ export function outOf(match: Match): Meaning[] | undefined {
     const named = dishIn(/^(?:the )?(\S+)/.exec(match.whole)?.[1] ?? '', match.context);
     if (named) return [{ intent: 'report-out', what: named, ...moment }];
   }
-  if (words === '' || meansRoast(words)) {
-    if (/^(she|he)$/.test(words)) return undefined;
+  // "She's out": the roast, while it is in.
+  const she = /^she$/.test(words) && /^(sear|low-roast)$/.test(match.context.stage ?? '');
+  if (words === '' || she || meansRoast(words)) {
     const core = coreAt(match);
     // The number after "at" is the core's: only what stood apart in the clause says when.
     const then = match.minutesAgo === undefined && match.at === undefined ? {} : moment;

@@ -58,6 +58,8 @@ export const guests: Recogniser = {
         '^ {who:thing} (have|has) [already|now] (reached|arrived|come) , [but] [the] (others|other ones|rest) ',
         '(half|some|most|a few|a couple|several) [of] [the] (crowd|guests|party|gang|lot|family|people|them) (is|are|has|have) (in|at|on|already|inside) ',
         '(half|some|most|a few|a couple|several) [of] [them|the guests|our guests|the family|us|people] (is|are|have|has) [just|now|already] (here|arrived|turned up|come|got here)',
+        '{n:number} (from|out of|on|over) [the] {m:number} [people|persons|guests] (is|are|have|has) [just|now|already] (here|arrived|turned up|come|got here|there)',
+        '(the first|first ones|first guests|first few|first people|first lot) (is|are|have|has|arrived|came|come|turned up|are coming) [just|now|already] [here|arrived|turned up|come|in] [,|but|$]',
         '{n:number} of [the] {m:number} (is|are|have|has) [just|now|already] (here|arrived|turned up|come|got here|shown up|showed up|at the door)',
         '{n:number} [of] [them|the guests|guests|people|of them] (is|are|have|has) [just|now|already] (here|arrived|turned up|come|got here|at the door)',
         '^ {who:thing} (have|has) reached [home|here|the house|now|already|safely] $',
@@ -65,6 +67,9 @@ export const guests: Recogniser = {
       ],
       (match) => {
         const count = match.has('n') ? match.count('n') : undefined;
+        // "first ones are here, two of them just walked in": how many is told after.
+        if (!match.has('n') && match.line.startsWith('first ') && match.marks('n').length > 0)
+          return undefined;
         // "not one of them's here".
         if (match.has('n') && ` ${match.line}`.includes(` not ${match.groups.n!}`))
           return undefined;

@@ -17,6 +17,15 @@ function isHelper(who: string, match: Match): boolean {
   );
 }
 
+/** From one hour until another. */
+const between = (match: Match): Meaning | undefined => {
+  const who = nameOf(match);
+  const [from, to] = [match.mealTime('from'), match.mealTime('to')];
+  return nobody.test(who) || from === undefined || to === undefined
+    ? undefined
+    : { intent: 'add-hands', ...named(who), from, until: to };
+};
+
 const nobody =
   /^(i|we|you|it|they|he|she|that|this|who|guests|everyone|everybody|dinner|roast|what)$/;
 
@@ -47,6 +56,12 @@ export const helpersTime: Recogniser = {
   name: 'helpers-time',
   moods: ['statement', 'intention', 'request', 'negative'],
   phrases: [
+    ...phrases(
+      [
+        '^ [my|our|the] {who:thing} (is|can|will|can only|will only|comes|is coming|will be|can be|could|works|helps) [here|help|helping|be here|around|free|in] [to (help|lend a hand|cook|give me a hand)|help|helping|me|out|with me|in the kitchen] [from|between] {from:clock} (till|to|and) {to:clock} ',
+      ],
+      between,
+    ),
     ...phrases(
       [
         '[my|our|the] {who:thing} (has to|needs to|must|is going to|will|has got to|will have to|wants to|is|have to|should) (leave|go|be off|be gone|head off|head home|go home|be away|leaving|going|off) [home|early|again|off] (at|by|around|before) {clock}',

@@ -43,7 +43,8 @@ export const kitchenBelief: Recogniser = {
   phrases: [
     ...phrases(
       [
-        `(forget|drop|clear|wipe|ignore|disregard|scrap) (everything|all|anything|whatever|what) [that] [you] [${known}] ${whose}`,
+        `(forget|drop|clear|wipe|ignore|disregard|scrap) (everything|all|anything|whatever|what) [that|the|this] [stuff|things|notes] [that] [you] [have] [${known}] ${whose}`,
+        '(new|different) {what:word} {z:rest} (forget|ignore|disregard|scrap|drop) [all|everything|whatever|what] {y:rest} (old|last|previous|other) one ',
         '(do not|stop|no longer|forget|drop|ignore) (use|using|apply|applying|count|the|counting) [the|that|my|any] (old|last|previous) (correction|offset|adjustment|bias) [for|of|on] [the|my] [{what:word}]',
         `(do not|stop|no longer) (trust|trusting|believe|believing|count on|counting on|use|using|go by|going by) what you ${known} ${whose}`,
       ],
@@ -58,6 +59,7 @@ export const kitchenBelief: Recogniser = {
     ),
     ...phrases(
       [
+        '(boiling [water]|kettle|ice water|iced water|ice bath|boil) {y:rest} (reads|reading|out by|off by|is) {n:any} [degrees] [too] (high|low|hot|cold|over|under)',
         '[my|the|our|this] [old|leave-in|instant-read|quick] (thermometer|probe|meat thermometer) [always|actually] (reads|runs|is|shows|reading|running) [about|out by|off by|off|out] {n:any} [degrees] [too] (high|low|hot|cold|over|under|hotter|colder|higher|lower)',
       ],
       (match) => {

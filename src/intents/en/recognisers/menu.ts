@@ -169,16 +169,37 @@ const addDish = (match: Match): Meaning[] | undefined => {
   }));
 };
 
+/** "Instead of peas we do green beans". */
+const insteadOf = (match: Match): readonly Meaning[] | undefined => {
+  const [dropped, added] = [match.words('out'), match.words('thing')].map((words) =>
+    menuDishIn(words, match),
+  );
+  return dropped && added
+    ? [
+        { intent: 'drop-dish', dish: dropped },
+        { intent: 'add-dish', dish: added },
+      ]
+    : undefined;
+};
+
 export const menu: Recogniser = {
   name: 'menu',
   moods: ['statement', 'request', 'intention', 'negative'],
   phrases: [
     ...phrases(
       [
+        '^ (instead of|rather than|in place of) [the] {out:thing} [,] (we|i|let us) [will|want to|would like to|can|are|am] (do|have|make|having|doing|making|go with|eat|cook|take) [the|some] {thing} $',
+      ],
+      insteadOf,
+    ),
+    ...phrases(
+      [
         '(sod|bugger|to hell with|screw|no|drop|forget|lose|scrap|skip|ditch|cancel|leave out|cut|without|remove|take off|bin|not doing|not making|not having|not going to do|not going to make|not bother with|will not bother with|hold|get rid of|dropping|ditching|skipping|scrapping|losing|cutting|no more|can the|sack off|i will skip|never mind|do not bother with|will not have|will not make|do not want|not do|not make|do not need|not bothering with|will not do) [the|any|doing|making] {thing} (after all|any more|anymore|tonight|today|this time|from the menu|from the list|then|$)',
         '^ (instead of|rather than|in place of|anything but) [the] {thing} $',
         '^ (instead of|rather than|in place of) [the|having|doing|making] {thing} (we will|i will|let us|we are|i am|do|make|have) ',
         '{thing} (is|are) (off the (menu|list|table)|cancelled|scrapped|dropped|out of the plan)',
+        '(leave|take|strike|cross|remove|scratch) [out|off] [the] {thing} [out|off|away] (of|from|off) [the|my|our] (list|menu|plan|table) ',
+        '^ {thing} (take|strike|cross|remove|scratch) [it|them] (out|off|away) [of|from] [the|my|our] (list|menu|plan) ',
         '(leave|take) the {thing} (off|off then|out of it|for (today|tonight|now|another day)) $',
         '^ [let us|we will|we can] leave [out] the {thing} [out|today|tonight|then|$] $',
       ],

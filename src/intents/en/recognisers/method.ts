@@ -16,13 +16,14 @@ export const method: Recogniser = {
     ),
     ...phrases(
       [
-        '(sear [it|@it] first|start [it] (hot|high)|hot first|sear (at the start|to start)|blast it first|high heat first|brown it first|hot start)',
+        '(sear [it|@it] first|first (very|really|quite) hot|first hot|hot and then low|high then low|hot then low|hot then cool|start [it] (hot|high)|hot first|sear (at the start|to start)|blast it first|high heat first|brown it first|hot start)',
       ],
       { intent: 'set-method', method: 'sear-first' },
     ),
     ...phrases(
       [
-        '(no sear|without searing|steady (oven|heat|temperature)|^ steady $|one steady temperature|same temperature (all the way|throughout)|one temperature|low and slow [all the way|throughout]|do not sear it|not searing [it])',
+        '^ [at] {n:number} (heat|temperature) (from start to finish|start to finish|all the way|throughout|from beginning to end|the whole time|only|all through)',
+        '(no sear|without searing|steady (oven|heat|temperature)|^ steady $|one steady temperature|same (heat|temperature) (the whole way|from start to finish|start to finish|from beginning to end|the whole time|always)|one (heat|temperature) (from start to finish|start to finish|all the way|throughout|from beginning to end|the whole time)|same temperature (all the way|throughout)|one temperature|low and slow [all the way|throughout]|do not sear it|not searing [it])',
       ],
       { intent: 'set-method', method: 'steady' },
     ),

@@ -2,7 +2,7 @@
 import type { Recogniser } from '../../recogniser.ts';
 import { phrases } from '../vocabulary.ts';
 import { momentOf } from './moment-of.ts';
-import { looksLikeOven, oven } from './temperatures.ts';
+import { looksLikeOven, oven, whichOven } from './temperatures.ts';
 
 export const ovenTalk: Recogniser = {
   name: 'oven',
@@ -101,6 +101,7 @@ export const ovenTalk: Recogniser = {
         '(down|up|back down|back up|back on|on again|going again) (to|at) {temperature} [now|$]',
         '(preheated|preheating|heating|heated|heat|warmed|warming) [@oven|it] [up] [to|at] {temperature} [as we speak]',
         '(it is|we are|i am) (at|on) {temperature} fan',
+        '^ (in|inside) [the|my|our] oven [now] (it is|is|we have|there is|i have|we are at) [now] [at|on] {temperature}',
         '(it is|we are|i am|it) (on|set to|set at) {temperature} [fan]',
         '^ @oven {temperature} $',
       ],
@@ -147,7 +148,15 @@ export const ovenTalk: Recogniser = {
       [
         '(@oven is off|turned off @oven|turned @oven off|switched off @oven|switched @oven off|oven off|the oven is off|turned the oven off|turned off the oven|switched the oven off|oven is switched off|killed @oven|killed the oven|killed the heat|switched it off|turned it off)',
       ],
-      (match) => ({ intent: 'report-oven', state: 'off', ...momentOf(match) }),
+      (match) => {
+        const which = whichOven(match.line);
+        return {
+          intent: 'report-oven',
+          state: 'off',
+          ...(which ? { which } : {}),
+          ...momentOf(match),
+        };
+      },
     ),
     ...phrases(
       [

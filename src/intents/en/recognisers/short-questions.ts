@@ -118,7 +118,7 @@ const plain: readonly (readonly [readonly string[], Meaning])[] = [
       '^ how is (the|our|my) (roast|joint|meat|beef|lamb|pork|bird|dinner) [doing|going|looking|coming along|$] $',
       '^ [is] (everything|all|things) [all] (good|ok|fine|on time|on track|on schedule|in order|under control|going well|going ok|going to plan|as planned|well) [so far|still] $',
       '^ (are|is) (we|i|everything|it|dinner|things) [still|all|running|going] (on|to|up to|ahead of|behind) [the] (schedule|plan|track|time|target) $',
-      '^ (we|are we) (good|ok|fine|all right|all set|good to go) [still|so far|for time|on time] $',
+      '^ (we|are we) [still] (good|ok|fine|all right|all set|good to go) [still|so far|for time|on time] [for {c:clock}|for (dinner|supper|lunch|tea|time)] [you (think|reckon)|do you (think|reckon)] $',
       '^ how far (along|on|are we) [are we|am i|is it|along] $',
       '^ [everything|it|all] is going (as per|according to|to) [the] plan $',
       '^ where do we stand $',

@@ -19,6 +19,19 @@ const inKitchen = ({ temperature }: { temperature: number }): boolean =>
 const opinionOf =
   / (?:says?|said|reckons?|thinks?|claims?|swears|insists) (?:that )?(<[tn]\d+>) (?:degrees )?(?:is|was|would be|will be) (?:\w+ ){0,2}(?:raw|rare|medium|done|overdone|undercooked|underdone|low|high|hot|cold|fine|ok|safe|plenty|enough|right|wrong|perfect|best|better) /;
 
+/** Where in the roast it was measured, if the words say. */
+export const whereIn = (words: string): string | undefined => places.exec(words)?.[1];
+const places =
+  /(iced? water|ice bath|ice slush|(?:by|near|nearer|beside|next to|close to|closer to|against|along|at) (?:to )?the bone|middle|centre|center|core|thick(?:est|er)? (?:part|bit|end|side|spot|place|piece)|thin(?:nest|ner)? (?:part|bit|end|side|spot|place|piece)|(?:fat|small|big|far|other) (?:end|side)|edge|border|outside|surface|top\b|\btip\b|\btail\b|\bends?\b(?! up)|deepest (?:part|bit|spot)|\binside\b|\b(?:left|right) (?:side|end)|\b(?:front|back)\b(?! (?:in|on|to|up|down)))/;
+
+/** Which thermometer it was measured with. */
+export const quickIn = (words: string): 'quick' | 'leave-in' | undefined =>
+  quickWords.test(words) ? 'quick' : leftIn.test(words) ? 'leave-in' : undefined;
+const quickWords =
+  /(instant| (quick|fast) (one|thermometer|probe)|quick|\bhand (?:probe|thermometer|one)|handheld|stick (?:thermometer|one))/;
+const leftIn =
+  /(leave-in|wired|wireless|stays in|with the (?:cable|wire)|\bwire (?:one|probe|thermometer)|cable (?:one|probe))/;
+
 export function reading(match: Match): Meaning | undefined {
   const said = match.temperature('temperature');
   if (!Number.isFinite(said.temperature) || !inKitchen(said)) return undefined;
@@ -85,19 +98,11 @@ export function reading(match: Match): Meaning | undefined {
     !/(core|middle|meat|roast)/.test(line)
   )
     return { intent: 'report-oven', ...said };
-  const where =
-    /(iced? water|ice bath|ice slush|by the bone|near the bone|middle|centre|center|core|thickest (?:part|bit)|thick (?:end|bit|part)|thin (?:end|bit|part)|(?:fat|small|big|far|other) (?:end|side)|thick side|thin side|edge|border|outside|surface|top\b|\btip\b|\btail\b|\bends?\b(?! up)|deepest (?:part|bit|spot)|\binside\b|\b(?:left|right) (?:side|end)|\b(?:front|back)\b(?! (?:in|on|to|up|down)))/.exec(
-      line,
-    )?.[1];
+  const where = whereIn(line);
   const whole = match.whole.match(/<[nt]\d+>/g)?.length === 1 ? ` ${match.whole}` : line;
-  const quick =
-    /(instant| (quick|fast) (one|thermometer|probe)|quick|\bhand (?:probe|thermometer|one)|handheld|stick (?:thermometer|one))/.test(
-      line,
-    ) || / the (quick|instant|fast) (one|thermometer|probe) /.test(whole)
-      ? ('quick' as const)
-      : /(leave-in|wired|wireless|stays in|with the (?:cable|wire))/.test(line)
-        ? ('leave-in' as const)
-        : undefined;
+  const quick = / the (quick|instant|fast) (one|thermometer|probe) /.test(whole)
+    ? ('quick' as const)
+    : quickIn(line);
   return {
     intent: 'report-reading',
     ...said,
@@ -107,19 +112,25 @@ export function reading(match: Match): Meaning | undefined {
   };
 }
 
+/** Which of the ovens, where there are several. */
+export const whichOven = (words: string): string | undefined =>
+  /(top|bottom|upper|lower|left|right|second|small|little|big|large|other|main|grill) oven/.exec(
+    words,
+  )?.[1] ?? / ovens .*(top|bottom|upper|lower|left|right) (?:one )?(?:is|at|on) /.exec(words)?.[1];
+
 export function oven(match: Match): Meaning | undefined {
   const said = match.temperature('temperature');
   if (!Number.isFinite(said.temperature) || !inKitchen(said)) return undefined;
   const line = ` ${match.line}`;
-  const which =
-    /(top|bottom|upper|lower|left|right|second|small|little|big|large|other|main|grill) oven/.exec(
-      line,
-    )?.[1] ?? / ovens .*(top|bottom|upper|lower|left|right) (?:one )?(?:is|at|on) /.exec(line)?.[1];
+  // "I put it down from 230": what it no longer is.
+  if (line.includes(` from ${match.groups.temperature!.trim()} `) && !/ to </.test(line))
+    return undefined;
+  const which = whichOven(line);
   const mode =
     / (fan|convection|air circulation|circulating air|hot air) /.test(line) &&
-    !/(no fan|not fan)/.test(line)
+    !/(no|not|without|without the|not the) fan /.test(line)
       ? ('fan' as const)
-      : /(conventional|still|static)/.test(line)
+      : /(conventional|still|static|(no|not|without|without the) fan )/.test(line)
         ? ('still' as const)
         : undefined;
   return {

@@ -65,7 +65,7 @@ export const trouble: Recogniser = {
       ],
       (match) =>
         / out by | gone (up|down|to|back) | (has|is) (lit|working|on) $/.test(` ${match.line}`) ||
-        (/(lit|light|turn on|come on|heat|heat up|heating|heating up|start|stay lit|working) $/.test(
+        (/(lit|light|turn on|come on|heat|heat up|heating|heating up|start|stay lit|working) (again )?$/.test(
           match.line,
         ) &&
           !/ (not|stopped) /.test(match.line))
@@ -86,7 +86,11 @@ export const trouble: Recogniser = {
         '(i had it|had it|i had the probe|i had the tip|the tip was|probe was|it must have been|must have been) (on|in|against|touching|by|near|at) [the] (bone|pan|fat|edge|tin|tray|outside|gristle)',
         '(that|it|that one|the last one|last one|the first one) was (by|near|on|against|touching|at|in|too near|too close to|close to|right by|next to) [the] (pan|bone|fat|edge|tin|tray|outside|side|surface|gristle)',
       ],
-      { intent: 'report-trouble', trouble: 'probe-doubt' },
+      // "The probe's dead centre" is where it should be.
+      ({ line }) =>
+        / dead (centre|center|on|right|in) /.test(` ${line}`)
+          ? undefined
+          : { intent: 'report-trouble', trouble: 'probe-doubt' },
     ),
     ...phrases(
       [
@@ -176,11 +180,14 @@ export const trouble: Recogniser = {
         'oven door (was|is|has been) [left] (open|ajar|stuck)',
         '(oven door|door of the oven) (will not|does not|is not) (close|shut|closing)',
       ],
-      (match) => ({
-        intent: 'report-trouble',
-        trouble: 'door-open',
-        ...(match.line.includes('<d') ? {} : {}),
-      }),
+      (match) => {
+        const lasted = match.quantityOfMark(match.marks('d')[0] ?? '');
+        return {
+          intent: 'report-trouble',
+          trouble: 'door-open',
+          ...(lasted?.kind === 'duration' ? { minutes: lasted.minutes } : {}),
+        };
+      },
     ),
     ...phrases(
       [
