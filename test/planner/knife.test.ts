@@ -13,7 +13,7 @@ import type { Plan } from '../../src/kitchen/plan.ts';
 import { isMendable } from '../../src/kitchen/short-core.ts';
 import { knifeMove } from '../../src/planner/knife.ts';
 import { ovenSettingsOf } from '../../src/planner/roast-day.ts';
-import { at, factsOf, lookAt, opened, withMore } from '../harness/day.ts';
+import { at, factsOf, lookAt, withMore } from '../harness/day.ts';
 
 const target = celsiusOfFahrenheit(130);
 const outAt = at('18:10');
@@ -186,28 +186,5 @@ describe('a roast that falls short on its board', () => {
       'pull:pull-2',
     ]);
     expect(plan?.pullCelsius ?? 0).toBeGreaterThan(celsiusOfFahrenheit(104));
-  });
-});
-
-describe('a roast that is said to be out', () => {
-  it('came out between the call and the question that the cook says yes to', async () => {
-    const session = await opened();
-    const say = (text: string, time: number) => session.hear({ text, at: time });
-    await say('7 pound rib roast with 3 bones, dinner at 18:00 for 6, medium rare', at('12:00'));
-    await say('the roast is in', at('15:20'));
-    await say('oven 325', at('15:41'));
-    await say('it reads 88', at('16:40'));
-    await say('it reads 101', at('16:56'));
-    const pulls: number[] = [];
-    for (let minute = at('16:57'); pulls.length < 2; minute = addMinutes(minute, 1))
-      for (const one of await session.wake(minute)) if (one.kind === 'pull') pulls.push(minute);
-    const [first = 0, second = 0] = pulls;
-    await say("yes, it's out", addMinutes(second, 1));
-    const done = (await session.facts()).findLast(
-      (fact) => fact.type === 'step-done' && fact.step === 'pull',
-    );
-    const happenedAt = done?.type === 'step-done' ? done.happenedAt : 0;
-    expect(happenedAt).toBeGreaterThan(first);
-    expect(happenedAt).toBeLessThan(second);
   });
 });
