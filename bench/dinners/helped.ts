@@ -206,8 +206,6 @@ class HelpedEvening {
     const turn = await this.session.hear({ text, at: instantOf(this.world.minute) });
     for (const announcement of turn.announcements) this.heard(announcement);
     for (const reply of turn.replies) this.note('<', reply.text);
-    if (turn.replies.some((reply) => /Put it back in/.test(reply.text)))
-      this.later(this.world.minute + this.delay(), 'back in', () => this.putBack());
     // Whatever was agreed since, who is told that dinner is back at its hour reckons with that.
     if (turn.replies.some(({ text }) => /Dinner is back at/.test(text))) {
       this.agreedMinute = wantedBy(this.evening, this.world.minute);
@@ -287,10 +285,6 @@ class HelpedEvening {
     this.note('!', `${announcement.kind} ${announcement.step ?? ''}: ${announcement.text}`);
     const { kind, step, id, text } = announcement;
     if (kind === 'get-ready' || kind === 'timer' || kind === 'watch') return;
-    if (/^Is the roast back in/.test(text)) {
-      this.askedBack();
-      return;
-    }
     if (/^Is (it out|the roast out|the oven)/.test(text)) this.asked(kind, text);
     this.toDo(kind === 'oven-change' && step === undefined ? 'oven' : (step ?? kind), id, text);
   }
@@ -304,12 +298,6 @@ class HelpedEvening {
     const line = (): string =>
       kind === 'pull' ? lineOf('out', this.uniform) : lineOf('oven', this.uniform, this.world.dial);
     this.later(this.world.minute + 0.5, 'yes', () => this.say(line()));
-  }
-
-  private askedBack(): void {
-    if (!this.world.roastIsIn || this.uniform() >= Math.max(this.habits.reports, answersWhenAsked))
-      return;
-    this.later(this.world.minute + 0.5, 'yes', () => this.say(lineOf('in', this.uniform)));
   }
 
   private toDo(step: string, call: string, text: string): void {
@@ -373,16 +361,6 @@ class HelpedEvening {
     await this.report('oven', degrees);
   }
 
-  /** Its middle falls short: it cooks on in the oven as it stands. */
-  private async putBack(): Promise<void> {
-    const { world } = this;
-    if (!world.isOut || this.knifeMinute !== undefined) return;
-    if (world.dial === 0) world.setOven(325);
-    world.putIn();
-    this.note('*', `the roast goes back in at ${world.coreFahrenheit.toFixed(0)} °F`);
-    await this.report('in');
-  }
-
   private holdOnceCool(): void {
     if (this.world.isCoolEnoughToHold) this.world.hold();
     else {
@@ -403,7 +381,7 @@ class HelpedEvening {
   }
 
   private async takeReading(): Promise<void> {
-    if (!this.world.roastIsIn && !this.world.isOut) return;
+    if (!this.world.roastIsIn) return;
     const reads = this.world.read();
     await this.sayReading(reads);
   }

@@ -65,7 +65,6 @@ export class World {
   putIn(): void {
     const { truth } = this.evening;
     this.roastIsIn = true;
-    this.isOut = false;
     this.kitchen?.putIn();
     this.kitchen ??= new Kitchen({
       ...truth,
@@ -103,12 +102,12 @@ export class World {
     const known = [...this.spot] as const;
     this.spot.splice(0, 3, ...off);
     if (this.probeFahrenheit > before) this.spot.splice(0, 3, ...known);
-    if (this.roastIsIn) this.openDoor(1.25);
+    this.openDoor(1.25);
   }
 
-  /** What the cook's thermometer says, whole degrees, in the oven or on the board. */
+  /** What the cook's thermometer says, whole degrees. */
   read(): number {
-    if (this.roastIsIn) this.openDoor(0.75);
+    this.openDoor(0.75);
     return Math.round(fahrenheit(this.kitchen?.reading() ?? 0));
   }
 

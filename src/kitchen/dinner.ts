@@ -129,8 +129,6 @@ export interface Dinner {
   /** What the oven was set to, in order of when it happened; 0 is off. */
   oven: readonly { at: number; celsius: number; presumed: boolean; ownChoice: boolean }[];
   ovenHotAt?: number | undefined;
-  /** Times that the roast was out of the oven and went back in to cook on. */
-  outings: readonly { from: Instant; to: Instant }[];
   ovenBiasKelvin?: number;
   /** What the cook's thermometer reads over the truth, by the ice test. */
   thermometerOffsetKelvin?: number;
@@ -193,7 +191,6 @@ const unopened = (at: number): Dinner => ({
   coming: new Map(),
   readings: [],
   oven: [],
-  outings: [],
   steps: new Map(),
   troubles: [],
   emergencies: [],
@@ -477,18 +474,16 @@ function evolve(state: Mutable, fact: Fact): Dinner {
       return dinner;
     }
     case 'step-not-done': {
-      const { doneAt: outAt, presumed: _, ...rest } = state.steps.get(fact.step) ?? {};
+      const { doneAt: _, presumed: __, ...rest } = state.steps.get(fact.step) ?? {};
       const more = fact.minutes === undefined ? {} : { moreMinutes: fact.minutes };
       if (fact.begun === false) {
         state.steps.set(fact.step, { notBegunAt: fact.at, ...more });
         return dinner;
       }
       state.steps.set(fact.step, { ...rest, notDoneAt: fact.at, ...more });
-      if (fact.step !== 'pull') return dinner;
       // A roast that is not out is neither resting nor being carved.
-      for (const later of afterPull) state.steps.delete(later);
-      if (fact.backAt === undefined || outAt === undefined) return dinner;
-      return set({ outings: [...dinner.outings, { from: outAt, to: fact.backAt }] });
+      if (fact.step === 'pull') for (const later of afterPull) state.steps.delete(later);
+      return dinner;
     }
     case 'step-skipped':
       state.steps.set(fact.step, { ...state.steps.get(fact.step), skipped: true });

@@ -231,8 +231,6 @@ const bodies = {
     minutes: z.number().optional(),
     /** Not even begun, though it was called. */
     begun: z.literal(false).optional(),
-    /** A roast that had come out, and has been in the oven again since then. */
-    backAt: instant.optional(),
   },
   'step-skipped': { step: z.string() },
   'trouble-told': {

@@ -205,7 +205,7 @@ const hasTime = (when: When): boolean => when.minutesAgo !== undefined || when.t
 
 /**
  * "It's back in": held in a low oven where that was chosen, else its middle was not there yet and it
- * cooks on: it is to be pulled once more.
+ * cooks on, so that it was not out after all.
  */
 function backInOven(at: number, { standing, dinner }: Context): Decision | undefined {
   if (standing.stage === 'rest' && dinner.course?.rest === 'low-oven')
@@ -216,7 +216,7 @@ function backInOven(at: number, { standing, dinner }: Context): Decision | undef
     });
   if (!/^(rest|hold|carve)$/.test(standing.stage)) return undefined;
   if (standing.stage === 'hold' && dinner.course?.rest === 'low-oven') return undefined;
-  return decided([{ type: 'step-not-done', step: 'pull', backAt: at }], {
+  return decided([{ type: 'step-not-done', step: 'pull' }], {
     key: 'step-started',
     step: 'roast-in',
     presumed: [],
@@ -381,19 +381,6 @@ const standingStep = (card: Card, context: Context): string | undefined =>
       return record?.startedAt !== undefined && record.doneAt === undefined;
     });
 
-/** Who is asked a second time whether it is out, and says yes soon, took it out between the two calls. */
-const answeredMinutes = 2.5;
-
-function outSinceAsked({ dinner, now }: Context): number {
-  const asked = dinner.announced.filter((one) => one.kind === 'pull');
-  const [before, last] = asked.slice(-2);
-  if (!before || !last || last.repeat === 0 || last.call !== before.call) return now;
-  if (minutesBetween(last.at, now) > answeredMinutes) return now;
-  // What was read in between was read in the oven.
-  const read = dinner.readings.at(-1)?.happenedAt ?? before.at;
-  return Math.max(read, (before.at + last.at) / 2);
-}
-
 export function reportOut(heard: HeardOf<'report-out'>, context: Context): Decision {
   const what = heard.what;
   const at = happenedAt(heard, context);
@@ -405,9 +392,7 @@ export function reportOut(heard: HeardOf<'report-out'>, context: Context): Decis
         heard,
         context,
       );
-    const explicit = hasTime(heard);
-    const outAt = explicit ? at : outSinceAsked(context);
-    return reportMoment('pull', outAt, context, { explicit });
+    return reportMoment('pull', at, context, { explicit: hasTime(heard) });
   }
   // "They're out": every side that stands in the oven.
   if (what === 'sides') {

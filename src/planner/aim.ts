@@ -101,8 +101,7 @@ export function aimedPull(
   const { lacking: needed } = outcomeOf(aimed);
   // A number that was told stands as long as it serves.
   const stands = [dinner.course?.pullCelsius, dinner.told?.pullCelsius].find((pull) => {
-    // Back in, it is past the number it was pulled at.
-    if (pull === undefined || dinner.outings.length > 0) return false;
+    if (pull === undefined) return false;
     const { served, lacking } = outcomeOf(pull);
     return Math.abs(served - serveCelsius) <= bearableKelvin && lacking <= needed;
   });

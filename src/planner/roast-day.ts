@@ -177,28 +177,7 @@ export function ovenSettingsOf(
       settings.push({ minute: minutesBetween(roastInAt, one.at), celsius: one.celsius });
   }
   const back = backAgain(dinner, roastInAt);
-  const inOrder =
-    back === undefined ? settings : [...settings, back].sort((a, b) => a.minute - b.minute);
-  return dinner.outings.reduce(
-    (all, { from, to }) =>
-      withOuting(all, minutesBetween(roastInAt, from), minutesBetween(roastInAt, to)),
-    inOrder,
-  );
-}
-
-/** The same oven, with the roast out of it from one minute to another. */
-function withOuting(settings: readonly OvenSetting[], from: number, to: number): OvenSetting[] {
-  if (from <= 0 || to <= from) return [...settings];
-  const dialAt = (minute: number): number =>
-    (settings.findLast((one) => one.minute <= minute) ?? settings[0])?.celsius ?? 0;
-  const during = settings.map(
-    (one): OvenSetting => (one.minute > from && one.minute < to ? { ...one, event: 'out' } : one),
-  );
-  const ends: OvenSetting[] = [
-    { minute: from, celsius: dialAt(from), event: 'out' },
-    { minute: to, celsius: dialAt(to) },
-  ];
-  return [...during, ...ends].sort((a, b) => a.minute - b.minute);
+  return back === undefined ? settings : [...settings, back].sort((a, b) => a.minute - b.minute);
 }
 
 /** Most outages are over by then; the cook is asked to tell. Common practice, no source. */

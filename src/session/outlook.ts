@@ -16,7 +16,6 @@ import { aimedPull, usualPull } from '../planner/aim.ts';
 import type { Call } from '../planner/calls/call.ts';
 import { callsOf } from '../planner/calls/calls.ts';
 import { asCooked } from '../planner/days/thaw.ts';
-import { type KnifeAsked, knifeMove, withTableMoved } from '../planner/knife.ts';
 import {
   firstPullCelsius,
   ovenMovesOf,
@@ -79,17 +78,12 @@ export async function outlookOf(
     dinner.course?.pullCelsius ?? usualPull({ ...aim, forecast: usual, pullCelsius: guess });
   const ask = (pullCelsius: number): ForecastQuestion =>
     questionOf(asked, roast.card, { roastInAt, pullCelsius, moves, withReadings: true });
-  const guessed = await compute.forecast(ask(firstPull));
-  // Back in, it is past what it was pulled at: the pull is looked for from where it is.
-  const isBackIn = dinner.outings.length > 0 && roastCameOutAt(dinner) === undefined;
-  const from = isBackIn ? Math.max(firstPull, guessed.coreNowCelsius.p50 + 1) : firstPull;
-  const first = from === firstPull ? guessed : await compute.forecast(ask(from));
+  const first = await compute.forecast(ask(firstPull));
   const aimed = async (leastRestMinutes?: number) => {
-    const known = { forecast: first, pullCelsius: from, roastInAt, leastRestMinutes };
-    const aimedAt = aimedPull({ ...aim, ...known });
-    const pullCelsius = isBackIn ? Math.max(aimedAt, guessed.coreNowCelsius.p50 + 0.5) : aimedAt;
+    const from = { forecast: first, pullCelsius: firstPull, roastInAt, leastRestMinutes };
+    const pullCelsius = aimedPull({ ...aim, ...from });
     const question = ask(pullCelsius);
-    const forecast = pullCelsius === from ? first : await compute.forecast(question);
+    const forecast = pullCelsius === firstPull ? first : await compute.forecast(question);
     const planned = await compute.plan({ dinner, forecast, pullCelsius, now });
     return { pullCelsius, question, forecast, planned };
   };
@@ -97,9 +91,7 @@ export async function outlookOf(
   // Where dinner is late and waits for a dish, the roast rests through that: it may come out the sooner.
   if (wentInAt !== undefined && day.planned && isLate(day.planned))
     day = await aimed(day.planned.restMinutes);
-  const { question, forecast, pullCelsius } = day;
-  const planned =
-    day.planned && (await movedForKnife({ dinner, forecast, plan: day.planned }, pullCelsius));
+  const { question, forecast, planned } = day;
   const plan = planned && planWithChores(dinner, planned, now);
   return {
     now,
@@ -110,17 +102,6 @@ export async function outlookOf(
     plan,
     calls: callsOf(dinner, plan, forecast),
   };
-
-  /** The same day with the table some minutes off its hour, where the roast's middle asks for it. */
-  async function movedForKnife(asked: KnifeAsked, pullCelsius: number): Promise<Plan> {
-    const move = knifeMove(asked);
-    const { wantedAt } = asked.plan.serving;
-    if (move === 0) return asked.plan;
-    const moved = withTableMoved(dinner, wantedAt, move);
-    const plan = await compute.plan({ dinner: moved, forecast: asked.forecast, pullCelsius, now });
-    // The hour wanted is the guests' still.
-    return plan ? { ...plan, serving: { ...plan.serving, wantedAt } } : asked.plan;
-  }
 }
 
 /** The core at an instant by the forecast, once the roast is in. */

@@ -24,7 +24,7 @@ export function callsOf(
     wanted.push(
       ...plan.steps.flatMap((step) => stepCalls(dinner, plan, step)),
       ...ovenCalls(dinner, plan),
-      ...checkCalls(dinner, plan, forecast),
+      ...checkCalls(dinner, plan),
       ...lateCalls(dinner, plan),
       ...changedCalls(dinner, plan),
       ...cautionCalls(dinner),

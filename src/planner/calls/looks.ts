@@ -3,7 +3,6 @@ import { addMinutes, type Instant, minutesBetween } from '../../base/time.ts';
 import { type Dinner, helpersAt } from '../../kitchen/dinner.ts';
 import type { Forecast } from '../../kitchen/forecast.ts';
 import type { Plan } from '../../kitchen/plan.ts';
-import { isMendable, readOnBoard } from '../../kitchen/short-core.ts';
 import { roastCameOutAt, roastWentInAt } from '../roast-day.ts';
 import { presumed, type Wanted } from './call.ts';
 import { isFresh, lookBeforePull, lookBeforePullMinutes, pullName } from './pull.ts';
@@ -24,13 +23,10 @@ const doubtfulChance = 0.85;
  * One look per state of the evidence, asked for again until something comes back: nothing but a number
  * narrows a forecast. The pull's own call asks for its number itself.
  */
-export function checkCalls(dinner: Dinner, plan: Plan, forecast: Forecast | undefined): Wanted[] {
+export function checkCalls(dinner: Dinner, plan: Plan): Wanted[] {
   const went = roastWentInAt(dinner);
-  if (went === undefined) return [];
-  const outAt = roastCameOutAt(dinner);
-  if (outAt !== undefined)
-    return [...lookOnBoard(dinner, plan, outAt), ...backInAsked(dinner, plan, forecast)];
-  if (plan.checkAt === undefined) return [];
+  if (plan.checkAt === undefined || went === undefined || roastCameOutAt(dinner) !== undefined)
+    return [];
   if (dinner.calls.has(`pull:${pullName(dinner, plan)}`)) return [];
   const usual = usualLooks(dinner, plan, plan.checkAt);
   if (isFresh(dinner, plan)) return usual;
@@ -44,49 +40,6 @@ export function checkCalls(dinner: Dinner, plan: Plan, forecast: Forecast | unde
   };
   if (dinner.calls.has(`check-due:${what}`)) return [before];
   return [...usual.filter((one) => one.dueAt < addMinutes(dueAt, -betweenLooksMinutes)), before];
-}
-
-/**
- * So long after the pull the middle shows how far it will climb, and so long before the knife there is still
- * something to be done about it. Common practice, no source.
- */
-const onBoardMinutes = { soonest: 12, latest: 20, beforeTheKnife: 18 };
-/** A shorter rest leaves nothing to be done. */
-const shortestLookedAtMinutes = 25;
-
-/** One look on the board: by it the knife comes some minutes sooner or later, or the roast goes back in. */
-function lookOnBoard(dinner: Dinner, plan: Plan, outAt: Instant): Wanted[] {
-  const knifeAt = plan.steps.find((step) => step.id === 'carve')?.startAt;
-  const begun = ['hold', 'sear', 'carve'].some((id) => {
-    const record = dinner.steps.get(id);
-    return record?.startedAt !== undefined || record?.doneAt !== undefined;
-  });
-  if (knifeAt === undefined || begun || plan.method === 'sear-last') return [];
-  if (dinner.course?.rest === 'low-oven' || dinner.steps.get('rest')?.skipped) return [];
-  if (dinner.lacks.some((one) => one.includes('thermometer')) || dinner.calls.has('carve:carve'))
-    return [];
-  const { soonest, latest, beforeTheKnife } = onBoardMinutes;
-  const restMinutes = minutesBetween(outAt, knifeAt);
-  if (restMinutes < shortestLookedAtMinutes) return [];
-  // A number that came unasked serves as well.
-  if (dinner.readings.some(({ happenedAt }) => minutesBetween(outAt, happenedAt) >= soonest / 2))
-    return [];
-  const after = Math.min(latest, Math.max(soonest, restMinutes - beforeTheKnife));
-  const dueAt = Math.max(addMinutes(outAt, after), awayUntil(dinner));
-  if (minutesBetween(dueAt, knifeAt) < beforeTheKnife / 2) return [];
-  const what = `on-board-${dinner.outings.length + 1}`;
-  return [{ ...lookOf(dinner), what, dueAt, repeats: 1 }];
-}
-
-/** Who was told to put it back is asked whether it is in: by then minutes count. */
-const askedBackMinutes = 4;
-
-function backInAsked(dinner: Dinner, plan: Plan, forecast: Forecast | undefined): Wanted[] {
-  const read = readOnBoard(dinner);
-  if (!read || !forecast || !isMendable({ dinner, plan, forecast }, read.toldAt)) return [];
-  const what = `back-in-${dinner.outings.length + 1}`;
-  const dueAt = addMinutes(read.toldAt, askedBackMinutes);
-  return [{ ...lookOf(dinner), what, dueAt, repeats: 1 }];
 }
 
 const lookOf = (dinner: Dinner): Omit<Wanted, 'what' | 'dueAt'> => ({

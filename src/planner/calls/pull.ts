@@ -16,12 +16,9 @@ const shortKelvin = 1;
  * and the next, at its new time, is a call of its own.
  */
 export function pullName(dinner: Dinner, plan: Plan): string {
-  const backAt = dinner.outings.at(-1)?.to ?? 0;
   for (let n = 1; ; n += 1) {
     const name = n === 1 ? 'pull' : `pull-${n}`;
     const made = dinner.calls.get(`pull:${name}`);
-    // Back in, it is pulled by a call of its own.
-    if (made !== undefined && made.firstAt < backAt) continue;
     const tooSoon = dinner.readings.some(
       ({ toldAt, celsius }) =>
         made !== undefined && toldAt > made.firstAt && celsius < plan.pullCelsius - shortKelvin,

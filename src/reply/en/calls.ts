@@ -1,13 +1,11 @@
 /** What is said unasked. */
 import { assertNever } from '../../base/assert.ts';
 import type { AnnouncementKind } from '../../kitchen/facts.ts';
-import { readOnBoard } from '../../kitchen/short-core.ts';
 import type { Scene } from '../scene.ts';
 import { capital, forEyes, list, lower, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { carvingMap } from './carving.ts';
 import { heldUpWords } from './progress.ts';
 import { shortAtKnifeWords } from './short-core.ts';
-import { isResting } from './standing.ts';
 import { callWords, cautionWords, fill, findStep, forHands, pullShown, titleOf } from './steps.ts';
 import { servingWords } from './table.ts';
 import { authorityDegrees, clock, degrees, duration, ovenDegrees } from './words.ts';
@@ -173,10 +171,6 @@ const askedAgain: Partial<Record<string, readonly string[]>> = {
 function checkWords(scene: Scene): Spoken {
   const { dinner, plan } = scene;
   const last = dinner.readings.at(-1)?.happenedAt ?? Number.NEGATIVE_INFINITY;
-  if (isResting(scene) && readOnBoard(dinner))
-    return say`Is the roast back in the oven? Tell me when it is: I count its minutes.`;
-  if (isResting(scene))
-    return say`A look at the roast on its board: two spots, the lower counts. Then I know the minute for the knife.`;
   const looked = plan !== undefined && last >= plan.roastInAt;
   const asked = dinner.announced.some((one) => one.kind === 'check-due' && one.at > last);
   return sentences([

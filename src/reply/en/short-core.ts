@@ -1,7 +1,6 @@
 /** A roast that came out too soon: how far short of what was asked for it will be, and what mends it. */
 import { type Dinner, roastCardOf } from '../../kitchen/dinner.ts';
 import type { Plan } from '../../kitchen/plan.ts';
-import { isMendable } from '../../kitchen/short-core.ts';
 import type { Scene } from '../scene.ts';
 import { type Spoken, say, sentences, silent } from '../spoken.ts';
 import { isResting } from './standing.ts';
@@ -13,12 +12,11 @@ const searedOnKelvin = 8;
 
 /** Kelvin by which the likely core at the knife falls short of what was asked for, where that matters. */
 function shortOf(scene: Scene): number | undefined {
-  const { plan, dinner, stage, forecast, now } = scene;
+  const { plan, dinner, stage } = scene;
   if (!plan || !(isResting(scene) || stage === 'carve')) return undefined;
   const sears = dinner.method === 'sear-last' && dinner.steps.get('sear')?.doneAt === undefined;
   const asked = isUnsafeShort({ dinner }) ? plan.serveCelsius : settledFor(plan, dinner);
   const short = asked - plan.coreAtServingCelsius.p50;
-  if (!sears && forecast && isMendable({ dinner, plan, forecast }, now)) return short;
   return short >= (sears ? searedOnKelvin : shortKelvin) ? short : undefined;
 }
 
