@@ -4,7 +4,15 @@
  */
 
 import type { Method, Option, Question } from './facts.ts';
-import type { DinnerClock, Doneness, EmergencyKind, GuestNeed, Heard } from './heard.ts';
+import type {
+  DinnerClock,
+  Doneness,
+  EmergencyKind,
+  GuestNeed,
+  Heard,
+  HeardOf,
+  Intent,
+} from './heard.ts';
 
 export type BadValue =
   | { what: 'reading'; celsius: number }
@@ -102,4 +110,13 @@ export type Outcome =
   | { key: 'unclear'; heard: Extract<Heard, { intent: 'unclear' }>; again: boolean };
 
 export type OutcomeKey = Outcome['key'];
+
+/** The first question of an intent that these outcomes answer. */
+export const questionIn = <I extends Intent>(
+  outcomes: readonly Outcome[],
+  intent: I,
+): HeardOf<I> | undefined =>
+  outcomes
+    .flatMap((outcome) => (outcome.key === 'answer' ? [outcome.heard] : []))
+    .find((heard): heard is HeardOf<I> => heard.intent === intent);
 export type OutcomeOf<K extends OutcomeKey> = Extract<Outcome, { key: K }>;

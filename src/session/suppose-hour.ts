@@ -3,7 +3,7 @@
  * answer, and thrown away. Nothing of it becomes a fact.
  */
 import type { HeardOf } from '../kitchen/heard.ts';
-import type { Outcome } from '../kitchen/outcome.ts';
+import { type Outcome, questionIn } from '../kitchen/outcome.ts';
 import type { Context } from '../machine/context.ts';
 import { decide } from '../machine/decide.ts';
 import { withFacts } from '../machine/with-facts.ts';
@@ -16,9 +16,7 @@ export async function supposedHour(
   outcomes: readonly Outcome[],
   { context, outlook, compute }: { context: Context; outlook: Outlook; compute: Compute },
 ): Promise<Scene['supposedHour']> {
-  const asked = outcomes.flatMap((outcome) =>
-    outcome.key === 'answer' && outcome.heard.intent === 'ask-options' ? [outcome.heard] : [],
-  )[0];
+  const asked = questionIn(outcomes, 'ask-options');
   const told = asked && toldAs(asked);
   if (!told) return undefined;
   const decision = decide([told], context);

@@ -2,7 +2,7 @@
 import { minutesBetween } from '../base/time.ts';
 import { celsiusOf } from '../base/units.ts';
 import { type Forecast, type OvenSetting, sliceRested } from '../kitchen/forecast.ts';
-import type { Outcome } from '../kitchen/outcome.ts';
+import { type Outcome, questionIn } from '../kitchen/outcome.ts';
 import { roastCameOutAt, roastOf, roastWentInAt } from '../planner/roast-day.ts';
 import type { Scene } from '../reply/scene.ts';
 import type { Outlook } from './outlook.ts';
@@ -19,9 +19,7 @@ export async function supposed(
   { dinner, question, forecast, plan, now }: Outlook,
   compute: Compute,
 ): Promise<Scene['supposed']> {
-  const asked = outcomes.flatMap((outcome) =>
-    outcome.key === 'answer' && outcome.heard.intent === 'ask-slice' ? [outcome.heard] : [],
-  )[0];
+  const asked = questionIn(outcomes, 'ask-slice');
   const roast = roastOf(dinner);
   if (asked?.temperature === undefined || !question || !forecast || !plan || !roast)
     return undefined;
