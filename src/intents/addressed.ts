@@ -5,6 +5,7 @@
  * meant for the helper. Pure and language-free: a language brings its kinds of words and its weights.
  */
 import type { ReadContext } from '../kitchen/heard.ts';
+import type { Clause } from './clause.ts';
 import type { Opinion } from './opinion.ts';
 import type { Placed } from './placed.ts';
 import type { Quantity } from './quantity.ts';
@@ -15,6 +16,8 @@ export interface Said {
   line: string;
   quantities: readonly Quantity[];
   placed: readonly Placed[];
+  /** The clauses it falls into. */
+  clauses: readonly Clause[];
   context: ReadContext;
   /** What the text as a whole is taken for by a second opinion. */
   opinions: readonly Opinion[];

@@ -31,8 +31,11 @@ export interface Clause {
 }
 
 /** A clause as the phrases see it: every word followed by one blank. */
-export const lineOf = (tokens: readonly Token[]): string =>
-  tokens.map((token) => `${token.word} `).join('');
+export function lineOf(tokens: readonly Token[]): string {
+  let line = '';
+  for (const { word } of tokens) line += `${word} `;
+  return line;
+}
 
 /** What every clause of one text shares. */
 export interface Utterance {

@@ -45,7 +45,7 @@ export interface Language {
   /** Merges, drops and completes what was heard, in this order. */
   refiners: readonly Refiner[];
   /** What a text is when nothing was heard in it: not for the helper, or not understood. */
-  leftOver(line: string, quantities: readonly Quantity[], context: ReadContext): Meaning;
+  leftOver(said: Said): Meaning;
 }
 
 /** `whole` is the whole text as phrases see it. */

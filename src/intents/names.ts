@@ -26,11 +26,17 @@ export const stemsOf = (words: string): string[] =>
     .filter((word) => word !== '' && !articles.test(word))
     .map(stemOf);
 
+/** The names of a thing as their stems: the cards' names are compared with in every reading. */
+export const stemsOfNames = oncePer((thing: Named): readonly (readonly string[])[] =>
+  thing.names.map(stemsOf),
+);
+
 interface Entry {
   id: string;
   key: string;
   stems: readonly string[];
-  sound: string;
+  /** How its key sounds, from when that is first asked. */
+  sound?: string;
 }
 
 interface Index {
@@ -48,12 +54,11 @@ const indexOf = oncePer((things: readonly Named[]): Index => {
   const entries: Entry[] = [];
   const byKey = new Map<string, string>();
   for (const thing of things) {
-    for (const name of [...thing.names, thing.id.replaceAll('-', ' ')]) {
-      const stems = stemsOf(name);
+    for (const stems of [...stemsOfNames(thing), stemsOf(thing.id.replaceAll('-', ' '))]) {
       const key = stems.join(' ');
       if (key === '' || byKey.has(key)) continue;
       byKey.set(key, thing.id);
-      entries.push({ id: thing.id, key, stems, sound: soundOf(key) });
+      entries.push({ id: thing.id, key, stems });
     }
   }
   const byStem = new Map<string, Entry[]>();
@@ -158,6 +163,7 @@ const margin = 0.06;
 /** Whether a key can be a misspelling of an entry: by a letter or two, or more where it sounds the same. */
 function isNear(entry: Entry, key: string, sound: string): boolean {
   const length = Math.max(entry.key.length, key.length);
+  entry.sound ??= soundOf(entry.key);
   const alike = entry.sound === sound;
   if (!alike && entry.key[0] !== key[0]) return false;
   const limit = alike ? Math.max(2, length / 3) : length < 8 ? 1 : 2;

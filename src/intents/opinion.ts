@@ -29,7 +29,7 @@ export function opinionsOf(cues: readonly string[], weights: OpinionWeights): Op
       scores[added[at]!] = scores[added[at]!]! + added[at + 1]!;
   }
   const high = Math.max(...scores);
-  const raised = [...scores].map((score) => Math.exp(score - high));
+  const raised = scores.map((score) => Math.exp(score - high));
   const sum = raised.reduce((all, one) => all + one, 0);
   return weights.intents
     .map((intent, at) => ({ intent, likelihood: raised[at]! / sum }))

@@ -157,10 +157,13 @@ class Parser {
   }
 }
 
+const markShape = /^<[a-z]\d+>$/;
+
 /** The words of a line, with marks of quantities by their letter: what `needs` is compared with. */
 export function wordsOfLine(line: string): Set<string> {
   const words = new Set<string>();
-  for (const word of line.split(' ')) words.add(/^<[a-z]\d+>$/.test(word) ? `<${word[1]}>` : word);
+  for (const word of line.split(' '))
+    words.add(word.startsWith('<') && markShape.test(word) ? `<${word[1]}>` : word);
   return words;
 }
 

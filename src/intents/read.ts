@@ -7,6 +7,7 @@ import { oncePer } from '../base/once.ts';
 import {
   type Heard,
   heardSchema,
+  intents,
   type ReadContext,
   type SpokenLanguage,
 } from '../kitchen/heard.ts';
@@ -41,7 +42,10 @@ export function warmUp(context: ReadContext): void {
   // An expression is translated when it is first run, which takes longer than running it.
   for (const recogniser of [...across, ...within])
     for (const { pattern } of recogniser.phrases) pattern.regex().test(' ');
-  for (const text of warming) read(text, context);
+  // A schema is made ready when it first parses, and each intent has its own.
+  for (const intent of intents) heardSchema.safeParse({ intent, text: '' });
+  // The second time is what quickens what was only understood the first time.
+  for (const text of [...warming, ...warming]) read(text, context);
 }
 
 const warming = [
@@ -72,7 +76,7 @@ function readIn(language: Language, text: string, context: ReadContext): Heard[]
     .map(({ meaning, tokens }) => asHeard(meaning, wordsBetween(text, tokens) || text.trim()))
     .filter((one) => one !== undefined);
   if (heard.length > 0) return heard;
-  const left = asHeard(language.leftOver(said.line, said.quantities, context), text.trim());
+  const left = asHeard(language.leftOver(said), text.trim());
   return [left ?? { intent: 'unclear', text: text.trim() }];
 }
 
@@ -83,7 +87,7 @@ export function saidIn(language: Language, text: string, context: ReadContext): 
   const { tokens, quantities } = language.prepare(spoken, context);
   const utterance: Utterance = { text, quantities };
   const reader = new Reader(language, utterance, context);
-  const { placed: found, opinions } = reader.heardIn(tokens);
+  const { placed: found, clauses, opinions } = reader.heardIn(tokens);
   const placed = language.refiners.reduce<Placed[]>(
     (heard, refine) => refine(heard, context, lineOf(tokens)),
     found,
@@ -92,6 +96,7 @@ export function saidIn(language: Language, text: string, context: ReadContext): 
     line: lineOf(tokens),
     quantities,
     placed: placed.slice(0, heardHigh),
+    clauses,
     context,
     opinions,
   };
@@ -119,7 +124,11 @@ class Reader {
     this.context = context;
   }
 
-  heardIn(tokens: readonly Token[]): { placed: Placed[]; opinions: readonly Opinion[] } {
+  heardIn(tokens: readonly Token[]): {
+    placed: Placed[];
+    clauses: readonly Clause[];
+    opinions: readonly Opinion[];
+  } {
     this.whole = lineOf(tokens);
     const whole: Clause = { tokens: [...tokens], mood: 'statement' };
     const first = this.pass(this.language.across, whole, []);
@@ -130,12 +139,12 @@ class Reader {
     for (const clause of clauses)
       heard.push(...this.inClause(clause, inOrder(heard), clauses.length));
     const all = first.placed.length > 0 ? this.clausesOf(tokens) : clauses;
-    if (all.length === 0) return { placed: inOrder(heard), opinions: [] };
+    if (all.length === 0) return { placed: inOrder(heard), clauses: [], opinions: [] };
     const together = joined(all);
     const opinions = this.opinionsOf(this.match(lineOf(together.tokens), {}, together, []));
     // What no clause says by itself may be said by all of them.
     if (heard.length === 0 && all.length > 1) heard.push(...this.judged(together, [], [], 1));
-    return { placed: inOrder(heard), opinions };
+    return { placed: inOrder(heard), clauses: all, opinions };
   }
 
   private clausesOf(tokens: readonly Token[]): Clause[] {

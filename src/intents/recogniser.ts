@@ -38,6 +38,8 @@ export class Match {
   readonly at: Quantity | undefined;
   private readonly quantities: readonly Quantity[];
   private readonly parts: MatchParts;
+  /** The marks of the clause, once they are asked for. */
+  private allMarks: readonly string[] | undefined;
 
   constructor(options: MatchParts) {
     this.parts = options;
@@ -96,9 +98,8 @@ export class Match {
 
   /** The marks in the clause whose letter is one of these, in order. */
   marks(letters: string): string[] {
-    return [...this.line.matchAll(/<([a-z])\d+>/g)]
-      .filter(([, letter]) => letters.includes(letter!))
-      .map(([mark]) => mark);
+    this.allMarks ??= this.line.match(/<[a-z]\d+>/g) ?? [];
+    return this.allMarks.filter((mark) => letters.includes(mark[1]!));
   }
 
   number(slot: string): number {

@@ -22,6 +22,7 @@ describe('whether a text is said to the helper', () => {
     const said = (intent: 'emergency' | 'report-done') => ({
       line: 'x ',
       quantities: [],
+      clauses: [],
       opinions: [],
       context,
       placed: [

@@ -162,7 +162,7 @@ export const german: Language = {
       );
     },
   ],
-  leftOver(line, quantities, context) {
+  leftOver({ line, quantities, context }) {
     const kitchen =
       / (ofen|braten|fleisch|thermometer|temperatur|kern|gäste|essen|soße|timer|knochen|grad|<[tw]\d+>) /.test(
         ` ${line}`,

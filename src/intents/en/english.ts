@@ -1,10 +1,8 @@
 /** English, put together: the order in which its recognisers are tried is the design, so it is here. */
-import type { ReadContext } from '../../kitchen/heard.ts';
-import { lineOf } from '../clause.ts';
+import type { Said } from '../addressed.ts';
 import type { Language } from '../language.ts';
 import { nameIn } from '../names.ts';
 import { opinionsOf } from '../opinion.ts';
-import type { Quantity } from '../quantity.ts';
 import type { Meaning, Recogniser } from '../recogniser.ts';
 import { guardOf, kindOfWordWith } from './addressed.ts';
 import { withoutAside } from './asides.ts';
@@ -268,22 +266,13 @@ const kitchenWords =
   / (roast|oven|joint|beef|meat|probe|thermometer|temperature|dinner|supper|guests|fridge|carve|gravy|potatoes|degrees|timer|rest|resting|serve|serving|cook|cooking|pan|rack|foil|step|bones?|rib|sear|medium|rare|butter|baste|<[tgw]\d+>) /;
 
 /** Nothing was heard: chatter, or something of the kitchen's that was not understood. */
-function leftOver(line: string, quantities: readonly Quantity[], context: ReadContext): Meaning {
-  const words = `${lineOf([])} ${line}`;
-  const clause = clausesOf(
-    line
-      .trim()
-      .split(' ')
-      .filter(Boolean)
-      .map((word, at) => ({ word, from: at, to: at + 1 })),
-    quantities,
-    context,
-  );
+function leftOver({ line, quantities, clauses, context }: Said): Meaning {
+  const words = ` ${line}`;
   const bare =
     /^ (?:[.,?!|] |at |for |in |about |the )*(?:<[a-z]\d+> (?:[.,?!|] )*)+$/.test(words) ||
     / stone /.test(words);
-  const told = clause.some((one) => one.mood === 'story');
-  const known = clause.some(
+  const told = clauses.some((one) => one.mood === 'story');
+  const known = clauses.some(
     (one) =>
       one.tokens.length <= 4 &&
       nameIn(context.lexicon.dishes, one.tokens.map((token) => token.word).join(' ')) !== undefined,

@@ -5,7 +5,7 @@
  */
 import type { HeardOf, Intent } from '../../kitchen/heard.ts';
 import { comingTime, mealTime, minutesUntil, timeAfter } from '../moment.ts';
-import { nameIn, stemOf, stemsOf } from '../names.ts';
+import { nameIn, stemOf, stemsOfNames } from '../names.ts';
 import { faceOf, type Match, type Meaning, numberOf } from '../recogniser.ts';
 import { persons } from './addressed.ts';
 import { commonWords } from './common-words.ts';
@@ -92,7 +92,7 @@ function properNameIn(words: readonly string[], match: Match): string | undefine
       !commonWords.has(word) &&
       !/(ing|ed)$/.test(word) &&
       ![...dishes, ...ingredients, ...tools, ...cuts].some((thing) =>
-        thing.names.some((name) => stemsOf(name).includes(stemOf(word))),
+        stemsOfNames(thing).some((stems) => stems.includes(stemOf(word))),
       ),
   );
 }

@@ -137,7 +137,10 @@ export const gateOf =
     // What is said while a question is open may be its answer, or have nothing to do with it.
     const aside = { ...said, context: { ...said.context, expecting: undefined } };
     const likelihood = (one: Said): number => likelihoodOf(cuesOf(one, kindOf, isFamiliar), learnt);
-    const likely = Math.max(likelihood(said), likelihood(aside));
+    const likely =
+      whole.context.expecting === undefined
+        ? likelihood(said)
+        : Math.max(likelihood(said), likelihood(aside));
     const passed = said.placed.filter(
       (one) =>
         isUngated(one) ||

@@ -3,6 +3,7 @@
  * "four fifty", "seven and a half", "three point two", "a dozen". A run such as "six thirty" keeps
  * both its readings, 630 and 6:30; the slot decides.
  */
+import { oncePer } from '../../base/once.ts';
 import { type ClockFace, tidy } from '../quantity.ts';
 
 export interface NumberFound {
@@ -93,8 +94,17 @@ const validFace = (hour: number, minute: number): ClockFace | undefined =>
     ? { hour: hour === 24 ? 0 : hour, minute, ...(hour > 12 ? { half: 'day' } : {}) }
     : undefined;
 
+/** The numbers already looked for in a run of words, by place: a dozen kinds of quantity ask at each. */
+const askedIn = oncePer((_words: readonly string[]) => new Map<number, NumberFound | undefined>());
+
 /** The number that begins at a place, as far as it reaches. */
 export function numberAt(words: readonly string[], at: number): NumberFound | undefined {
+  const asked = askedIn(words);
+  if (!asked.has(at)) asked.set(at, numberFrom(words, at));
+  return asked.get(at);
+}
+
+function numberFrom(words: readonly string[], at: number): NumberFound | undefined {
   let start = at;
   let sign = 1;
   if (/^(minus|negative)$/.test(words[start] ?? '')) {

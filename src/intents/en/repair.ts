@@ -48,7 +48,7 @@ function writtenOut(token: Token): Token[] {
   let words = whole[token.word];
   if (words === undefined) {
     words = token.word;
-    for (const [ending, instead] of endings) {
+    for (const [ending, instead] of words.includes("'") ? endings : []) {
       if (!ending.test(words)) continue;
       words = words.replace(ending, instead);
       break;

@@ -4,7 +4,7 @@
  */
 import { oncePer } from '../../base/once.ts';
 import type { Lexicon, Named, ReadContext } from '../../kitchen/heard.ts';
-import { nameExactlyIn, nameIn, stemsOf } from '../names.ts';
+import { nameExactlyIn, nameIn, stemsOf, stemsOfNames } from '../names.ts';
 import { choreIn } from './chores.ts';
 import { uncardedDishIn } from './uncarded-dishes.ts';
 
@@ -79,6 +79,11 @@ export const stemOfVerb = (verb: string): string =>
     .replace(/(ed|ing)$/, '')
     .replace(/e$/, '');
 
+/** Every word of a step's names, as the verb it may be. */
+const verbStemsOf = oncePer(
+  (step: Named): ReadonlySet<string> => new Set(stemsOfNames(step).flat().map(stemOfVerb)),
+);
+
 /** The step of a dish that a verb names; with no such verb among its steps, undefined. */
 export function dishStep(dish: string, verb: string, context: ReadContext): string | undefined {
   const own = context.lexicon.steps.filter((step) => step.id.startsWith(`${dish}.`));
@@ -86,9 +91,7 @@ export function dishStep(dish: string, verb: string, context: ReadContext): stri
   if (stem.length < 2) return undefined;
   const byId = own.find((step) => stemOfVerb(step.id.slice(dish.length + 1)) === stem);
   if (byId) return byId.id;
-  return own.find((step) =>
-    step.names.some((name) => stemsOf(name).some((word) => stemOfVerb(word) === stem)),
-  )?.id;
+  return own.find((step) => verbStemsOf(step).has(stem))?.id;
 }
 
 /** "The batter" of batter puddings: a step that goes by a word of its own. */
@@ -117,7 +120,7 @@ export function stepOfNamed(words: string, verb: string, context: ReadContext): 
   const noun = stemsOf(words).at(-1);
   if (noun === undefined) return undefined;
   const others = context.lexicon.dishes
-    .filter((dish) => dish.id !== first && dish.names.some((name) => stemsOf(name).includes(noun)))
+    .filter((dish) => dish.id !== first && stemsOfNames(dish).some((stems) => stems.includes(noun)))
     .sort((a, b) => Number(context.dishes.includes(b.id)) - Number(context.dishes.includes(a.id)));
   for (const dish of others) {
     const step = dishStep(dish.id, verb, context);
@@ -168,6 +171,11 @@ const stepOfMenu = (words: string, { lexicon, dishes }: ReadContext): string | u
     .get(withoutArticles(words))
     ?.find((id) => dishes.includes(id.split('.')[0] ?? ''));
 
+/** The dishes on the menu that a card knows. */
+const dishesOfMenu = oncePer(({ lexicon, dishes }: ReadContext): readonly Named[] =>
+  lexicon.dishes.filter((dish) => dishes.includes(dish.id)),
+);
+
 /** The step named by a noun phrase: "the frenching", "scrubbing the potatoes", "the herb butter". */
 export function stepIn(words: string, context: ReadContext): string | undefined {
   const bare = words.replace(/^(the|to|doing|on|with) /, '').trim();
@@ -176,10 +184,7 @@ export function stepIn(words: string, context: ReadContext): string | undefined 
   if (chore) return chore;
   const onMenu = stepOfMenu(bare, context);
   if (onMenu) return onMenu;
-  const listed = nameExactlyIn(
-    context.lexicon.dishes.filter((dish) => context.dishes.includes(dish.id)),
-    bare,
-  );
+  const listed = nameExactlyIn(dishesOfMenu(context), bare);
   if (listed && !/ing\b/.test(bare)) return makingStep(listed, context);
   const [verb = '', ...object] = bare.split(' ');
   const noun = object

@@ -2,8 +2,9 @@
  * Dishes people name beside or after a roast that no card of ours knows, so that none is dropped in
  * silence. Only whole names of dishes, nothing that is as often an ingredient, a drink or a word of talk.
  */
-import type { Named, ReadContext } from '../../kitchen/heard.ts';
-import { nameExactlyIn, stemsOf } from '../names.ts';
+import { oncePer } from '../../base/once.ts';
+import type { Lexicon, Named, ReadContext } from '../../kitchen/heard.ts';
+import { nameExactlyIn, stemsOf, stemsOfNames } from '../names.ts';
 
 const names = [
   // Beside the roast.
@@ -153,6 +154,12 @@ export const isUncardedName = (words: string): boolean => exactly.has(stemsOf(wo
 const about =
   /^((the|some|a|an|our|my|any|that|nice|big|small|little|proper|homemade|lovely|few|bit|of|lots|plenty|also|then|too|maybe|more|usual|good) )+/;
 
+/** Every name of the cards' dishes, as stems. */
+const namesOfCards = oncePer(
+  ({ dishes }: Lexicon): ReadonlySet<string> =>
+    new Set(dishes.flatMap((card) => stemsOfNames(card).map((stems) => stems.join(' ')))),
+);
+
 /**
  * The dish without a card that words name: one that this dinner has, or one of the vocabulary, in full.
  * Words that are more than a name ("gran's trifle recipe") are talk; what a card is called is a card's.
@@ -165,8 +172,7 @@ export function uncardedDishIn(words: string, context: ReadContext): string | un
   if (own !== undefined) return own;
   const dish = exactly.get(key);
   if (dish === undefined) return undefined;
-  const isCards = (name: string): boolean => stemsOf(name).join(' ') === key;
-  return context.lexicon.dishes.some((card) => card.names.some(isCards)) ? undefined : dish;
+  return namesOfCards(context.lexicon).has(key) ? undefined : dish;
 }
 
 /** The dish without a card that is on this dinner's menu and that words name, by a part of it too. */

@@ -53,8 +53,9 @@ const orders: readonly Order[] = [
   { shape: /(?<![^ ])((?:thermometer|probe|one|kind) )(that stays in )/, instead: ['leave-in', 1] },
   // "the oven small is at 200, the big is at 80".
   {
+    // What follows is looked at first: looking back from every place takes long.
     shape:
-      /(?<= oven [^.]{0,60})((?:(?:the|my) )?(?:big|small|large|little|other|main|top|bottom|upper|lower) )((?:ones? )?)(?=(?:is at|at|is on|on|is off|off) )/,
+      /(?=(?:the |my )?(?:big|small|large|little|other|main|top|bottom|upper|lower) )(?<= oven [^.]{0,60})((?:(?:the|my) )?(?:big|small|large|little|other|main|top|bottom|upper|lower) )((?:ones? )?)(?=(?:is at|at|is on|on|is off|off) )/,
     instead: [1, 'oven'],
   },
   { shape: /(?<![^ ])((?:i|we|you|it|they) must )(to )/, instead: [1] },
@@ -141,16 +142,22 @@ const counted = (words: string): number => (words === '' ? 0 : words.trim().spli
 
 /** Each order is looked for once or twice in a text; where it stands, its words are set right. */
 export function inOrder(tokens: readonly Token[]): Token[] {
-  return orders.reduce<Token[]>(
-    (said, order) => reordered(reordered(said, order), order),
-    [...tokens],
-  );
+  let said = [...tokens];
+  let line = lineOf(said);
+  for (const order of orders)
+    for (let times = 0; times < 2; times++) {
+      const moved = reordered(said, line, order);
+      if (moved === undefined) break;
+      said = moved;
+      line = lineOf(said);
+    }
+  return said;
 }
 
-function reordered(tokens: Token[], { shape, instead }: Order): Token[] {
-  const line = lineOf(tokens);
+/** The words set right; undefined where they do not stand in this order. */
+function reordered(tokens: Token[], line: string, { shape, instead }: Order): Token[] | undefined {
   const match = shape.exec(line);
-  if (!match) return tokens;
+  if (!match) return undefined;
   const start = counted(line.slice(0, match.index));
   const groups: Token[][] = [];
   let at = start;

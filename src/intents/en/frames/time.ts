@@ -1,6 +1,6 @@
 /** Frames of hours and minutes: when dinner is, how far it moves, timers, absences. */
 import { comingTime, mealTime, minutesUntil, timeAfter } from '../../moment.ts';
-import { stemOf, stemsOf } from '../../names.ts';
+import { stemOf, stemsOfNames } from '../../names.ts';
 import { type Frame, faceOf, type Match, type Meaning } from '../../recogniser.ts';
 import { meansRoast } from '../steps.ts';
 import { after, before, callWords, guestWords, holds, mealWords, otherUnits } from './words.ts';
@@ -233,7 +233,7 @@ export function timedLabel(match: Match, shape: RegExp): { label?: string } {
         word.length > 3 &&
         !meansRoast(word) &&
         [...dishes, ...ingredients].some((thing) =>
-          thing.names.some((name) => stemsOf(name).at(-1) === stemOf(word)),
+          stemsOfNames(thing).some((stems) => stems.at(-1) === stemOf(word)),
         ),
     );
   const led = labelOf(match, shape);

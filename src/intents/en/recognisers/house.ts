@@ -1,22 +1,26 @@
 /** What is in the house already, and need not be bought. */
-import { stemsOf } from '../../names.ts';
+import { oncePer } from '../../../base/once.ts';
+import type { Lexicon } from '../../../kitchen/heard.ts';
+import { stemsOf, stemsOfNames } from '../../names.ts';
 import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
-import { dishExactlyIn, dishIn } from '../steps.ts';
+import { dishExactlyIn, dishIn, goodsOf } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
+
+/** Every name of what the cards take or use, as stems. */
+const namesOfGoods = oncePer((lexicon: Lexicon): readonly string[] =>
+  goodsOf(lexicon).flatMap((one) =>
+    [stemsOf(one.id), ...stemsOfNames(one)].map((stems) => stems.join(' ')),
+  ),
+);
 
 /** The ingredient of the cards that words name in full, or by its last or first word. */
 function ingredientNamed(words: string, match: Match): string | undefined {
   const wanted = stemsOf(words).join(' ');
   if (wanted === '') return undefined;
-  const { ingredients, tools } = match.context.lexicon;
-  const names = [...ingredients, ...tools].flatMap((one) =>
-    [one.id, ...one.names].map((name) => ({ id: one.id, stems: stemsOf(name).join(' ') })),
+  const isNamed = namesOfGoods(match.context.lexicon).some(
+    (name) => name === wanted || name.endsWith(` ${wanted}`) || name.startsWith(`${wanted} `),
   );
-  const exact = names.find(({ stems }) => stems === wanted);
-  const partly = names.find(
-    ({ stems }) => stems.endsWith(` ${wanted}`) || stems.startsWith(`${wanted} `),
-  );
-  return (exact ?? partly) && words;
+  return isNamed ? words : undefined;
 }
 
 /** Whether what is in the house is a cut to roast, by a name of more than "roast" or "meat". */

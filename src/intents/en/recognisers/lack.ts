@@ -1,6 +1,6 @@
 /** What this kitchen does not have. */
 
-import { nameExactlyIn, nameIn, stemsOf } from '../../names.ts';
+import { nameExactlyIn, nameIn, stemsOf, stemsOfNames } from '../../names.ts';
 import type { Match, Recogniser } from '../../recogniser.ts';
 import { persons } from '../addressed.ts';
 import { dishIn, goodsOf } from '../steps.ts';
@@ -13,7 +13,7 @@ function isIngredient(thing: string, match: Match): boolean {
   const noun = stemsOf(thing).at(-1);
   const dish = dishIn(thing, match.context);
   const headed = dishes.some(
-    (one) => one.id === dish && one.names.some((name) => stemsOf(name).at(-1) === noun),
+    (one) => one.id === dish && stemsOfNames(one).some((stems) => stems.at(-1) === noun),
   );
   return !headed && nameExactlyIn(ingredients, thing) !== undefined;
 }
