@@ -7,8 +7,9 @@
 import { spawnSync } from 'node:child_process';
 import { readdirSync } from 'node:fs';
 import type { Card } from '../src/kitchen/card.ts';
-import { readScript, rehearseScript } from '../src/main/commands/rehearse.ts';
+import { readScript } from '../src/main/commands/rehearse.ts';
 import { cardsOf } from '../src/main/household.ts';
+import { playAll } from '../src/main/play-pool.ts';
 import { faultSentence } from '../src/rehearsal/script.ts';
 import { breathSeconds, secondsAloud } from '../src/reply/breath.ts';
 
@@ -65,23 +66,21 @@ function linesOfCard(card: Card): Line[] {
   ];
 }
 
-/** Every reply and call of a session script. */
-async function linesOfScript(file: string, cards: readonly Card[]): Promise<Line[]> {
-  const { script, fault } = readScript(file);
-  if (!script) throw new Error(faultSentence(fault));
-  const lines: Line[] = [];
-  const where = file.replace(/^.*\//, '');
-  await rehearseScript(script, cards, {
-    audience: {
-      replied: (turn) => {
-        const list = turn.heard.some((one) => listed.test(one.intent));
-        for (const { speech } of turn.replies) lines.push({ where, speech, list });
-      },
-      announced: ({ speech, kind }) =>
-        void lines.push({ where: `${where} ${kind}`, speech, list: false }),
-    },
+/** Every reply and call of session scripts. */
+async function linesOfScripts(files: readonly string[]): Promise<Line[]> {
+  const plays = files.map((file) => {
+    const { script, fault } = readScript(file);
+    if (!script) throw new Error(faultSentence(fault));
+    return { script };
   });
-  return lines;
+  return (await playAll(plays)).flatMap(({ script, spoken }) => {
+    const where = script.file.replace(/^.*\//, '');
+    return spoken.map(({ speech, answers, call }) => ({
+      where: call === undefined ? where : `${where} ${call}`,
+      speech,
+      list: answers.some((intent) => listed.test(intent)),
+    }));
+  });
 }
 
 /** Seconds that espeak-ng takes at its usual pace: 16-bit mono samples at 22 050 a second. */
@@ -106,9 +105,8 @@ const files =
       : readdirSync(folder)
           .filter((name) => name.endsWith('.session.txt'))
           .map((name) => `${folder}/${name}`);
-const cards = cardsOf(undefined);
-const lines = named.length > 0 ? [] : cards.flatMap(linesOfCard);
-for (const file of files) lines.push(...(await linesOfScript(file, cards)));
+const ofCards = named.length > 0 ? [] : cardsOf(undefined).flatMap(linesOfCard);
+const lines = [...ofCards, ...(await linesOfScripts(files))];
 
 const once = [...new Map(lines.map((line) => [line.speech, line])).values()];
 const timed = once

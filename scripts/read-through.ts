@@ -4,8 +4,9 @@
  * aloud stands under what is written wherever the two differ in more than figures.
  */
 import { localTime } from '../src/base/time.ts';
-import { readScript, rehearseScript } from '../src/main/commands/rehearse.ts';
+import { readScript } from '../src/main/commands/rehearse.ts';
 import { cardsOf } from '../src/main/household.ts';
+import { rehearseScript } from '../src/main/play.ts';
 import { faultSentence } from '../src/rehearsal/script.ts';
 
 const words = process.argv.slice(2);

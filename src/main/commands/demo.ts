@@ -5,8 +5,9 @@ import { localTime } from '../../base/time.ts';
 import { faultSentence } from '../../rehearsal/script.ts';
 import { pause } from '../clock.ts';
 import { cardsOf } from '../household.ts';
+import { rehearseScript } from '../play.ts';
 import { Refusal } from '../refusal.ts';
-import { readScript, rehearseScript } from './rehearse.ts';
+import { readScript } from './rehearse.ts';
 
 const demoScript = fileURLToPath(
   new URL('../../../transcripts-synthetic/demo.session.txt', import.meta.url),

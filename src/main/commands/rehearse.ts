@@ -1,20 +1,13 @@
 /** `roastcall rehearse`: session scripts on a simulated clock. */
 import { readFileSync, writeFileSync } from 'node:fs';
-import { performance } from 'node:perf_hooks';
 import picocolors from 'picocolors';
-import { openMemoryJournal } from '../../journal/memory.ts';
-import type { Card } from '../../kitchen/card.ts';
-import type { Fact } from '../../kitchen/facts.ts';
 import { coverageOf } from '../../rehearsal/coverage.ts';
 import { coverageJson, coverageText } from '../../rehearsal/coverage-text.ts';
 import { junitXml, type PlayedScript } from '../../rehearsal/junit.ts';
 import { parseScript } from '../../rehearsal/parse.ts';
 import { type Paint, reportJson, reportText } from '../../rehearsal/report.ts';
-import { type Audience, type Rehearsal, rehearse } from '../../rehearsal/run.ts';
 import { faultPointedAt, type Script, type ScriptFault } from '../../rehearsal/script.ts';
-import { inThisThread } from '../../session/compute.ts';
-import { openSession } from '../../session/session.ts';
-import { cardsOf } from '../household.ts';
+import { playAll } from '../play-pool.ts';
 import { Refusal } from '../refusal.ts';
 import { takeAmendments } from './rehearse-update.ts';
 import { watchFiles } from './rehearse-watch.ts';
@@ -58,18 +51,18 @@ async function playFiles(files: readonly string[], options: RehearseOptions): Pr
       );
     return 2;
   }
-  const cards = cardsOf(options.cards);
-  const played: PlayedScript[] = [];
-  const dinners: (readonly Fact[])[] = [];
-  for (const script of scripts.read) {
-    const ended = (facts: readonly Fact[]): void => {
-      dinners.push(facts);
-    };
-    played.push(await playTimed(script, cards, { options, ended }));
-  }
+  const { cards, restartEveryTurn, budget } = options;
+  const plays = scripts.read.map((script) => ({
+    script,
+    ...(cards === undefined ? {} : { cards }),
+    ...(restartEveryTurn ? { restartEveryTurn } : {}),
+  }));
+  // A script that is timed has the machine to itself.
+  const ended = await playAll(plays, budget === undefined ? undefined : 1);
+  const played = ended.map((one) => withinBudget(one, budget));
   const rehearsals = played.map((one) => one.rehearsal);
   if (options.junit !== undefined) writeResults(options.junit, junitXml(played));
-  const reaches = options.coverage ? coverageOf(dinners) : undefined;
+  const reaches = options.coverage ? coverageOf(ended.map(({ facts }) => facts)) : undefined;
   const report = options.json
     ? JSON.stringify({
         ...reportJson(rehearsals),
@@ -131,50 +124,18 @@ function textOf(file: string): string {
 export const readScript = (file: string): ReturnType<typeof parseScript> =>
   parseScript(textOf(file), file);
 
-/** Plays a script and times every answer; one beyond the budget falls short. */
-async function playTimed(
-  script: Script,
-  cards: readonly Card[],
-  { options, ended }: { options: RehearseOptions; ended: NonNullable<Audience['ended']> },
-): Promise<PlayedScript> {
-  const answerMilliseconds = new Map<number, number>();
-  let asked = { line: 0, at: 0 };
-  const rehearsal = await rehearseScript(script, cards, {
-    ...(options.restartEveryTurn ? { restartEveryTurn: true } : {}),
-    audience: {
-      said: ({ line }) => {
-        asked = { line, at: performance.now() };
-      },
-      replied: () => {
-        answerMilliseconds.set(asked.line, performance.now() - asked.at);
-      },
-      ended,
-    },
-  });
+/** What a script fell short of, an answer that took longer than the budget among it. */
+function withinBudget(played: PlayedScript, budget = Number.POSITIVE_INFINITY): PlayedScript {
+  const { script, rehearsal, answerMilliseconds } = played;
   const slow = [...answerMilliseconds]
-    .filter(([, milliseconds]) => milliseconds > (options.budget ?? Number.POSITIVE_INFINITY))
+    .filter(([, milliseconds]) => milliseconds > budget)
     .map(([line, milliseconds]) => ({
       file: script.file,
       line,
       column: 1,
-      wanted: `an answer within ${options.budget} ms`,
+      wanted: `an answer within ${budget} ms`,
       came: `one after ${Math.round(milliseconds)} ms`,
     }));
   const failures = [...rehearsal.failures, ...slow].sort((one, two) => one.line - two.line);
-  return { script, rehearsal: { ...rehearsal, failures }, answerMilliseconds };
-}
-
-/** Plays one script in a journal of its own. */
-export function rehearseScript(
-  script: Script,
-  cards: readonly Card[],
-  options: { restartEveryTurn?: boolean; audience?: Audience } = {},
-): Promise<Rehearsal> {
-  const journal = openMemoryJournal();
-  return rehearse(script, {
-    open: (opening) =>
-      openSession({ dinner: 'rehearsal', journal, compute: inThisThread, cards, opening }),
-    ...(options.restartEveryTurn ? { restartEveryTurn: true } : {}),
-    ...(options.audience ? { audience: options.audience } : {}),
-  });
+  return { ...played, rehearsal: { ...rehearsal, failures } };
 }
