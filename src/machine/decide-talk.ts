@@ -1,6 +1,6 @@
 /** The talk itself: answers to what was asked, corrections, undo, pauses, timers, choices. */
-import { addMinutes } from '../base/time.ts';
-import { celsiusOf, kilogramsOf } from '../base/units.ts';
+import { addMinutes, minutesBetween } from '../base/time.ts';
+import { celsiusOf, kilogramsOf, type TemperatureUnit } from '../base/units.ts';
 import { serveCelsiusOf } from '../kitchen/doneness.ts';
 import type { Fact, FactType, NewFact, Question } from '../kitchen/facts.ts';
 import { standing } from '../kitchen/fold.ts';
@@ -8,6 +8,7 @@ import type { Doneness, HeardOf } from '../kitchen/heard.ts';
 import { type Context, type Decision, decided, said } from './context.ts';
 import { happenedAt, reportMoment, stepMeant } from './decide-steps.ts';
 import { isMoment } from './moments.ts';
+import { withFacts } from './with-facts.ts';
 
 /** Facts that only record the talk; undo looks past them for something that acted. */
 const talk: ReadonlySet<FactType> = new Set<FactType>([
@@ -68,10 +69,14 @@ const voiding = (positions: number[]): NewFact => ({
 });
 
 /** "No, I meant 94": what was said last of that kind no longer counts, and the new value does. */
-export function correct(heard: HeardOf<'correct'>, context: Context): Decision {
+export function correct(
+  heard: HeardOf<'correct'>,
+  context: Context,
+  decide: DecideReport,
+): Decision {
   const { dinner } = context;
   const facts: NewFact[] = [];
-  if (heard.temperature !== undefined) return correctTemperature(heard, context);
+  if (heard.temperature !== undefined) return correctTemperature(heard, context, decide);
   if (heard.step !== undefined && (heard.time !== undefined || heard.minutesAgo !== undefined)) {
     const meant = stepMeant(heard.step, context, 'finish');
     const at = happenedAt(heard, context);
@@ -110,29 +115,73 @@ export function correct(heard: HeardOf<'correct'>, context: Context): Decision {
   });
 }
 
-function correctTemperature(heard: HeardOf<'correct'>, context: Context): Decision {
-  const unit = heard.unit ?? context.dinner.units.temperature;
-  const celsius = celsiusOf(heard.temperature as number, unit);
-  const pending = context.dinner.question?.pending as NewFact[] | undefined;
-  const doubted = pending?.find((fact) => fact.type === 'reading-taken');
-  const readings = ofType(context, 'reading-taken');
-  const wrong =
-    heard.was === undefined
-      ? readings.at(-1)
-      : (readings.findLast(
-          (one) => Math.abs((one.said?.value ?? one.celsius) - (heard.was as number)) < 0.5,
-        ) ?? readings.at(-1));
-  const at =
-    doubted?.type === 'reading-taken' ? doubted.happenedAt : (wrong?.happenedAt ?? context.now);
-  const told: NewFact = {
-    type: 'reading-taken',
-    celsius,
-    said: { value: heard.temperature as number, unit },
-    happenedAt: at,
+/** A temperature that was told, of the core or of the oven. */
+type ToldTemperature = Extract<Fact, { type: 'reading-taken' | 'oven-stood' }>;
+
+/** The number that is corrected: the one that was named, else the last that was told. */
+function numberMeant(was: number | undefined, context: Context): ToldTemperature | undefined {
+  const told = standing(context.facts).filter(
+    (fact): fact is ToldTemperature =>
+      (fact.type === 'reading-taken' || fact.type === 'oven-stood') && fact.said !== undefined,
+  );
+  const named = told.findLast(
+    (one) => was !== undefined && Math.abs((one.said?.value ?? one.celsius) - was) < 0.5,
+  );
+  return named ?? told.at(-1);
+}
+
+const scaleOf = ({ said }: Pick<ToldTemperature, 'said'>): TemperatureUnit | undefined =>
+  said?.unit === 'F' || said?.unit === 'C' ? said.unit : undefined;
+
+/** How a report is decided on, whoever decides. */
+export type DecideReport = (
+  heard: HeardOf<'report-reading'> | HeardOf<'report-oven'>,
+  context: Context,
+) => Decision;
+
+/**
+ * The wrong number no longer counts, and the new one is taken as if it had been said so at first: of the
+ * same thing, in the same scale, and doubted like any other.
+ */
+function correctTemperature(
+  heard: HeardOf<'correct'>,
+  context: Context,
+  decide: DecideReport,
+): Decision {
+  const temperature = heard.temperature as number;
+  const doubted = (context.dinner.question?.pending as NewFact[] | undefined)?.find(
+    (fact) => fact.type === 'reading-taken',
+  );
+  if (doubted?.type === 'reading-taken') {
+    // What was asked about once is not asked about again.
+    const unit = heard.unit ?? scaleOf(doubted) ?? context.dinner.units.temperature;
+    const celsius = celsiusOf(temperature, unit);
+    const said = { value: temperature, unit };
+    return decided(
+      [
+        { type: 'question-settled', how: 'answered' },
+        { type: 'reading-taken', celsius, said, happenedAt: doubted.happenedAt },
+      ],
+      { key: 'reading-noted', celsius, again: false },
+    );
+  }
+  const wrong = numberMeant(heard.was, context);
+  const unit = heard.unit ?? (wrong && scaleOf(wrong));
+  const minutesAgo = wrong === undefined ? 0 : minutesBetween(wrong.happenedAt, context.now);
+  const again = {
+    temperature,
+    text: heard.text,
+    ...(unit === undefined ? {} : { unit }),
+    ...(minutesAgo > 0 ? { minutesAgo } : {}),
   };
-  const voided = doubted || !wrong ? [] : [voiding([wrong.position])];
-  const settled: NewFact[] = doubted ? [{ type: 'question-settled', how: 'answered' }] : [];
-  return decided([...voided, ...settled, told], { key: 'reading-noted', celsius, again: false });
+  const voided: NewFact[] = wrong === undefined ? [] : [voiding([wrong.position])];
+  const { facts, outcomes } = decide(
+    wrong?.type === 'oven-stood'
+      ? { intent: 'report-oven', ...again }
+      : { intent: 'report-reading', ...again },
+    withFacts(context, voided),
+  );
+  return { facts: [...voided, ...facts], outcomes };
 }
 
 /** An oven's dial begins here, a core ends there; in between a bare number may be either's. */

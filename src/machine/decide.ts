@@ -28,6 +28,7 @@ import {
   cancelTimer,
   choose,
   correct,
+  type DecideReport,
   deny,
   setTimer,
   undo,
@@ -209,7 +210,7 @@ function decideOne(heard: Heard, context: Context): Decision {
     case 'choose':
       return choose(heard.option, context);
     case 'correct':
-      return correct(heard, context);
+      return correct(heard, context, decideReport);
     case 'undo':
       return undo(context);
     case 'repeat':
@@ -258,6 +259,9 @@ function decideOne(heard: Heard, context: Context): Decision {
       return assertNever(heard);
   }
 }
+
+const decideReport: DecideReport = (heard, context) =>
+  heard.intent === 'report-oven' ? reportOven(heard, context) : reportReading(heard, context);
 
 function reportOven(heard: HeardOf<'report-oven'>, context: Context): Decision {
   const setup = told.reportOven(heard, context);
