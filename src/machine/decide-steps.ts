@@ -21,6 +21,7 @@ import {
   impliedBefore,
   isMoment,
   type Moment,
+  type OvenTold,
   overdueBefore,
 } from './moments.ts';
 import { can } from './stage.ts';
@@ -228,7 +229,7 @@ export function reportMoment(
   moment: Moment,
   at: number,
   context: Context,
-  options: { explicit?: boolean; ovenCelsius?: number | undefined } = {},
+  options: { explicit?: boolean } & OvenTold = {},
 ): Decision {
   const { dinner } = context;
   const record = dinner.steps.get(moment === 'carve' ? 'carve' : moment);
@@ -240,10 +241,7 @@ export function reportMoment(
     }
     // Told again: a time given, or a presumption made real, moves it; anything else changes nothing.
     if (options.explicit || record?.presumed) {
-      const moved = factsOf(moment, at, context, {
-        presumed: false,
-        ovenCelsius: options.ovenCelsius,
-      });
+      const moved = factsOf(moment, at, context, { ...options, presumed: false });
       const confirms = moment !== 'oven-down' && !isNews(moment, knownAt, context);
       if (record?.presumed && !options.explicit && confirms)
         return said({ key: 'step-done', step: moment, presumed: [], again: true });
@@ -254,7 +252,7 @@ export function reportMoment(
   const implied = impliedBefore(moment, at, context);
   const facts = [
     ...implied.facts,
-    ...factsOf(moment, at, context, { presumed: false, ovenCelsius: options.ovenCelsius }),
+    ...factsOf(moment, at, context, { ...options, presumed: false }),
   ];
   if (moment === 'pull') return decided(facts, { key: 'roast-out', presumed: implied.presumed });
   const started = moment === 'carve' || moment === 'roast-in';
@@ -540,12 +538,9 @@ function dialMoved(heard: HeardOf<'report-oven'>, context: Context): Decision | 
   if (celsius === undefined) return undefined;
   if (celsius < limits.ovenCelsiusLow || celsius > limits.ovenCelsiusHigh)
     return said({ key: 'bad-value', bad: { what: 'oven', celsius } });
-  const stood: NewFact = {
-    type: 'oven-stood',
-    celsius,
-    happenedAt: at,
-    said: heard.temperature === undefined ? undefined : { value: heard.temperature, unit },
-  };
+  const inWords = heard.temperature === undefined ? undefined : { value: heard.temperature, unit };
+  const stood: NewFact = { type: 'oven-stood', celsius, happenedAt: at, said: inWords };
+  const told: OvenTold = { ovenCelsius: celsius, ovenSaid: inWords };
   const preheated: NewFact[] =
     heard.state === 'preheated' ? [{ type: 'oven-preheated', happenedAt: at }] : [];
   if (standing.stage === 'planning' || standing.stage === 'prep' || standing.stage === 'preheat') {
@@ -564,13 +559,13 @@ function dialMoved(heard: HeardOf<'report-oven'>, context: Context): Decision | 
     dinner.method === 'sear-first' &&
     celsius < expected.searCelsius - 20;
   if (searDown) {
-    const result = reportMoment('oven-down', at, context, { ovenCelsius: celsius });
+    const result = reportMoment('oven-down', at, context, told);
     return { facts: result.facts, outcomes: [{ key: 'oven-noted', celsius, down: true }] };
   }
   const pendingDown =
     dinner.calls.has('oven-change:oven-down') && dinner.steps.get('oven-down') === undefined;
   if (pendingDown && can(standing.chart, eventOf('oven-down', context)))
-    return reportMoment('oven-down', at, context, { ovenCelsius: celsius });
+    return reportMoment('oven-down', at, context, told);
   // Called for the sear, an oven turned well up is that, whatever the dial's last mark.
   const upForSear =
     dinner.calls.has('oven-change:oven-up') &&

@@ -122,7 +122,8 @@ type ToldTemperature = Extract<Fact, { type: 'reading-taken' | 'oven-stood' }>;
 function numberMeant(was: number | undefined, context: Context): ToldTemperature | undefined {
   const told = standing(context.facts).filter(
     (fact): fact is ToldTemperature =>
-      (fact.type === 'reading-taken' || fact.type === 'oven-stood') && fact.said !== undefined,
+      fact.type === 'reading-taken' ||
+      (fact.type === 'oven-stood' && fact.presumed !== true && fact.celsius > 0),
   );
   const named = told.findLast(
     (one) => was !== undefined && Math.abs((one.said?.value ?? one.celsius) - was) < 0.5,

@@ -44,27 +44,34 @@ export function eventOf(moment: Moment, context: Context): RoastEvent {
   }
 }
 
+/** What the oven was told to stand at, and in what words; where nothing was told it is what was called. */
+export interface OvenTold {
+  ovenCelsius?: number | undefined;
+  ovenSaid?: { value: number; unit: string } | undefined;
+}
+
 /** The facts that make a moment true. */
 export function factsOf(
   moment: Moment,
   happenedAt: number,
   context: Context,
-  options: { presumed: boolean; ovenCelsius?: number | undefined },
+  options: { presumed: boolean } & OvenTold,
 ): NewFact[] {
   const presumed = options.presumed ? { presumed: true } : {};
   const done = (step: string): NewFact => ({ type: 'step-done', step, happenedAt, ...presumed });
-  const stood = (celsius: number): NewFact => ({
+  const stood = (likely: number): NewFact => ({
     type: 'oven-stood',
-    celsius,
+    celsius: options.ovenCelsius ?? likely,
+    said: options.ovenSaid,
     happenedAt,
     ...presumed,
   });
   const { searCelsius, roastCelsius } = context.expected;
   switch (moment) {
     case 'oven-on':
-      return [done('oven-on'), stood(options.ovenCelsius ?? searCelsius)];
+      return [done('oven-on'), stood(searCelsius)];
     case 'oven-down':
-      return [done('oven-down'), stood(options.ovenCelsius ?? roastCelsius)];
+      return [done('oven-down'), stood(roastCelsius)];
     case 'roast-in':
       return [
         ...workBehind(context).map(

@@ -42,6 +42,7 @@ import { askSlice } from './recognisers/ask-slice.ts';
 import { askTemperature } from './recognisers/ask-temperature.ts';
 import { askThings } from './recognisers/ask-things.ts';
 import { askTime } from './recognisers/ask-time.ts';
+import { askTrade } from './recognisers/ask-trade.ts';
 import { atTable } from './recognisers/at-table.ts';
 import { behind } from './recognisers/behind.ts';
 import { clocks } from './recognisers/clocks.ts';
@@ -128,6 +129,8 @@ const within: readonly Recogniser[] = [
   eats,
   // "how big a roast for eight" before amounts, "what do I ask the butcher" before the list.
   daysAsked,
+  // "should I turn it over" before what else "should I" asks.
+  askTrade,
   askThings,
   askTime,
   askPlan,

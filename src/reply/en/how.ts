@@ -9,13 +9,15 @@ import { roastCardOf } from '../../kitchen/dinner.ts';
 import type { Outcome } from '../../kitchen/outcome.ts';
 import type { Scene } from '../scene.ts';
 import { lower, type Spoken, say, sentences } from '../spoken.ts';
-import { loreOf } from './lore.ts';
+import { loreOf, tradeAnswers } from './lore.ts';
 import { currentStepOf, nextStepOf } from './standing.ts';
 import { fill, findStep, howWords } from './steps.ts';
 
 type Found = NonNullable<ReturnType<typeof findStep>>;
 
 export function howAnswer(topic: string | undefined, scene: Scene): Spoken {
+  const known = tradeAnswers.get(topic ?? '');
+  if (known) return known;
   const found = stepAsked(topic, scene);
   if (!found)
     return (
@@ -91,7 +93,8 @@ export function walkKey(outcomes: readonly Outcome[], scene: Scene): string | un
   for (const outcome of outcomes) {
     if (outcome.key !== 'answer') continue;
     if (outcome.heard.intent === 'ask-how') {
-      const found = stepAsked(outcome.heard.topic, scene);
+      const { topic } = outcome.heard;
+      const found = tradeAnswers.has(topic ?? '') ? undefined : stepAsked(topic, scene);
       return found && keyOf(found, 1);
     }
     const walk = outcome.heard.intent === 'ask-next' ? walkOf(scene) : undefined;

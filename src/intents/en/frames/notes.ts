@@ -17,7 +17,7 @@ const nobody =
   /^(it|he|she|they|that|this|there|what|roast|oven|dinner|i|we|you|everyone|everybody|one|ones|meat|beef|potatoes|gravy|who|probe|thermometer|power|food|rare|medium|nobody|somebody|someone|anyone|no|not|two|three|both|all|some|most|the|a|and|but|for|also|so|one of|me|us|them|people|butter|cream|fish|milk|eggs|nuts|rest|table|mind|remember|note|forget|were|mean|think|lunch|supper|tea|which|how|why|does|can|is|will|do|just|only|never|well|please|then|or|now|if|when|doctor)$/;
 
 const closed =
-  /^(likes|hates|loves|prefers|wants|cannot|up|off|out|not|and|the|for|are|has|can|will|who|with|from|down|over|all|have|was|were|been|too|allergic|vegetarian|vegan|pregnant|intolerant|his|her|only|must|does|did|had|but|that|may|any|both|back|then|when|now|get|got|one|two)$/;
+  /^(do|likes|hates|loves|prefers|wants|cannot|up|off|out|not|and|the|for|are|has|can|will|who|with|from|down|over|all|have|was|were|been|too|allergic|vegetarian|vegan|pregnant|intolerant|his|her|only|must|does|did|had|but|that|may|any|both|back|then|when|now|get|got|one|two)$/;
 
 const afterName =
   '(?:is|are|has|have|can|could|does|do|takes?|wants?|likes?|loves?|will|would|needs?|eats?|prefers?|gets?|swells|carries|must|should|avoids?|hates?|reacts|asked|asks|breaks|went|turned)';
@@ -38,12 +38,19 @@ function whoIn(match: Match): { who?: string; kin: boolean } {
     /^(?:make|do|cook|feed) ([a-z]+) /.exec(line)?.[1] ??
     / (?:makes?|gives?|kills?|upsets?) ([a-z]+) /.exec(` ${line}`)?.[1];
   if (kin?.[1]) {
-    // "my aunt Bridie": the name goes with the kin.
+    // "my aunt Bridie": the name goes with the kin; after "is" comes what she is.
     const name =
-      beside?.[1] && beside[1].length > 1 && !commonWords.has(beside[1]) && !closed.test(beside[1])
+      !kin[0].endsWith(' is') &&
+      beside?.[1] &&
+      beside[1].length > 1 &&
+      !commonWords.has(beside[1]) &&
+      !closed.test(beside[1])
         ? ` ${beside[1]}`
         : '';
-    return { who: `${kin[1]}${name}`, kin: true };
+    const among = /(one|two|some|one or two) of (?:the|my|our) $/.exec(
+      line.slice(0, line.indexOf(kin[1])),
+    );
+    return { who: `${among?.[0] ?? ''}${kin[1]}${name}`, kin: true };
   }
   return shape && !nobody.test(shape) ? { who: shape, kin: false } : { kin: false };
 }

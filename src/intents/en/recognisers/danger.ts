@@ -84,7 +84,7 @@ const dangers: readonly Danger[] = [
       / (bleeding|bleed|bleeds|bled|blood) /,
       / (i|i am|me|my|finger|thumb|hand|palm|everywhere|he is|she is|his|her|will not stop|would not stop|a lot|lots|loads|badly|pouring|dripping down|all over the (board|place|counter|floor|kitchen|worktop)|gushing|towel) /,
     ],
-    not: / (blood (pressure|orange|oranges|type|test|sugar|pudding|sausage|bank|red|moon)|meat|roast|joint|beef|lamb|raw|rare|middle|pink|like (it|mine)|drop of blood|medium|well done|pinker|after it|nose|units|half blood|blue blood|in the pan|is (it|that) blood|juices?|no blood|without blood|with blood|heart|gums|eat|eats) /,
+    not: / (blood (thinn\w+|pressure|orange|oranges|type|test|sugar|pudding|sausage|bank|red|moon)|meat|roast|joint|beef|lamb|raw|rare|middle|pink|like (it|mine)|drop of blood|medium|well done|pinker|after it|nose|units|half blood|blue blood|in the pan|is (it|that) blood|juices?|no blood|without blood|with blood|heart|gums|eat|eats) /,
   },
   {
     kind: 'fall',
