@@ -495,11 +495,14 @@ function dialScale(value: number | undefined, { dinner, standing }: Context): 'F
   return roasting && value >= 100 && value <= roastFahrenheitLow ? 'C' : 'F';
 }
 
-/** The oven's dial; a number that only the other scale can mean changes the household's, and says so. */
+/**
+ * The oven's dial. The scale it was told in, named or the only one that makes sense of the number, is the
+ * household's from then on, and the reply says so.
+ */
 export function ovenDial(heard: HeardOf<'report-oven'>, context: Context): Decision | undefined {
   const unit = heard.unit ?? dialScale(heard.temperature, context);
   const moved = dialMoved({ ...heard, unit }, context);
-  if (!moved || heard.unit !== undefined || unit === context.dinner.units.temperature) return moved;
+  if (!moved || unit === context.dinner.units.temperature) return moved;
   return {
     facts: [{ type: 'units-set', temperatureUnit: unit }, ...moved.facts],
     outcomes: [{ key: 'units-set' }, ...moved.outcomes],

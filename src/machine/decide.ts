@@ -69,7 +69,9 @@ const resumedBy = (facts: readonly NewFact[], { dinner }: Context): NewFact[] =>
 /** A question that these words answered, or passed over, is settled. */
 function settling(heard: Heard, decision: Decision, context: Context): NewFact[] {
   const { question } = context.dinner;
-  if (!question || decision.facts.some((fact) => fact.type === 'question-settled')) return [];
+  // A question that is asked now has taken the place of the one before it.
+  const turned = /^question-(settled|asked)$/;
+  if (!question || decision.facts.some(({ type }) => turned.test(type))) return [];
   const after = withFacts(context, decision.facts);
   const missing = missingOf(after.dinner);
   switch (question.kind) {
