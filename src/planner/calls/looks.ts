@@ -4,7 +4,7 @@ import { type Dinner, helpersAt } from '../../kitchen/dinner.ts';
 import type { Forecast } from '../../kitchen/forecast.ts';
 import type { Plan } from '../../kitchen/plan.ts';
 import { roastCameOutAt, roastWentInAt } from '../roast-day.ts';
-import { presumed, type Wanted } from './call.ts';
+import { gentleRepeatMinutes, presumed, type Wanted } from './call.ts';
 import { isFresh, lookBeforePull, lookBeforePullMinutes, pullName } from './pull.ts';
 
 /** A look so soon after the last, or so soon before the pull, tells nothing new. */
@@ -39,7 +39,17 @@ export function checkCalls(dinner: Dinner, plan: Plan): Wanted[] {
     repeats: 1,
   };
   if (dinner.calls.has(`check-due:${what}`)) return [before];
-  return [...usual.filter((one) => one.dueAt < addMinutes(dueAt, -betweenLooksMinutes)), before];
+  // Nor is one asked for a second time just before it.
+  return [
+    ...usual.filter((one) => nextAt(one, dinner) < addMinutes(dueAt, -betweenLooksMinutes)),
+    before,
+  ];
+}
+
+/** When it is asked for, the first time or again. */
+function nextAt({ what, dueAt }: Wanted, dinner: Dinner): Instant {
+  const asked = dinner.calls.get(`check-due:${what}`);
+  return asked ? addMinutes(asked.lastAt, gentleRepeatMinutes) : dueAt;
 }
 
 const lookOf = (dinner: Dinner): Omit<Wanted, 'what' | 'dueAt'> => ({

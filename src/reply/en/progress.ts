@@ -117,7 +117,7 @@ export function heldUpWords({ plan, dinner }: Scene): Spoken {
     .filter((step) => step.startAt >= plan.pullAt.p50 && findStep(dinner, step.id))
     .sort((one, other) => other.endAt - one.endAt)[0];
   return last
-    ? say`It is the ${dishTitle(dinner, last.card)} that holds it up${forEyes(say`: in at ${clock(last.startAt, dinner)}`)}. Ask for my options.`
+    ? say`What holds it up: ${dishTitle(dinner, last.card)}${forEyes(say`, in at ${clock(last.startAt, dinner)}`)}. Ask for my options.`
     : silent;
 }
 

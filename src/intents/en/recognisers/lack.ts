@@ -31,6 +31,14 @@ export const lack: Recogniser = {
         { intent: 'lack', thing: match.words('other') },
       ],
     ),
+    // "Got everything bar the mint": what is named is what is not there.
+    ...phrases(
+      '^ [i|we] [have] (got|have|bought|found) (everything|it all|all of it|the lot|the rest) (bar|except|but|except for|apart from|minus|but for|save|other than) [for] [the|a|any|some] {thing:thing} $',
+      (match) =>
+        goodsOf(match.context.lexicon).some((one) => nameIn([one], match.words('thing')))
+          ? { intent: 'lack', thing: match.words('thing') }
+          : undefined,
+    ),
     ...phrases(
       [
         '(there is|there are|we have|i have|have|we have got|i have got|got|we are|i am|has got|we do|i do) (no|not any|run out of|not got any|not got a|not got an|not have a|not have any|not have an|not own a|not have the|not got|out of|all out of|not have|completely out of|clean out of|without|not own any|lost the|broken the|lost my|broken my|fresh out of|not a|not own|not got the|missing a|short of|short on|not have enough|not enough) {thing:thing} [in this kitchen|in the house|here|left|at all|to hand|for this|in the kitchen|anywhere|either|at home|$] $',

@@ -14,9 +14,12 @@ export const about = (match: Match, slot = 'thing'): { about?: string } => {
 const cutsIt =
   /^(cut|slice|cut up|slice up) (it|this|that|the (roast|meat|joint|beef|lamb|pork|tenderloin|fillet|rib|loin|leg))( up)?$/;
 
+/** "Talk me through the start": the step that is next, by no name. */
+const whereItStands =
+  /^(start|beginning|first step|first bit|first thing|next step|next bit|next one|this step|this bit|this one|step|that|it)$/;
 export const topic = (match: Match): { topic?: string } => {
   const words = match.words('thing').replace(/^(the|to) /, '');
-  if (words === '') return {};
+  if (words === '' || whereItStands.test(words)) return {};
   if (cutsIt.test(words)) return { topic: 'carve' };
   return { topic: stepIn(words, match.context) ?? dishIn(words, match.context) ?? words };
 };
