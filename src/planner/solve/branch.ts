@@ -5,7 +5,6 @@
 import { weights } from '../problem.ts';
 import { type Conflict, conflictsOf, type WayOut } from './conflicts.ts';
 import type { Found, Ground, Order } from './ground.ts';
-import type { TimingState } from './timing.ts';
 
 /** Of the conflicts never weighed before, so many are weighed at one node. */
 const conflictsWeighed = 6;
@@ -58,30 +57,33 @@ class Branching {
   }
 
   private dive(from: Node, open: Node[]): void {
+    const { ground } = this;
+    ground.timing.restore(from.state);
     let node: Node | undefined = from;
     while (node) {
       if (this.best && node.cost >= this.best.cost) return;
-      const state = this.enter(node);
+      if (node.way) ground.keep(node.way);
       const { ovenOf, left, cost, depth }: Node = node;
-      const { start } = this.ground.timing;
-      const conflicts = conflictsOf(this.ground.shared, { start, ovenOf, left });
+      const { start } = ground.timing;
+      const conflicts = conflictsOf(ground.shared, { start, ovenOf, left });
       if (conflicts.length === 0) {
-        this.best = { state, ovenOf, left, cost };
+        this.best = { state: ground.timing.save(), ovenOf, left, cost };
         return;
       }
-      const children = this.branch({ state, ovenOf, left, cost, depth }, conflicts);
+      const children = this.branch({ state: from.state, ovenOf, left, cost, depth }, conflicts);
+      ground.timing.rewind();
+      this.leaveOpen(children.slice(1), open);
       node = children[0];
-      for (const other of children.slice(1))
-        if (!this.best || other.cost < this.best.cost) open.push(other);
     }
   }
 
-  /** The starts at a node, and the state that holds them. */
-  private enter(node: Node): TimingState {
-    this.ground.timing.restore(node.state);
-    if (!node.way) return node.state;
-    this.ground.keep(node.way);
-    return this.ground.timing.save();
+  /** What could still hold a better plan is looked at later, from the starts as they now stand. */
+  private leaveOpen(nodes: readonly Node[], open: Node[]): void {
+    const { best } = this;
+    const hopeful = best ? nodes.filter((node) => node.cost < best.cost) : nodes;
+    if (hopeful.length === 0) return;
+    const state = this.ground.timing.save();
+    for (const node of hopeful) open.push({ ...node, state });
   }
 
   /**
@@ -91,6 +93,7 @@ class Branching {
    */
   private branch(node: Node, conflicts: readonly Conflict[]): Node[] {
     const rushed = this.ground.timing.work >= this.work;
+    this.ground.timing.mark();
     let chosen: { conflict: Conflict; children?: Node[] } | undefined;
     let most = -1;
     let weighed = 0;
@@ -122,6 +125,7 @@ class Branching {
     return first + otherWayShare * (second - first);
   }
 
+  /** The starts stand, or stood when they were marked, as at the node. */
   private waysOut(node: Node, { key, ways }: Conflict): Node[] {
     const children = ways.map((way) => this.child(node, way)).sort((a, b) => a.cost - b.cost);
     // Nothing mends it but breaking another rule: it stays, at a rule's price, and is told.
@@ -142,9 +146,17 @@ class Branching {
       ovenOf[way.stay] = way.oven;
       return { ...node, ovenOf, depth };
     }
-    this.ground.timing.restore(node.state);
-    this.ground.keep(way);
-    return { ...node, way, cost: this.ground.costNow(node.left), depth };
+    const { ground, best } = this;
+    ground.timing.rewind();
+    ground.keep(way, best ? best.cost - weights.hard * node.left.size : Infinity);
+    return {
+      state: node.state,
+      ovenOf: node.ovenOf,
+      left: node.left,
+      way,
+      cost: ground.costNow(node.left),
+      depth,
+    };
   }
 }
 

@@ -32,9 +32,16 @@ export interface Conflict {
   ways: WayOut[];
 }
 
+export interface SharedThing {
+  capacity: number;
+  uses: readonly PlacedUse[];
+}
+
 /** The problem's resources and stays with tasks replaced by nodes; made once. */
 export interface Shared {
-  resources: readonly { capacity: number; uses: readonly PlacedUse[] }[];
+  resources: readonly SharedThing[];
+  /** Of two uses that cannot be at once, by their place among uses; each made when it is first met. */
+  pairs: Map<number, Conflict>;
   stays: readonly PlacedStay[];
   /** change[a][b]: minutes between the end of stay a and the start of stay b in one oven; 0 mix. */
   change: readonly (readonly number[])[];
@@ -54,9 +61,13 @@ export function sharedOf(problem: Problem, nodeOf: ReadonlyMap<string, number>):
   const oven = problem.ovens[0];
   return {
     problem,
+    pairs: new Map(),
     resources: problem.resources.map(({ id, capacity }) => ({
       capacity,
-      uses: problem.uses.filter((use) => use.resource === id).map(placed),
+      uses: problem.uses
+        .filter((use) => use.resource === id)
+        .map(placed)
+        .filter(canLast),
     })),
     stays: problem.stays.map((stay) => ({ ...placed(stay), stay })),
     change: problem.stays.map((a) =>
@@ -64,6 +75,9 @@ export function sharedOf(problem: Problem, nodeOf: ReadonlyMap<string, number>):
     ),
   };
 }
+
+/** One that ends where it begins takes nothing, wherever it stands. */
+const canLast = ({ from, to }: PlacedUse): boolean => from.node !== to.node || to.plus > from.plus;
 
 const apart = (first: PlacedUse, second: PlacedUse, minutes: number): WayOut => ({
   what: 'lag',
@@ -87,7 +101,8 @@ export interface Look {
 export function conflictsOf(shared: Shared, look: Look): Conflict[] {
   const found: Conflict[] = [];
   for (const { capacity, uses } of shared.resources) {
-    if (capacity === 1) found.push(...pairsAtOnce(uses, look));
+    if (uses.length <= capacity) continue;
+    if (capacity === 1) found.push(...pairsAtOnce(shared, uses, look));
     else {
       const conflict = overused(uses, capacity, look);
       if (conflict) found.push(conflict);
@@ -120,22 +135,42 @@ function overused(uses: readonly PlacedUse[], capacity: number, look: Look): Con
 }
 
 /** Every two that want a single thing at once, first those that have furthest to go out of it. */
-function pairsAtOnce(uses: readonly PlacedUse[], look: Look): Conflict[] {
+function pairsAtOnce(shared: Shared, uses: readonly PlacedUse[], look: Look): Conflict[] {
   const found: { conflict: Conflict; minutes: number }[] = [];
-  const spans = uses.map((use) => ({ use, from: at(look, use.from), to: at(look, use.to) }));
-  spans.forEach((one, index) => {
+  const from = uses.map((use) => at(look, use.from));
+  const to = uses.map((use) => at(look, use.to));
+  for (let index = 1; index < uses.length; index += 1) {
+    const begins = from[index] ?? 0;
+    const ends = to[index] ?? 0;
+    if (ends <= begins) continue;
     for (let before = 0; before < index; before += 1) {
-      const other = spans[before];
-      if (!other || one.to <= other.from || other.to <= one.from) continue;
-      if (one.to <= one.from || other.to <= other.from) continue;
-      if (one.use.fixed && other.use.fixed) continue;
-      const conflict = ordersOf([other.use, one.use]);
-      if (look.left.has(conflict.key)) continue;
-      found.push({ conflict, minutes: Math.min(one.to - other.from, other.to - one.from) });
+      const otherBegins = from[before] ?? 0;
+      const otherEnds = to[before] ?? 0;
+      if (ends <= otherBegins || otherEnds <= begins || otherEnds <= otherBegins) continue;
+      const conflict = pairOf(shared, uses[before], uses[index]);
+      if (!conflict || look.left.has(conflict.key)) continue;
+      found.push({ conflict, minutes: Math.min(ends - otherBegins, otherEnds - begins) });
     }
-  });
+  }
   return found.sort((a, b) => b.minutes - a.minutes).map((one) => one.conflict);
 }
+
+function pairOf(
+  { pairs }: Shared,
+  one: PlacedUse | undefined,
+  other: PlacedUse | undefined,
+): Conflict | undefined {
+  if (!one || !other || (one.fixed && other.fixed)) return undefined;
+  const place = one.id * idsAtMost + other.id;
+  const known = pairs.get(place);
+  if (known) return known;
+  const made = ordersOf([one, other]);
+  pairs.set(place, made);
+  return made;
+}
+
+/** More than any day has uses and stays. */
+const idsAtMost = 1 << 20;
 
 /** Every order of two of them that is not settled already. */
 function ordersOf(uses: readonly PlacedUse[]): Conflict {
@@ -207,14 +242,16 @@ function clash(
     // A roast follows its own program from heat to heat.
     const same = theirs?.stay.task === mine.stay.task;
     if (!theirs || !span || same || (mine.fixed && theirs.fixed)) continue;
-    const key = keyOf([mine, theirs]);
-    if (look.left.has(key)) continue;
+    if (look.left.size > 0 && look.left.has(keyOf([mine, theirs]))) continue;
     const after = change[other]?.[index] ?? 0;
     const before = change[index]?.[other] ?? 0;
     if (after > 0 && span.to + after > time.from && time.to + before > span.from)
-      return { key, ways: [apart(theirs, mine, after), apart(mine, theirs, before)] };
+      return {
+        key: keyOf([mine, theirs]),
+        ways: [apart(theirs, mine, after), apart(mine, theirs, before)],
+      };
     const door = doorWays(theirs, span, mine, time) ?? doorWays(mine, time, theirs, span);
-    if (door) return { key, ways: door };
+    if (door) return { key: keyOf([mine, theirs]), ways: door };
     if (span.from < time.to && time.from < span.to) sharing.push(other);
   }
   const shelves = shelfConflict(shared, times, sharing, index, problem.ovens[oven]?.shelves ?? 1);

@@ -63,9 +63,9 @@ export class Ground {
     return this.nodeOf.get(task) ?? 0;
   }
 
-  /** One more order to keep; the starts follow. */
-  keep({ from, to, minutes }: Order): void {
-    this.timing.add(from.node, to.node, minutes + from.plus - to.plus, weights.hard);
+  /** One more order to keep; the starts follow, unless it is sure to cost `enough`. */
+  keep({ from, to, minutes }: Order, enough = Infinity): void {
+    this.timing.add(from.node, to.node, minutes + from.plus - to.plus, weights.hard, enough);
   }
 
   /** The starts as they now stand, counted from the origin. */

@@ -72,8 +72,8 @@ class Pieces {
 
   /** A step with its dish, or with what stands about when it does. */
   next(best: Found, size: number): Set<number> {
-    const { movable } = this.ground;
-    const { start } = best.state;
+    const { movable, timing } = this.ground;
+    const when = (node: number): number => timing.startIn(best.state, node);
     const paying = this.dice.uniform() < payingShare ? this.payingIn(best) : movable;
     const first = this.pick(paying.length > 0 ? paying : movable);
     const piece = new Set([first]);
@@ -84,11 +84,11 @@ class Pieces {
       grow(this.dishOf[first] ?? []);
       grow(this.dishOf[this.pick(movable)] ?? []);
     }
-    const at = start[first] ?? 0;
+    const at = when(first);
     const far = new Map(
       movable.map((node) => [
         node,
-        (Math.abs((start[node] ?? 0) - at) + 1) * (0.6 + this.dice.uniform()),
+        (Math.abs(when(node) - at) + 1) * (0.6 + this.dice.uniform()),
       ]),
     );
     grow([...movable].sort((a, b) => (far.get(a) ?? 0) - (far.get(b) ?? 0)));
@@ -102,12 +102,12 @@ class Pieces {
   /** The ends of every lag that is missed, as often as they are. */
   private payingIn(best: Found): number[] {
     const { timing, movable } = this.ground;
-    const { start } = best.state;
+    const when = (node: number): number => timing.startIn(best.state, node);
     const nodes: number[] = [];
     for (let arc = 0; arc < timing.base; arc += 1) {
       const from = timing.from[arc] ?? 0;
       const to = timing.to[arc] ?? 0;
-      if ((start[from] ?? 0) + (timing.length[arc] ?? 0) <= (start[to] ?? 0)) continue;
+      if (when(from) + (timing.length[arc] ?? 0) <= when(to)) continue;
       nodes.push(...[from, to].filter((node) => movable.includes(node)));
     }
     return nodes;

@@ -7,11 +7,14 @@
  */
 
 export interface TimingState {
-  /** Of all arcs, the added ones last and in the order of `added`. */
-  flow: Float64Array;
-  start: Float64Array;
-  /** What a search added to the arcs of the problem, four numbers each: from, to, minutes, weight. */
-  added: Float64Array;
+  /**
+   * One list for a quick copy: the starts by node; the flow of all arcs, the added ones last; then what
+   * a search added to the arcs of the problem, four numbers each: from, to, minutes, weight.
+   */
+  numbers: Float64Array;
+  /** How many arcs a search had added. */
+  added: number;
+  cost: number;
 }
 
 /** Arcs by their index, the last not included. */
@@ -37,15 +40,28 @@ export class Timing {
   readonly start: Float64Array;
   /** Augmentations and searches so far: the measure of work, equal on every machine. */
   work = 0;
+  /** What all that is missed costs: each flow sent adds what it proves. */
+  private value = 0;
   private readonly headOut: Int32Array;
   private readonly headIn: Int32Array;
   private nextOut: Int32Array;
   private nextIn: Int32Array;
   private baseOut: Int32Array = new Int32Array(0);
   private baseIn: Int32Array = new Int32Array(0);
+  private markedCount = 0;
+  private markedValue = 0;
+  private markedFlow: Float64Array;
+  private readonly markedStart: Float64Array;
   private readonly distance: Float64Array;
   private readonly via: Int32Array;
-  private readonly settled: Uint8Array;
+  /** The last search that reached a node, and whether it settled it. */
+  private readonly reached: Int32Array;
+  private readonly settled: Int32Array;
+  private searches = 0;
+  /** Nodes that the last search reached, and those it has still to settle. */
+  private readonly touched: Int32Array;
+  private touchedCount = 0;
+  private readonly open: Int32Array;
 
   constructor(nodes: number, arcs: number) {
     this.nodes = nodes;
@@ -57,24 +73,34 @@ export class Timing {
     this.flow = new Float64Array(this.size);
     this.nextOut = new Int32Array(this.size);
     this.nextIn = new Int32Array(this.size);
+    this.markedFlow = new Float64Array(this.size);
     this.start = new Float64Array(nodes);
+    this.markedStart = new Float64Array(nodes);
     this.headOut = new Int32Array(nodes).fill(-1);
     this.headIn = new Int32Array(nodes).fill(-1);
     this.distance = new Float64Array(nodes);
     this.via = new Int32Array(nodes);
-    this.settled = new Uint8Array(nodes);
+    this.reached = new Int32Array(nodes);
+    this.settled = new Int32Array(nodes);
+    this.touched = new Int32Array(nodes);
+    this.open = new Int32Array(nodes);
   }
 
-  /** start[to] should be at least start[from] + minutes; each minute missed costs `weight`. */
-  add(from: number, to: number, minutes: number, weight: number): void {
-    this.repair(this.append(from, to, minutes, weight));
+  /**
+   * start[to] should be at least start[from] + minutes; each minute missed costs `weight`. As soon as
+   * all is sure to cost `enough` the starts are left as they are: to be restored, not to be read.
+   */
+  add(from: number, to: number, minutes: number, weight: number, enough = Infinity): void {
+    this.repair(this.append(from, to, minutes, weight), enough);
   }
 
   /** Takes an added arc back: what it carried goes by the cheapest other ways. */
   remove(arc: number): void {
     const tail = this.from[arc] ?? 0;
     const head = this.to[arc] ?? 0;
+    const length = this.length[arc] ?? 0;
     let carried = this.flow[arc] ?? 0;
+    if (tail === head) this.value -= Math.max(0, length) * (this.weight[arc] ?? 0);
     this.flow[arc] = 0;
     this.weight[arc] = 0;
     unlink(this.headOut, this.nextOut, tail, arc);
@@ -82,7 +108,9 @@ export class Timing {
     while (carried > 0) {
       const reach = this.search(tail, head, Infinity);
       this.pushLater(reach);
-      carried -= this.send(tail, head, carried);
+      const sent = this.send(tail, head, carried);
+      this.value += sent * ((this.start[head] ?? 0) - (this.start[tail] ?? 0) - length);
+      carried -= sent;
     }
   }
 
@@ -93,35 +121,72 @@ export class Timing {
     this.baseIn = this.headIn.slice();
   }
 
+  /** Where `rewind` comes back to, while arcs are only added. */
+  mark(): void {
+    this.markedCount = this.count;
+    this.markedValue = this.value;
+    const { flow, markedFlow, start, markedStart } = this;
+    for (let arc = 0; arc < this.count; arc += 1) markedFlow[arc] = flow[arc] ?? 0;
+    markedStart.set(start);
+  }
+
+  rewind(): void {
+    const { flow, markedFlow } = this;
+    while (this.count > this.markedCount) {
+      this.count -= 1;
+      const arc = this.count;
+      this.headOut[this.from[arc] ?? 0] = this.nextOut[arc] ?? -1;
+      this.headIn[this.to[arc] ?? 0] = this.nextIn[arc] ?? -1;
+    }
+    for (let arc = 0; arc < this.count; arc += 1) flow[arc] = markedFlow[arc] ?? 0;
+    this.start.set(this.markedStart);
+    this.value = this.markedValue;
+  }
+
   save(): TimingState {
-    const { base, count } = this;
-    let kept = 0;
-    for (let arc = base; arc < count; arc += 1) if ((this.weight[arc] ?? 0) > 0) kept += 1;
-    const flow = new Float64Array(base + kept);
-    flow.set(this.flow.subarray(0, base));
-    const added = new Float64Array(4 * kept);
-    let index = 0;
+    const { base, count, nodes } = this;
+    let added = 0;
+    for (let arc = base; arc < count; arc += 1) if ((this.weight[arc] ?? 0) > 0) added += 1;
+    const numbers = new Float64Array(nodes + base + 5 * added);
+    let place = 0;
+    for (let node = 0; node < nodes; node += 1) numbers[place++] = this.start[node] ?? 0;
+    for (let arc = 0; arc < base; arc += 1) numbers[place++] = this.flow[arc] ?? 0;
+    let at = place + added;
     for (let arc = base; arc < count; arc += 1) {
       const weight = this.weight[arc] ?? 0;
       if (weight <= 0) continue;
-      added[4 * index] = this.from[arc] ?? 0;
-      added[4 * index + 1] = this.to[arc] ?? 0;
-      added[4 * index + 2] = this.length[arc] ?? 0;
-      added[4 * index + 3] = weight;
-      flow[base + index] = this.flow[arc] ?? 0;
-      index += 1;
+      numbers[place++] = this.flow[arc] ?? 0;
+      numbers[at++] = this.from[arc] ?? 0;
+      numbers[at++] = this.to[arc] ?? 0;
+      numbers[at++] = this.length[arc] ?? 0;
+      numbers[at++] = weight;
     }
-    return { flow, start: this.start.slice(), added };
+    return { numbers, added, cost: this.value };
   }
 
-  restore({ flow, start, added }: TimingState): void {
-    this.count = this.base;
+  restore({ numbers, added, cost }: TimingState): void {
+    const { base, nodes } = this;
+    this.count = base;
     this.headOut.set(this.baseOut);
     this.headIn.set(this.baseIn);
-    for (let at = 0; at < added.length; at += 4)
-      this.append(added[at] ?? 0, added[at + 1] ?? 0, added[at + 2] ?? 0, added[at + 3] ?? 0);
-    this.flow.set(flow);
-    this.start.set(start);
+    let place = 0;
+    for (let node = 0; node < nodes; node += 1) this.start[node] = numbers[place++] ?? 0;
+    for (let arc = 0; arc < base; arc += 1) this.flow[arc] = numbers[place++] ?? 0;
+    for (let at = place + added; at < numbers.length; at += 4) {
+      this.append(
+        numbers[at] ?? 0,
+        numbers[at + 1] ?? 0,
+        numbers[at + 2] ?? 0,
+        numbers[at + 3] ?? 0,
+      );
+      this.flow[this.count - 1] = numbers[place++] ?? 0;
+    }
+    this.value = cost;
+  }
+
+  /** When a node starts in a saved state; to be compared with others of it. */
+  startIn({ numbers }: TimingState, node: number): number {
+    return numbers[node] ?? 0;
   }
 
   /** Minutes by which an arc's bound is missed; negative is room. */
@@ -134,13 +199,10 @@ export class Timing {
   }
 
   /** What all arcs but some cost. */
-  cost(but: ArcRange = noArcs): number {
-    let sum = 0;
-    for (let arc = 0; arc < this.count; arc += 1) {
-      if (arc >= but.from && arc < but.to) continue;
-      const missed = this.missed(arc);
-      if (missed > 0) sum += missed * (this.weight[arc] ?? 0);
-    }
+  cost({ from, to }: ArcRange = noArcs): number {
+    let sum = this.value;
+    for (let arc = from; arc < to; arc += 1)
+      sum -= Math.max(0, this.missed(arc)) * (this.weight[arc] ?? 0);
     return sum;
   }
 
@@ -178,6 +240,7 @@ export class Timing {
     this.flow = wider(this.flow, new Float64Array(this.size));
     this.nextOut = wider(this.nextOut, new Int32Array(this.size));
     this.nextIn = wider(this.nextIn, new Int32Array(this.size));
+    this.markedFlow = wider(this.markedFlow, new Float64Array(this.size));
   }
 
   /**
@@ -185,26 +248,31 @@ export class Timing {
    * Between, the head is pushed later with all that hangs on it, until that would push the tail too;
    * then as much flow as the way back bears goes round.
    */
-  private repair(arc: number): void {
+  private repair(arc: number, enough: number): void {
     const tail = this.from[arc] ?? 0;
     const head = this.to[arc] ?? 0;
     const weight = this.weight[arc] ?? 0;
-    if (tail === head) return;
+    if (tail === head) {
+      this.value += weight * Math.max(0, this.missed(arc));
+      return;
+    }
     for (;;) {
       const missed = this.missed(arc);
-      if (missed <= 0 || (this.flow[arc] ?? 0) >= weight) return;
+      if (missed <= 0 || (this.flow[arc] ?? 0) >= weight || this.value >= enough) return;
       const step = Math.min(this.search(head, tail, missed), missed);
       this.pushLater(step);
       if (step >= missed) return;
-      const most = weight - (this.flow[arc] ?? 0);
-      this.flow[arc] = (this.flow[arc] ?? 0) + this.send(head, tail, most);
+      const sent = this.send(head, tail, weight - (this.flow[arc] ?? 0));
+      this.flow[arc] = (this.flow[arc] ?? 0) + sent;
+      this.value += sent * (missed - step);
     }
   }
 
   /** All that the last search found nearer than `step` starts so much later. */
   private pushLater(step: number): void {
     if (step <= 0) return;
-    for (let node = 0; node < this.nodes; node += 1) {
+    for (let index = 0; index < this.touchedCount; index += 1) {
+      const node = this.touched[index] ?? 0;
       const distance = this.distance[node] ?? Infinity;
       if (distance < step) this.start[node] = (this.start[node] ?? 0) + step - distance;
     }
@@ -233,46 +301,62 @@ export class Timing {
 
   /** Least room from `source` to every node nearer than `limit`; returns that to `target`. */
   private search(source: number, target: number, limit: number): number {
-    const { distance, settled, via } = this;
+    const { distance, settled, reached, touched, open, via, start, flow, weight, length } = this;
     this.work += 1;
-    distance.fill(Infinity);
-    settled.fill(0);
+    this.searches += 1;
+    const round = this.searches;
+    let waiting = 1;
+    open[0] = source;
+    touched[0] = source;
     distance[source] = 0;
-    const open: number[] = [source];
-    while (open.length > 0) {
+    reached[source] = round;
+    this.touchedCount = 1;
+    while (waiting > 0) {
       let best = 0;
-      for (let index = 1; index < open.length; index += 1)
-        if ((distance[open[index] ?? 0] ?? 0) < (distance[open[best] ?? 0] ?? 0)) best = index;
-      const node = open[best] ?? 0;
-      open[best] = open[open.length - 1] ?? 0;
-      open.pop();
-      if (settled[node]) continue;
-      const here = distance[node] ?? 0;
-      if (here >= limit) return limit;
-      if (node === target) return here;
-      settled[node] = 1;
-      const startHere = this.start[node] ?? 0;
-      for (let arc = this.headOut[node] ?? -1; arc >= 0; arc = this.nextOut[arc] ?? -1) {
-        if ((this.flow[arc] ?? 0) >= (this.weight[arc] ?? 0)) continue;
-        const other = this.to[arc] ?? 0;
-        const room = (this.start[other] ?? 0) - startHere - (this.length[arc] ?? 0);
-        const next = here + Math.max(0, room);
-        if (next < (distance[other] ?? Infinity)) {
-          distance[other] = next;
-          via[other] = arc << 1;
-          open.push(other);
+      let here = distance[open[0] ?? 0] ?? 0;
+      for (let index = 1; index < waiting; index += 1) {
+        const far = distance[open[index] ?? 0] ?? 0;
+        if (far < here) {
+          best = index;
+          here = far;
         }
       }
+      const node = open[best] ?? 0;
+      waiting -= 1;
+      open[best] = open[waiting] ?? 0;
+      if (here >= limit) return limit;
+      if (node === target) return here;
+      settled[node] = round;
+      const later = here - (start[node] ?? 0);
+      for (let arc = this.headOut[node] ?? -1; arc >= 0; arc = this.nextOut[arc] ?? -1) {
+        if ((flow[arc] ?? 0) >= (weight[arc] ?? 0)) continue;
+        const other = this.to[arc] ?? 0;
+        if (settled[other] === round) continue;
+        const next = Math.max(here, later + (start[other] ?? 0) - (length[arc] ?? 0));
+        if (reached[other] !== round) {
+          reached[other] = round;
+          touched[this.touchedCount] = other;
+          this.touchedCount += 1;
+          open[waiting] = other;
+          waiting += 1;
+        } else if (next >= (distance[other] ?? 0)) continue;
+        distance[other] = next;
+        via[other] = arc << 1;
+      }
       for (let arc = this.headIn[node] ?? -1; arc >= 0; arc = this.nextIn[arc] ?? -1) {
-        if ((this.flow[arc] ?? 0) <= 0) continue;
+        if ((flow[arc] ?? 0) <= 0) continue;
         const other = this.from[arc] ?? 0;
-        const room = (this.start[other] ?? 0) - startHere + (this.length[arc] ?? 0);
-        const next = here + Math.max(0, room);
-        if (next < (distance[other] ?? Infinity)) {
-          distance[other] = next;
-          via[other] = (arc << 1) | 1;
-          open.push(other);
-        }
+        if (settled[other] === round) continue;
+        const next = Math.max(here, later + (start[other] ?? 0) + (length[arc] ?? 0));
+        if (reached[other] !== round) {
+          reached[other] = round;
+          touched[this.touchedCount] = other;
+          this.touchedCount += 1;
+          open[waiting] = other;
+          waiting += 1;
+        } else if (next >= (distance[other] ?? 0)) continue;
+        distance[other] = next;
+        via[other] = (arc << 1) | 1;
       }
     }
     return Infinity;
