@@ -20,6 +20,7 @@ import type { Problem } from './problem.ts';
 import { readSteps } from './read-out.ts';
 import { ovenAt, ovenMovesOf, settingsSoFar } from './roast-day.ts';
 import { shortfallsOf } from './shortfalls.ts';
+import { hurried } from './solve/hurry.ts';
 import type { Solver } from './solve/recall.ts';
 import { type Solution, solve } from './solve/solve.ts';
 import { servingOf } from './table.ts';
@@ -39,7 +40,9 @@ export function plan(question: PlanQuestion, solver: Solver = solve): Plan | und
   const { dinner, forecast, pullCelsius, now, work } = question;
   const day = dayOf(dinner, forecast, now);
   if (!day) return undefined;
-  const { problem, solution } = answerOf(day, forecast, (one) => solver(one, { work }));
+  const answer = answerOf(day, forecast, (one) => solver(one, { work }));
+  const { solution } = answer;
+  const problem = hurried(answer.problem, solution.hurry);
   const at = (task: string): Instant =>
     instantOfMinute(day.grid, solution.starts.get(task) ?? day.grid.now);
   const roastInAt = day.wentInAt ?? at('roast-in');

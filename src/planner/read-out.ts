@@ -78,15 +78,18 @@ function ovenOfStep({ problem, solution }: ReadOutOptions, id: string): Pick<Pla
 
 /** A dish's step: as it was, or where the answer puts it. */
 function stepAt({ day, solution }: ReadOutOptions, item: Item): Placed | undefined {
+  const sooner = solution.hurry.ends.get(item.id) ?? 0;
   if (isOpen(item)) {
     const start = solution.starts.get(item.id);
     if (start === undefined) return undefined;
     const startAt = instantOfMinute(day.grid, start);
-    return { startAt, endAt: addMinutes(startAt, Math.max(1, Math.round(item.minutes.p50))) };
+    const minutes = Math.max(1, Math.round(item.minutes.p50)) - sooner;
+    return { startAt, endAt: addMinutes(startAt, minutes) };
   }
   if (item.skipped && item.doneAt === undefined) return undefined;
-  const endAt = endOf(item, day.dinner);
-  if (endAt === undefined) return undefined;
+  const likelyEndAt = endOf(item, day.dinner);
+  if (likelyEndAt === undefined) return undefined;
+  const endAt = addMinutes(likelyEndAt, -sooner);
   return {
     startAt: Math.min(item.startedAt ?? addMinutes(endAt, -item.minutes.p50), endAt),
     endAt,

@@ -66,7 +66,7 @@ function draftBegun(draft: Draft, day: Day, item: Item): void {
   if (endAt === undefined || item.doneAt !== undefined || endAt <= day.now) return;
   const startAt = item.startedAt ?? day.now;
   const minutes = minuteIn(day, endAt) - minuteIn(day, startAt);
-  draft.task(item.id, Math.max(1, minutes), minuteIn(day, startAt));
+  draft.task(item.id, begunSpan(day, item, Math.max(1, minutes)), minuteIn(day, startAt));
   draft.use(
     hands,
     item.id,
@@ -75,6 +75,20 @@ function draftBegun(draft: Draft, day: Day, item: Item): void {
   );
   if (item.step.hob) draft.use(hob, item.id, 0, minutes);
   draftStay(draft, day, item);
+}
+
+/** It can still be done a little sooner than it likely is, unless the cook said how long it takes. */
+function begunSpan(
+  day: Day,
+  item: Item,
+  likely: number,
+): { low: number; likely: number; high: number } {
+  const { notDoneAt } = day.dinner.steps.get(item.id) ?? {};
+  if (notDoneAt !== undefined || item.startedAt === undefined)
+    return { low: likely, likely, high: likely };
+  const sofar = day.grid.now - minuteIn(day, item.startedAt);
+  const { low, high } = whole(item);
+  return { low: clamp(Math.max(low, sofar), 1, likely), likely, high: Math.max(likely, high) };
 }
 
 /** Minutes from the roast's coming out until its pan can be tipped. */

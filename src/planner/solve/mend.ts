@@ -86,10 +86,7 @@ class Pieces {
     }
     const at = when(first);
     const far = new Map(
-      movable.map((node) => [
-        node,
-        (Math.abs(when(node) - at) + 1) * (0.6 + this.dice.uniform()),
-      ]),
+      movable.map((node) => [node, (Math.abs(when(node) - at) + 1) * (0.6 + this.dice.uniform())]),
     );
     grow([...movable].sort((a, b) => (far.get(a) ?? 0) - (far.get(b) ?? 0)));
     return piece;

@@ -6,10 +6,11 @@
 import { origin, type Problem } from '../problem.ts';
 import { explore } from './branch.ts';
 import { ovensOf } from './conflicts.ts';
-import { type Found, Ground } from './ground.ts';
+import { Ground } from './ground.ts';
+import { type Hurry, noHurry } from './hurry.ts';
 import { mend } from './mend.ts';
-import { type ArcRange, noArcs } from './timing.ts';
-import { held, snapped, toldPlan, toldStarts } from './told.ts';
+import { noArcs } from './timing.ts';
+import { held, type Settled, snapped, toldPlan, toldStarts } from './told.ts';
 
 export interface SolveOptions {
   /** Path searches at most; then the best found so far is taken. */
@@ -41,6 +42,8 @@ export interface Solution {
   /** Whether `cost` is proved to be the least. */
   proven: boolean;
   arcs: readonly BindingArc[];
+  /** Minutes by which steps end sooner than they likely would, so that what was told stands (hurry.ts). */
+  hurry: Hurry;
   work: number;
 }
 
@@ -70,17 +73,19 @@ export function solve(problem: Problem, options: SolveOptions = {}): Solution {
     best = first;
   const bound = Math.min(explored.bound, best.cost);
   const settled = first && best.left.size === 0 ? held(ground, told, best) : undefined;
-  const { found, holds } = settled ?? snapped(ground, told, best) ?? { found: best, holds: noArcs };
-  return solutionOf(ground, found, { bound, holds });
+  return solutionOf(
+    settled ??
+      snapped(ground, told, best) ?? { ground, found: best, holds: noArcs, hurry: noHurry },
+    { bound, work: ground.timing.work },
+  );
 }
 
 const usualWork = (size: number): number =>
   mostWork * Math.min(1, usualTasks / Math.max(1, size)) ** heavier;
 
 function solutionOf(
-  ground: Ground,
-  found: Found,
-  { bound, holds }: { bound: number; holds: ArcRange },
+  { ground, found, holds, hurry }: Settled,
+  { bound, work }: { bound: number; work: number },
 ): Solution {
   const { timing, names, shared, problem } = ground;
   timing.restore(found.state);
@@ -107,6 +112,7 @@ function solutionOf(
     bound,
     proven: bound >= found.cost,
     arcs,
-    work: timing.work,
+    hurry,
+    work,
   };
 }
