@@ -35,6 +35,8 @@ export interface PlannedStep {
   /** Names of those whose hands it takes. */
   hands: readonly string[];
   handsOn: 'throughout' | 'start' | 'none';
+  /** Hands at its start are back so much sooner than they likely are: a minute is made up. */
+  handsSoonerMinutes?: number | undefined;
   needs: readonly string[];
   why: readonly Reason[];
   /** The steps it leans on, one after another, to what binds the day. */

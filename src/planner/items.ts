@@ -31,8 +31,6 @@ export interface Item {
 
 /** Minutes of hands a step that only needs them at its start takes. */
 export const startMinutes = 2;
-/** And when a minute is to be made up. Common practice, no source. */
-export const startLowMinutes = 1;
 
 function belongs(
   card: Card,

@@ -49,6 +49,7 @@ export function readSteps(options: ReadOutOptions): Pick<Plan, 'steps' | 'firstT
         state: stateOf(day, item, placed.startAt),
         hands: handsNamed(item, who),
         handsOn: item.handsOn,
+        ...handsSoonerOf(options, item),
         needs: item.needs,
         why: leanings.get(item.id)?.why ?? momentReasons(options, item, placed),
         chain: chainOf(item.id, leanings),
@@ -60,6 +61,14 @@ export function readSteps(options: ReadOutOptions): Pick<Plan, 'steps' | 'firstT
   });
   steps.sort((a, b) => a.startAt - b.startAt || (a.id < b.id ? -1 : 1));
   return { steps, firstToBreak: firstToBreak(day, steps, slack) };
+}
+
+function handsSoonerOf(
+  { solution }: ReadOutOptions,
+  item: Item,
+): Pick<PlannedStep, 'handsSoonerMinutes'> {
+  const minutes = solution.hurry.hands.get(item.id);
+  return minutes === undefined ? {} : { handsSoonerMinutes: minutes };
 }
 
 const handsNamed = (item: Item, who: ReadonlyMap<string, string>): string[] => {

@@ -69,6 +69,9 @@ describe('one pair of hands does one thing at a time', () => {
     const start = step('a', '14:00', '15:00', { handsOn: 'start' });
     expect(handsOnce.check(planOf([start, step('b', '14:02', '14:20')]))).toEqual([]);
     expect(handsOnce.check(planOf([start, step('b', '14:01', '14:20')]))).toHaveLength(1);
+    const sooner = { ...start, handsSoonerMinutes: 1 };
+    expect(handsOnce.check(planOf([sooner, step('b', '14:01', '14:20')]))).toEqual([]);
+    expect(handsOnce.check(planOf([sooner, step('b', '14:00', '14:20')]))).toHaveLength(1);
   });
 });
 

@@ -1,10 +1,12 @@
 import { addMinutes } from '../../base/time.ts';
 import type { PlannedStep } from '../../kitchen/plan.ts';
-import { startLowMinutes } from '../items.ts';
+import { startMinutes } from '../items.ts';
 import type { Constraint } from './constraint.ts';
 
 const busyUntil = (step: PlannedStep): number =>
-  step.handsOn === 'throughout' ? step.endAt : addMinutes(step.startAt, startLowMinutes);
+  step.handsOn === 'throughout'
+    ? step.endAt
+    : addMinutes(step.startAt, startMinutes - (step.handsSoonerMinutes ?? 0));
 
 /** One pair of hands does one thing at a time. Steps already begun are the cook's affair. */
 export const handsOnce: Constraint = {
