@@ -122,7 +122,7 @@ function heldIn(
   for (const [arc, before] of missed.entries()) {
     const weight = timing.weight[arc] ?? 0;
     const more = Math.max(0, timing.missed(arc)) - before;
-    if (weight < weights.rest) wishes += more * weight;
+    if (weight <= weights.rest) wishes += more * weight;
     else if (more > (weight < bearable ? bearableMinutes : 0)) return undefined;
   }
   if (wishes > bearableWishes) return undefined;
