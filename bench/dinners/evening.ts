@@ -90,7 +90,8 @@ export interface Evening {
 /** Served core of every evening here: medium rare, 130 °F. */
 export const targetFahrenheit = 130;
 
-const frozenCelsius = -14;
+/** A middle of which four tenths of the water that can freeze is ice, under meat that has thawed; `kitchen/roast.ts`. */
+const halfFrozen = { startCelsius: -3, tempering: 6 };
 
 export function drawEvening(seed: number): Evening {
   const { uniform, among } = dice(seed * 7919 + 13);
@@ -104,11 +105,8 @@ export function drawEvening(seed: number): Evening {
     return yes;
   };
   const cook = among(cookKinds);
-  // Half frozen: started so cold that the heat to reach thawing is what the ice would take.
   const frozen = happens('half frozen', 0.05);
-  const roast = frozen
-    ? { ...dinner.roast, startCelsius: frozenCelsius, tempering: 12 }
-    : dinner.roast;
+  const roast = frozen ? { ...dinner.roast, ...halfFrozen } : dinner.roast;
   const bias = happens('oven far off', 0.2)
     ? { biasKelvin: (uniform() < 0.5 ? -1 : 1) * (12 + 10 * uniform()) }
     : {};

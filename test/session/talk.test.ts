@@ -44,6 +44,27 @@ describe('a dinner told in one breath', () => {
   });
 });
 
+describe('the end of a dinner', () => {
+  const served = [
+    ['16:10', inOneBreath],
+    ['16:11', 'the roast is in'],
+    ['18:30', 'it is out'],
+    ['18:50', 'we are carving'],
+    ['18:52', "dinner's on the table"],
+  ] as const;
+
+  it('the heat is told off once, by the call to the table or by the answer', async () => {
+    const turn = await told(await opened(), served);
+    expect(textOf(turn)).toMatch(/oven and hob off/i);
+    const called = await opened();
+    await told(called, served.slice(0, 4));
+    const calls = await called.wake(at('19:02'));
+    expect(calls.map((one) => one.text).join(' ')).toMatch(/oven and hob off/i);
+    const answer = await told(called, [['19:03', "dinner's on the table"]]);
+    expect(textOf(answer)).not.toMatch(/hob/i);
+  });
+});
+
 describe('what lasts', () => {
   const day = [
     ['13:30', inOneBreath],

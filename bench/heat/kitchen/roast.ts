@@ -312,10 +312,26 @@ function vapourPressure(celsius: number): number {
 
 const conductivityOf = (kind: number, celsius: number): number =>
   kind === meat ? 0.43 + 0.0009 * Math.min(celsius, 70) : kind === fat ? 0.21 : 0.42;
+/**
+ * Ice in lean beef below where it begins to freeze, by the form that ASHRAE prints (Refrigeration, thermal properties
+ * of foods; figures from memory): of 0.72 water some 0.08 is bound, and of the rest 1 - t0/t is ice at t.
+ */
+const freezingCelsius = -1.7;
+const freezableShare = 0.64;
+const fusion = 3.336e5;
+/** J/(m³ K): what is frozen already holds half the heat of water, and more of it melts with each degree. */
+const icyCapacityOf = (celsius: number): number => {
+  const ice = freezableShare * (1 - freezingCelsius / celsius);
+  const melting = (freezableShare * -freezingCelsius) / (celsius * celsius);
+  return 3.5e6 - 2.1e3 * density[meat] * ice + fusion * density[meat] * melting;
+};
+
 /** J/(m³ K). Fat melts about 30 to 45 °C, muscle proteins take up some heat as they set. */
 const capacityOf = (kind: number, celsius: number): number =>
   kind === meat
-    ? 3.5e6 + (celsius > 55 && celsius < 75 ? 2.5e5 : 0)
+    ? celsius < freezingCelsius
+      ? icyCapacityOf(celsius)
+      : 3.5e6 + (celsius > 55 && celsius < 75 ? 2.5e5 : 0)
     : kind === fat
       ? 2.1e6 + (celsius > 30 && celsius < 45 ? 1.5e6 : 0)
       : 2.4e6;

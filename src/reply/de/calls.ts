@@ -41,7 +41,7 @@ export function wordCall(call: CallToWord, scene: Scene): Spoken {
     case 'carve':
       return say`Jetzt aufschneiden.`;
     case 'serve':
-      return say`Essen ist fertig.`;
+      return say`Essen ist fertig. Ofen und Herd aus, falls nichts mehr darin oder darauf steht.`;
     case 'put-away':
       return say`Reste in den Kühlschrank, binnen zwei Stunden nach dem Herausnehmen, sagt das USDA.`;
     case 'timer':

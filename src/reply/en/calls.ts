@@ -4,7 +4,7 @@ import type { AnnouncementKind } from '../../kitchen/facts.ts';
 import type { Scene } from '../scene.ts';
 import { capital, forEyes, list, lower, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { carvingMap } from './carving.ts';
-import { heldUpWords } from './progress.ts';
+import { heatOffWords, heldUpWords } from './progress.ts';
 import { shortAtKnifeWords } from './short-core.ts';
 import { callWords, cautionWords, fill, findStep, forHands, pullShown, titleOf } from './steps.ts';
 import { servingWords } from './table.ts';
@@ -87,7 +87,7 @@ export function wordCall(call: CallToWord, scene: Scene): Spoken {
     case 'carve':
       return carveCall(scene);
     case 'serve':
-      return sentences([callWords('serve', scene), servingWords(scene)]);
+      return sentences([callWords('serve', scene), servingWords(scene), heatOffWords(scene)]);
     case 'put-away':
       if (again) return say`Are the leftovers in the fridge yet? Within two hours, says the USDA.`;
       return sentences([

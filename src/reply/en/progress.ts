@@ -258,6 +258,12 @@ function doubtWords(reading: Reading | undefined, scene: Scene): Spoken {
 export const hasOwnWords = (step: string): boolean =>
   step === 'oven-on' || step === 'oven-down' || step === 'serve' || step === 'put-away';
 
+/** Said once, at the table: what was left on in the kitchen is seen by nobody there. */
+export const heatOffWords = ({ dinner }: Scene): Spoken =>
+  dinner.oven.at(-1)?.celsius === 0
+    ? say`Is the hob off?`
+    : say`Oven and hob off now, if they are done with.`;
+
 export function stepDone({ step, presumed, again }: OutcomeOf<'step-done'>, scene: Scene): Spoken {
   if (again) return say`I have that already.`;
   const assumed = presumedWords(presumed, scene);
@@ -272,7 +278,11 @@ export function stepDone({ step, presumed, again }: OutcomeOf<'step-done'>, scen
         scene.nextStep === undefined ? pullWords(scene) : forEyes(pullWords(scene)),
       ]);
     case 'serve':
-      return sentences([say`Enjoy it.`, assumed]);
+      return sentences([
+        say`Enjoy it.`,
+        scene.dinner.calls.has('serve:serve') ? silent : heatOffWords(scene),
+        assumed,
+      ]);
     case 'put-away':
       return afterWords(scene);
     default:
