@@ -40,7 +40,8 @@ export async function offer(asking: Asking): Promise<Offered> {
   const { outcomes, before, after, compute } = asking;
   const none: Offered = { facts: [], options: undefined };
   const behind = isBehind(asking);
-  const moved = behind || outcomes.some((outcome) => outcome.key === 'serving-moved');
+  const ahead = isAhead(asking);
+  const moved = behind || ahead || outcomes.some((outcome) => outcome.key === 'serving-moved');
   const sooner = outcomes.some((outcome) => outcome.key === 'serving-moved' && outcome.minutes < 0);
   const asked = outcomes.some(
     (outcome) =>
@@ -93,7 +94,12 @@ export async function offer(asking: Asking): Promise<Offered> {
   );
   const first = options[0];
   // Nobody is made to choose by a reading unless there is something to be done about it.
-  if (!first || (behind && (first.kind !== 'raise-oven' || missOf(dinner, first) > hopelessKelvin)))
+  const mends: Option['kind'] | undefined = behind
+    ? 'raise-oven'
+    : ahead
+      ? 'lower-oven'
+      : undefined;
+  if (!first || (mends && (first.kind !== mends || missOf(dinner, first) > hopelessKelvin)))
     return none;
   if (!moved) return { facts: [{ type: 'options-offered', options }], options };
   const openChoice: Question = { kind: 'choice', expecting: 'choice', text: '' };
@@ -121,15 +127,41 @@ const mendableMinutes = 20;
 /** An oven just turned has not shown yet what it does. */
 const turnedMinutes = 25;
 
-/** A reading that makes dinner late, told while no other choice is open or freshly made. */
-function isBehind({ outcomes, before, after }: Asking): boolean {
+/** What is asked of a choice that a reading alone brings up. */
+function isChoosable({ outcomes, before, after }: Asking): boolean {
   const { plan, dinner, now } = after;
   if (!plan || !outcomes.some((outcome) => outcome.key === 'reading-noted')) return false;
   if (dinner.servingAt === undefined || roastWentInAt(dinner) === undefined) return false;
   if (roastCameOutAt(dinner) !== undefined || before.dinner.question?.expecting === 'choice')
     return false;
-  if ((dinner.course?.oven ?? []).some(({ at }) => minutesBetween(at, now) < turnedMinutes))
-    return false;
+  return !(dinner.course?.oven ?? []).some(({ at }) => minutesBetween(at, now) < turnedMinutes);
+}
+
+/**
+ * A rest so much longer than the cut likes makes most of its warmth on the board, where nothing can be done
+ * about it any more; an oven turned down in time makes less of it, while it can be looked at.
+ */
+const longerRestMinutes = 5;
+/** An oven turned down shows what it does only after half an hour. */
+const slowableMinutes = 30;
+
+/** A reading that leaves more time than the rest asks for, told while a slower oven can still use it. */
+function isAhead(asking: Asking): boolean {
+  const { plan, dinner, now } = asking.after;
+  const rest = roastOf(dinner)?.rest;
+  if (!plan || !rest || !isChoosable(asking)) return false;
+  return (
+    plan.restMinutes > rest.p90 + longerRestMinutes &&
+    plan.onTimeChance >= surelyOnTime &&
+    minutesBetween(now, plan.pullAt.p50) > slowableMinutes
+  );
+}
+const surelyOnTime = 0.9;
+
+/** A reading that makes dinner late, told while no other choice is open or freshly made. */
+function isBehind(asking: Asking): boolean {
+  const { plan, dinner, now } = asking.after;
+  if (!plan || dinner.servingAt === undefined || !isChoosable(asking)) return false;
   if (minutesBetween(now, plan.pullAt.p50) <= mendableMinutes) return false;
   const promised = dinner.course?.servingAt ?? dinner.servingAt;
   const minutesFromWanted = minutesBetween(promised, plan.serving.likelyAt);

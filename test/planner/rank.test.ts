@@ -9,7 +9,11 @@ const right = 54.4;
 
 const way = (
   kind: OptionFigures['kind'],
-  { onTimeChance, pullAt = 0 }: { onTimeChance: number; pullAt?: number },
+  {
+    onTimeChance,
+    pullAt = 0,
+    unsureKelvin = 1,
+  }: { onTimeChance: number; pullAt?: number; unsureKelvin?: number },
 ): { figures: OptionFigures } => ({
   figures: {
     kind,
@@ -21,7 +25,7 @@ const way = (
     pullAt,
     servingAt: 0,
     restMinutes: 25,
-    coreAtServingCelsius: { p10: right - 1, p50: right, p90: right + 1 },
+    coreAtServingCelsius: { p10: right - unsureKelvin, p50: right, p90: right + unsureKelvin },
     minutesFromWanted: 0,
     onTimeChance,
     broken: [],
@@ -29,8 +33,8 @@ const way = (
   },
 });
 
-const kinds = (ways: { figures: OptionFigures }[]): string[] =>
-  rankOptions(ways, { dinner, sooner: false, behind: true }).map(({ figures }) => figures.kind);
+const kinds = (ways: { figures: OptionFigures }[], behind = true): string[] =>
+  rankOptions(ways, { dinner, sooner: false, behind }).map(({ figures }) => figures.kind);
 
 it('a hotter oven that makes a doubtful table sure stands before carrying on', () => {
   const ways = [
@@ -46,4 +50,12 @@ it('one that makes it no surer is no way at all', () => {
     way('raise-oven', { onTimeChance: 0.65, pullAt: -600_000 }),
   ];
   expect(kinds(ways)).toEqual(['carry-on']);
+});
+
+it('of two ways to the same table the surer core stands first, and trouble decides between equals', () => {
+  const carryOn = way('carry-on', { onTimeChance: 1, unsureKelvin: 4 });
+  const slower = (unsureKelvin: number) =>
+    way('lower-oven', { onTimeChance: 1, pullAt: 600_000, unsureKelvin });
+  expect(kinds([carryOn, slower(2)], false)).toEqual(['lower-oven', 'carry-on']);
+  expect(kinds([carryOn, slower(4)], false)).toEqual(['carry-on', 'lower-oven']);
 });

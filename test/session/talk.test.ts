@@ -44,6 +44,36 @@ describe('a dinner told in one breath', () => {
   });
 });
 
+describe('a roast that is ahead of its hour', () => {
+  const early = [
+    ['12:30', inOneBreath],
+    ['15:25', 'the oven is on'],
+    ['15:55', 'the roast is in'],
+    ['16:15', 'I turned it down to 325'],
+    ['16:50', 'it reads 65'],
+  ] as const;
+
+  it('has its oven turned down while that helps, unless the cook chooses otherwise', async () => {
+    const session = await opened();
+    const turn = await told(session, early);
+    expect(textOf(turn)).toMatch(/ahead of its hour.*oven down to \d+ °F/);
+    const chosen = await told(session, [['16:51', 'two']]);
+    expect(chosen.view.oven.setFahrenheit).toBe(325);
+    expect(textOf(chosen)).not.toMatch(/oven down/i);
+  });
+
+  it('and one in its time is left alone', async () => {
+    const turn = await told(await opened(), [
+      ['12:30', inOneBreath],
+      ['16:10', 'the oven is on'],
+      ['16:40', 'the roast is in'],
+      ['17:00', 'I turned it down to 325'],
+      ['17:35', 'it reads 65'],
+    ]);
+    expect(textOf(turn)).not.toMatch(/oven down|ahead/i);
+  });
+});
+
 describe('the end of a dinner', () => {
   const served = [
     ['16:10', inOneBreath],
@@ -53,9 +83,12 @@ describe('the end of a dinner', () => {
     ['18:52', "dinner's on the table"],
   ] as const;
 
-  it('the heat is told off once, by the call to the table or by the answer', async () => {
+  it('the answer tells the heat off where no call did', async () => {
     const turn = await told(await opened(), served);
     expect(textOf(turn)).toMatch(/oven and hob off/i);
+  });
+
+  it('the call to the table tells it off, and the answer does not again', async () => {
     const called = await opened();
     await told(called, served.slice(0, 4));
     const calls = await called.wake(at('19:02'));

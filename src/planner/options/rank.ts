@@ -47,6 +47,12 @@ const missesTarget = (off: number): boolean => off > overcookedKelvin || off < -
 /** A table that may yet be late costs in measure of that. */
 const riskOfLateMinutes = 25;
 
+/**
+ * A core that may yet miss costs in measure of that: the miss to expect is a third of the band's width, at the price
+ * of a kelvin off target. Where a reading made the table late, the hour comes first.
+ */
+const riskOfCore = 1.5;
+
 /** Minutes late, kelvin off target, rest beyond what the cut likes, and trouble: one figure to rank by. */
 function cost(
   { dinner, behind }: Ranking,
@@ -60,6 +66,8 @@ function cost(
   return (
     Math.abs(figures.minutesFromWanted) +
     riskOfLateMinutes * (1 - figures.onTimeChance) +
+    (behind ? 0 : riskOfCore) *
+      (figures.coreAtServingCelsius.p90 - figures.coreAtServingCelsius.p10) +
     6 * Math.max(0, off) +
     4 * Math.max(0, -off) +
     (figures.kind === 'pull-and-hold' ? 0.25 : 0.5) * tooLong +

@@ -200,13 +200,19 @@ export function readingWords({ celsius, again }: OutcomeOf<'reading-noted'>, sce
       callWords('pull', scene),
       say`Tell me when it is out.`,
     ]);
-  const late = scene.options && scene.options.length > 0 ? offer(scene.options, scene) : undefined;
+  const choice =
+    scene.options && scene.options.length > 0 ? offer(scene.options, scene) : undefined;
+  const ahead = scene.options?.[0]?.kind === 'lower-oven';
   return sentences([
     capital(say`${degrees(celsius, dinner.units)}.`),
     doubt,
-    late ? say`That may put dinner late.` : doubted(pullWords(scene)),
-    late ?? (doubt === silent ? lookWords(scene) : silent),
-    late ? silent : doubted(tableWords(scene)),
+    choice
+      ? ahead
+        ? say`It is ahead of its hour.`
+        : say`That may put dinner late.`
+      : doubted(pullWords(scene)),
+    choice ?? (doubt === silent ? lookWords(scene) : silent),
+    choice ? silent : doubted(tableWords(scene)),
   ]);
   // Beside a doubt nothing of the plan is news.
   function doubted(words: Spoken): Spoken {
