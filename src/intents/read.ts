@@ -172,13 +172,15 @@ class Reader {
       clauses,
     });
     const heard: readonly Placed[] =
-      instead?.map((meaning) => ({
-        meaning,
-        tokens: clause.tokens,
-        clause,
-        framed: true,
-        guessed: true,
-      })) ?? found;
+      instead
+        ?.map((meaning) => ({
+          meaning,
+          tokens: clause.tokens,
+          clause,
+          framed: true,
+          guessed: true,
+        }))
+        .filter((one) => this.language.isForHelper(one, this.whole, this.context)) ?? found;
     return heard.map((one) => ({
       ...one,
       likelihood: opinions.find(({ intent }) => intent === one.meaning.intent)?.likelihood,

@@ -10,6 +10,7 @@ import { lineOf } from '../clause.ts';
 import { stemOf } from '../names.ts';
 import type { Placed } from '../placed.ts';
 import { commonWords } from './common-words.ts';
+import { isOfOtherMatters } from './other-matters.ts';
 import { otherTopics } from './other-topics.ts';
 import { stemOfVerb } from './steps.ts';
 
@@ -36,11 +37,15 @@ function isForHelper(
   const { intent } = meaning;
   if (harmless.test(intent)) return true;
   const line = clause ? ` ${lineOf(clause.tokens)}` : whole;
+  if (isOfOtherMatters(meaning, { line, whole })) return false;
+  // What was only guessed from all its words has been weighed by them.
+  if (placed.guessed) return !(reports.test(intent) && ofOthers.test(line));
   if (spokenToOthers(line, intent)) return false;
   // A story taints what is told with it: "we had lamb at Easter, pulled it at fifty five".
   // "I salted it last night" is of this dinner.
   const ahead = meaning.intent === 'report-done' && meaning.step === 'salt-ahead';
-  if (elsewhere.test(whole) && !aboutPeople.test(intent) && !ahead) return false;
+  const story = intent.startsWith('ask-') ? line : whole;
+  if (elsewhere.test(story) && !aboutPeople.test(intent) && !ahead) return false;
   if (reports.test(intent) && (ofOthers.test(line) || toYou.test(line))) return false;
   // "my nan's oven only had two settings, off and 450": what follows in a word or two is hers still.
   if (reports.test(intent) && line.trim().split(' ').length <= 2 && ofOthers.test(whole))
@@ -99,14 +104,14 @@ const measured = (meaning: Placed['meaning'], context: ReadContext): boolean =>
 
 /** Another's oven, another's roast. */
 const ofOthers =
-  / (her|his|their|your) (oven|roast|joint|gravy|beef|lamb|potatoes|turkey|kitchen|probe|thermometer|dinner)| (sister|brother|mum|dad|gran|nan|neighbour|neighbours|next door|friend|boss|aunt|uncle|cousin|restaurant|pub|place) is (oven|roast|joint|gravy|beef|lamb|turkey|smoke|kitchen|dinner)| (restaurant|pub|steak|steakhouse|takeaway|pizza|turkey|bakery|canteen|hot tub|washing machine|dryer) /;
+  / (her|his|their|your) (oven|roast|joint|gravy|beef|lamb|potatoes|turkey|kitchen|probe|thermometer|dinner)| (sister|brother|mum|dad|gran|nan|neighbour|neighbours|next door|friend|boss|aunt|uncle|cousin|restaurant|pub|place) is (oven|roast|joint|gravy|beef|lamb|turkey|smoke|kitchen|dinner)| (restaurant|pub|steak|steakhouse|takeaway|pizza|turkey|bakery|canteen|hot tub|washing machine|dryer) | (oven|cooker|stove|range|kitchen|probe|thermometer) (at|in) (my|her|his|their|our|your|the) (old |last |own |other )?(place|house|flat|apartment|home|school|office|work|church|cabin|caravan|cottage) /;
 /** The helper has no hands: what "you" did or have is said to somebody else. */
 const toYou =
   / (you|your|you are|you have) (?!(up|posted|know|informed|that|it|again|all|updated|later) )/;
 const bodies =
   / (fever|baby|baby is|forehead|doctor|patient|blood pressure|hospital|sick|poorly|outside|shade|summer|holiday) /;
 const elsewhere =
-  / (this morning|never again|for new year|dreamt|last (year|week|night|month|time|winter|summer|spring|autumn|christmas|easter|sunday|saturday|friday|weekend|thanksgiving)|years ago|yesterday|the other (day|night)|when i was|back then|that year|remember (when|that|thanksgiving|christmas)?|in the film|on tv|their house|at work|at school|at the (pub|office|station|shops|market|wedding|restaurant)|once upon|that time|at easter|(people|they|folk|folks|judges|experts|critics) say|(chef|judges?|presenter|host|telly|the box) (says|said|reckons)|breaking|road is|counties) /;
+  / (this morning|never again|for new year|dreamt|last (year|week|night|month|time|winter|summer|spring|autumn|christmas|easter|sunday|saturday|friday|weekend|thanksgiving)|years ago|yesterday|the other (day|night)|when i was|back then|that year|remember (when|that|thanksgiving|christmas)?|in the film|on tv|their house|at work|at school|at the (pub|office|station|shops|market|wedding|restaurant)|once upon|that time|at easter|tell you about the (time|night|day|year)|(people|they|folk|folks|judges|experts|critics) say|(chef|judges?|presenter|host|telly|the box) (says|said|reckons)|breaking|road is|counties) /;
 
 /** Called by a name or told what only a person can do. */
 function spokenToOthers(line: string, intent: string): boolean {

@@ -9,9 +9,8 @@ import type { Meaning } from '../recogniser.ts';
 import { familiar, weights } from './addressed-weights.ts';
 import { withoutColour } from './judge.ts';
 
-/** Heard, these change nothing; and what is asked or told of safety is answered, whoever said it. */
-const ungated =
-  /^(unrelated|unclear|courtesy|acknowledge|emergency|feed-public|ask-safety|ask-amount)$/;
+/** Heard, these change nothing; and an emergency is heard whoever calls it out. */
+const ungated = /^(unrelated|unclear|courtesy|acknowledge|emergency|feed-public)$/;
 
 /** Whether a guest may have a dish is asked of safety too. */
 const isUngated = ({ meaning }: Placed): boolean =>
@@ -39,27 +38,13 @@ const answersTheCall = ({ placed, context, line }: Said): boolean =>
       context.openSteps.includes(meaning.step),
   );
 
-/** A number that was just asked for is let in, whoever calls it out; so is a short yes, no or choice. */
-const isAwaited = ({ placed, context, line, opinions }: Said): boolean =>
-  (context.expecting === 'reading' &&
-    placed.some(({ meaning }) => meaning.intent === 'report-reading') &&
-    !isOfOtherThings(line, opinions)) ||
-  ((context.expecting === 'confirmation' ||
+/** A short yes, no or choice that was just asked for is let in, whoever calls it out. */
+const isAwaited = ({ placed, context, line }: Said): boolean =>
+  (context.expecting === 'confirmation' ||
     context.expecting === 'choice' ||
     context.expecting === 'doneness') &&
-    placed.every(({ meaning, framed }) => !framed && answers.test(meaning.intent)) &&
-    wordsIn(placed) >= spokenIn(line) - 1);
-
-/** "he scored fifty four", "twenty eight to fourteen at half time": a number, and of no roast. */
-function isOfOtherThings(line: string, opinions: Said['opinions']): boolean {
-  const likelihood = (intent: string): number =>
-    opinions.find((one) => one.intent === intent)?.likelihood ?? 0;
-  return (
-    spokenIn(line) > fewWords &&
-    likelihood('unrelated') >= 0.6 &&
-    likelihood('report-reading') < 0.1
-  );
-}
+  placed.every(({ meaning, framed }) => !framed && answers.test(meaning.intent)) &&
+  wordsIn(placed) >= spokenIn(line) - 1;
 
 /** What a stage ends with; said by itself it is let in: "it's down" after the sear, "it's out" later on. */
 const endsStage: Partial<Record<NonNullable<ReadContext['stage']>, (meaning: Meaning) => boolean>> =
@@ -116,10 +101,17 @@ const isFamiliar = (word: string): boolean => familiar.has(word);
 
 /**
  * Under this likelihood a text is taken to be overheard; docs/understanding.md has the curve. A needless
- * answer costs less than a deed that was none.
+ * answer costs less than a deed that was none, and a question of safety that is not answered costs most.
+ * A number that was asked for is let in unless it is most likely another's ("he scored fifty four").
  */
-const sureness = { asked: 0.5, told: 0.55 };
+const sureness = { safety: 0.15, awaited: 0.25, asked: 0.5, told: 0.55 };
 const asked = /^(ask-|repeat$|help$)/;
+
+const surenessFor = ({ intent }: Meaning, context: ReadContext): number => {
+  if (intent === 'ask-safety') return sureness.safety;
+  if (intent === 'report-reading' && context.expecting === 'reading') return sureness.awaited;
+  return asked.test(intent) ? sureness.asked : sureness.told;
+};
 
 export const gateOf =
   (kindOf: KindOfWord, learnt: Weights = weights) =>
@@ -142,9 +134,7 @@ export const gateOf =
         ? likelihood(said)
         : Math.max(likelihood(said), likelihood(aside));
     const passed = said.placed.filter(
-      (one) =>
-        isUngated(one) ||
-        likely >= (asked.test(one.meaning.intent) ? sureness.asked : sureness.told),
+      (one) => isUngated(one) || likely >= surenessFor(one.meaning, said.context),
     );
     return passed.length > 0 ? passed : [{ meaning: { intent: 'unrelated' }, tokens: [] }];
   };

@@ -99,7 +99,7 @@ const otherDay =
 
 /** "If I whack it up to 350", "if I'd bought the four rib": what is only supposed has not happened. */
 const supposed =
-  /^(and |but |so |well |or )*(if|unless|in case|supposing|suppose|imagine|assuming|as if) /;
+  /^(and |but |so |well |or )*(if|unless|in case|supposing|suppose|imagine|assuming|as if|say (it|the|we|they|there|that|you)) /;
 const happened =
   /^(report-|describe-roast|skip-step|lack|have|set-guests|set-serving-time|cook-away|running-behind)/;
 
@@ -208,7 +208,9 @@ function mayBeGuessed(intent: Opinion['intent'], match: Match, mood: Mood): bool
   // "we need thyme" lacks it.
   if (intent === 'add-dish' && /^(i|we) (still )?need /.test(match.line)) return false;
   if (
-    /^(report-(reading|oven|out|started|done|not-done)|describe-roast|set-guests)/.test(intent) &&
+    /^(report-(reading|oven|out|started|done|not-done|trouble)|describe-roast|set-guests)/.test(
+      intent,
+    ) &&
     otherDay.test(` ${match.line}`)
   )
     return false;

@@ -92,11 +92,8 @@ export const questionFrame: Frame = {
     )
       return { intent: 'ask-substitute' };
     const safety =
-      / (safe|unsafe|safely|dangerous|risk|risky|sick|ill|poisoning|pregnant|toddler|toddlers|baby|bacteria|salmonella|leftovers|overnight|room temperature|on the counter|reheat|refreeze|spoil|off) /;
-    if (
-      holds(match, safety) &&
-      !holds(match, / (kick off|baby asleep|day off|off to|turn off|off the heat|drive) /)
-    )
+      / (safe|unsafe|safely|dangerous|risk|risky|sick|ill|poisoning|pregnant|toddler|toddlers|baby|bacteria|salmonella|leftovers|overnight|room temperature|on the counter|reheat|refreeze|spoil|(go|gone|goes|going|went|smells?|smelling|tastes?|bit) off) /;
+    if (holds(match, safety) && !holds(match, / (baby asleep|drive) /))
       return { intent: 'ask-safety', about: spoken(match), ...degrees(match) };
     if (
       holds(match, others) &&

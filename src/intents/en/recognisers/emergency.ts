@@ -87,6 +87,9 @@ export const emergency: Recogniser = {
       ],
       (match) =>
         notHere.test(` ${match.line}`) ||
+        / (could|would|might|may|can|will) (just |all |still )?(fall|slip|trip|collapse) /.test(
+          ` ${match.line}`,
+        ) ||
         /behind|schedule|off track|slipped (on|by|a bit|too)|<d\d+> (i have )?slipped|i have slipped|breaker|fuse|switch|electric|circuit|asleep|short|in love|for it|fell for|pudding|puds?\b|yorkshire|souffle|cake|sponge|meringue|pavlova|pastry|crust|batter|bread|dough|popover|rain|snow|price|power|probe|thermometer|roast|tray|potatoes|meat|it has|^it |temperature|number/.test(
           match.line,
         )
