@@ -27,7 +27,7 @@ const inText =
   ({ whole }: Where): boolean =>
     words.test(whole);
 
-const told = /^(report-|describe-roast|skip-step|add-dish|drop-dish)/;
+const told = /^(report-|describe-roast|skip-step|add-dish|drop-dish|ask-amount)/;
 const happened = /^report-(trouble|out|done|started|not-done|setup)$/;
 const counted = /^(set-guests|report-guests)$/;
 const measured = /^(report-reading|report-oven|describe-roast|set-guests|set-doneness)$/;
@@ -41,7 +41,7 @@ const recipeVerb =
   /^(?:(?:and|then|now|next|first|finally|or|step <n\d+>|it says) )*(preheat|grease|cream|fold|whisk|sift|line|knead|roll|bake|simmer|drain|reserve|drizzle|grate|season|sprinkle|dissolve|combine|mix|pour|beat|stir|blend|toss|set aside|transfer|scatter|marinate|cover and|return|refrigerate|chill|melt|heat|saute|fry|arrange|garnish|strain|discard|peel|slice|dice|mince|brush|dust|rub|place|remove|add) /;
 /** Who tells of what was done says who did it, or that it is done. */
 const teller =
-  / (i|we|me|us|my|our|is|are|was|were|has|have|done|did|finished|ready|yet|you|timer|please|menu) /;
+  / (i|we|me|us|my|our|is|are|was|were|has|have|done|did|finished|ready|yet|you|timer|please|menu|how|what|which|enough) /;
 
 /** Two or more commands of a recipe, and nobody who did them. */
 function isRecipe({ whole }: Where): boolean {
@@ -68,7 +68,7 @@ const abstract =
 const someoneWanted =
   / (can|could|will|would) (somebody|someone|anybody|anyone|one of you|you two|you lot|you all) (please |just )?(top|pass|get the|open|shut|close|fetch|grab|help|lay|set|clear|move|pour|take|bring|hold|answer|let|put|turn|find|give|mind|wipe|feed|ring|call) /;
 const handsWanted =
-  / (reach|pass|hand|grab|fetch|lend|throw|chuck) (me|us|him|her|them|over|the|that|this|those|these|your|round|around) /;
+  / (reach|pass|hand|grab|fetch|lend|throw|chuck) (me|us|him|her|them|over|the|that|this|those|these|your|round|around) (?!plan|list|steps?|schedule|rundown)/;
 /** What somebody holds for somebody: "hold that thought" and "hold the plan" are the helper's. */
 const heldByHand =
   / hold (still|tight|steady|my|your (?!horses)|his|her|him|these|those|this|that (?!thought)|the (?!fort|line|clock|timer|plan|dinner|schedule|phone|roast|meat|beef|table)|it (still|steady|up|there|by)) ?/;
@@ -97,6 +97,8 @@ const living =
 /** "She does everything at mark six": how another cooks. */
 const anotherCooks =
   / (she|he|they|husband|wife) (still |always |only |never |just )?(does|do|did|overcooks?|overcooked|burns?|burnt|cooks?|cooked|roasts?|roasted|ruins?|ruined|makes?|made) (everything|hers|theirs|his|the lot) /;
+
+const habit = / (every (single )?|each )(year|christmas|easter|sunday|winter|summer) /;
 
 const marks: readonly Mark[] = [
   { of: /^emergency$/, stands: inText(/ tell you about the (time|night|day|year) /) },
@@ -152,9 +154,10 @@ const marks: readonly Mark[] = [
       / (he|she) (is|was|weighs|weighed) /.test(line) && living.test(whole),
   },
   { of: /^report-/, stands: inClause(anotherCooks) },
+  // "I've burnt them again, like every year" is of today.
   {
     of: /^report-(trouble|out|done|started)$/,
-    stands: inText(/ (every (single )?|each )(year|christmas|easter|sunday|winter|summer) /),
+    stands: ({ line, whole }) => habit.test(whole) && !/ (i|we) /.test(line),
   },
   // "Theirs is a gas one": the clauses after it tell of theirs.
   { of: /^report-(oven|reading|out|setup)$/, stands: inText(/^ (theirs|hers) /) },
