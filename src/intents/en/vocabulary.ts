@@ -26,6 +26,8 @@ export const vocabulary: Vocabulary = {
   oven: '[the|my|our] [main|big|little|small|top|bottom|upper|lower|left|right|second|other|electric|gas|fan|double] (oven|cooker|stove|range|aga)',
   alarm: '(shout|yell|call|beep|buzz|ping|ring|nudge|poke|alarm|alert|signal)',
   tell: '(tell me|ring me|advise me|inform me|give me a ring|let me know|shout|give me a @alarm|give us a @alarm|call me|warn me|remind me|alert me|ping me|notify me|wake me|say|say so|beep|holler|let us know|tell us|sing out|yell|buzz me|speak up|nudge me|call out|sound the alarm)',
+  larder:
+    '((in|at|from) the [back of the|bottom of the|top of the] (cupboard|drawer|fridge|freezer|pantry|larder|press|shed|garden|garage))',
   now: '(now|already|at last|then|right now|at the moment|today|again|by now)',
   cut: '(rib roast|standing rib roast|standing rib|prime rib|prime rib roast|rib of beef|fore rib|forerib|beef rib|beef roast|roast beef|rib eye roast|ribeye roast|rib eye|ribeye|strip loin|striploin|strip roast|new york strip roast|sirloin roast|sirloin joint|sirloin|tenderloin|beef tenderloin|fillet|beef fillet|fillet of beef|top round|topside|eye round|eye of round|leg of lamb|lamb leg|pork loin|loin of pork|rib|roast|joint)',
 };

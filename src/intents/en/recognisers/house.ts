@@ -37,6 +37,10 @@ function roastNamed(match: Match): boolean {
 const participle =
   /^(made|done|put|got|taken|started|finished|been|left|cut|washed|scrubbed|peeled|prepared|seasoned|salted|dried|turned|checked|not|no|to|a (problem|question|feeling)|two|three)\b/;
 
+/** "A jar of horseradish" is horseradish. */
+const packed =
+  /^((whole|half|big|little|old|new|spare|last) )*(half a )?(jar|tin|can|packet|pack|bag|bottle|bunch|tub|lump|block|carton|pot|box|head|bulb|tube|sack) of /;
+
 /** What is in the house; without a word that says so, only what a card asks for and no dish is. */
 const inTheHouse =
   (surely: boolean) =>
@@ -48,6 +52,7 @@ const inTheHouse =
       .words('thing')
       .split(/ (?:and|or|,)(?: and)? /)
       .map((part) => part.replace(/^(the|some|a|an|plenty of|enough|all the|any) /, '').trim())
+      .map((part) => part.replace(packed, ''))
       .filter((part) => part !== '' && !participle.test(part));
     // "I've got the butter and the potatoes": several things, and one of them no dish.
     const listed =
@@ -105,7 +110,7 @@ export const inHouse: Recogniser = {
         '^ [but|and] (i|we) have [some|the] {thing:thing} (at home|in the house|in the cupboard|in the pantry|in the larder|in the press|in the fridge|in the freezer|in the garden|on the windowsill|already) $',
         '^ [the|some] {thing:thing} (i|we) (have|have got|already have|have already) [already|at home|$] $',
         '^ [the|my|our] {thing:thing} (is|are) (in the (cupboard|pantry|larder|press|garden|freezer|drawer|shed)|on the windowsill|in stock|already in the house|here already|at home) [already|$] $',
-        '(i|we) (found|have found|got hold of|have got hold of) [the|a|an|some|my|our] {thing:thing} [after all|in the cupboard|in the drawer|$] $',
+        '(i|we) (found|have found|got hold of|have got hold of) [the|a|an|some|my|our] {thing:thing} [after all|@larder|$] $',
         'there (is|are) [a|an|some|the] {thing:thing} (in the (cupboard|pantry|larder|press|garden|freezer|fridge|drawer|shed|back garden|house)|at the back of the [cupboard|press|drawer|fridge]|at home|after all|on the windowsill) [after all|$]',
         '(do not|no|not) need to (buy|get) [any|more|the] {thing:thing} $',
         'no need (to buy|to get|for buying|of buying) [any|more|the] {thing:thing} $',

@@ -18,6 +18,16 @@ function isIngredient(thing: string, match: Match): boolean {
   return !headed && nameExactlyIn(ingredients, thing) !== undefined;
 }
 
+/** "No butter left" is of the larder, although a dish is called after it; not of a dish on the menu. */
+function usedUp(thing: string, match: Match): boolean {
+  const dish = dishIn(thing, match.context);
+  return (
+    / left $/.test(match.line) &&
+    nameExactlyIn(match.context.lexicon.ingredients, thing) !== undefined &&
+    !(dish !== undefined && match.context.dishes.includes(dish))
+  );
+}
+
 export const lack: Recogniser = {
   name: 'lack',
   moods: ['statement', 'negative'],
@@ -45,6 +55,8 @@ export const lack: Recogniser = {
         '^ [the] (shop|shops|store|stores|supermarket|butcher|butchers|grocer|corner shop) (is|was|were|had|has|have|did) (out of|no|all out of|sold out of|clean out of|run out of|ran out of|not have|not any) [any|the] {thing:thing} [left|$] $',
         '(ran out of|run out of|no|can not find the|can not find my|can not find any|can not find a|could not find any|could not get any|could not get|forgot to buy|forgot to get|forgot the|forgot to buy any|missing|could not find) [any|a|the|my|some] {thing:thing} [in this kitchen|in the house|here|left|at all|to hand|in the kitchen|at the shop|at the shops|$] $',
         '(neither|no) [a|an] {a:word} (nor|or) [a|an|any] {b:word} [in * $|left|$]',
+        '^ (a|an|any|the) {thing:thing} (i|we) (do not|not) (have|own|possess|got) [here|at home|$] $',
+        '^ (a|an|any|the) {thing:thing} (i|we) have not [got] [here|at home|$] $',
         'the {thing:thing} is (broken|bust|missing|knackered|in the wash|lost|kaput) $',
         '(my|our) {thing:thing} (is|has) (broken|bust|missing|died|packed up|kaput) $',
       ],
@@ -69,7 +81,8 @@ export const lack: Recogniser = {
         if (
           thing === '' ||
           (/^no /.test(match.line) &&
-            ((dishIn(thing, match.context) !== undefined &&
+            ((!usedUp(thing, match) &&
+              dishIn(thing, match.context) !== undefined &&
               (!isIngredient(thing, match) ||
                 match.context.dishes.includes(dishIn(thing, match.context)!) ||
                 / (after all|today|tonight|any more|this time) /.test(match.line))) ||

@@ -39,6 +39,7 @@ export const plateTroubles: Recogniser = {
     ...phrases(
       [
         `^ {who:thing} (has|have|is|are) ${quite} (gone cold|going cold|gone lukewarm|lukewarm|stone cold|getting cold)`,
+        `^ {who:thing} (went|got|turned) ${quite} (cold|lukewarm|tepid) [again|on me] $`,
       ],
       told('gone-cold'),
     ),

@@ -29,6 +29,7 @@ export const timers: Recogniser = {
     ...phrases(
       [
         '(cancel|bin|never mind|forget about|silence|stop|kill|delete|clear|turn off|switch off|remove|scrap|forget|drop|end|lose|get rid of|do not need) [the|that|my] [{m:duration}] [{label:thing}] (timer|alarm|timers|reminder) [for [the] {l2:thing} $]',
+        '^ (the|that|my) [{label:word}] (timer|alarm|clock|countdown|reminder) [for [the|my] {l2:thing}] (you can|can be|can|you may|may|must) (stop|cancel|go|off|cancelled|stopped|delete|forget) [now|$] $',
         '^ no timer $',
         '(timer|alarm) off $',
       ],

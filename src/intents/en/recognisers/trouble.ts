@@ -47,9 +47,12 @@ export const trouble: Recogniser = {
     ...phrases(
       [
         '@oven is (back|back on|working again|working|fixed|going again|alive again)',
-        'got @oven (working|going|back) again',
+        '(got|have got|have|managed to get) @oven (working|going|back|back on|running|lit) [again|now|$] ',
       ],
-      { intent: 'report-trouble', trouble: 'oven-back' },
+      (match) =>
+        / not /.test(` ${match.line}`)
+          ? undefined
+          : { intent: 'report-trouble', trouble: 'oven-back' },
     ),
     ...phrases(
       [
