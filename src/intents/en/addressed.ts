@@ -13,6 +13,7 @@ import { commonWords } from './common-words.ts';
 import { isOfOtherMatters } from './other-matters.ts';
 import { otherTopics } from './other-topics.ts';
 import { stemOfVerb } from './steps.ts';
+import { troubleWords } from './trouble-kinds.ts';
 
 /** Heard, these change nothing, so nothing is guarded. */
 const harmless = /^(unrelated|unclear|courtesy|acknowledge)$/;
@@ -64,7 +65,12 @@ function isForHelper(
   if (context.expecting === 'roast' && intent === 'describe-roast' && meaning.weight !== undefined)
     return true;
   const dish = new Set(dishWordsOf(meaning));
-  const other = line.split(' ').filter((word) => !dish.has(word));
+  // A head that spins may be anybody's; what has gone wrong with a dish is told in words of its own.
+  const known =
+    meaning.intent === 'report-trouble' && meaning.trouble !== 'overwhelmed'
+      ? troubleWords
+      : nothing;
+  const other = line.split(' ').filter((word) => !dish.has(word) && !known.has(word));
   const strange = strangeWords(other.join(' '), context, phraseWords);
   if (talk.test(intent)) return placed.framed ? strange === 0 : strange < 2;
   const own = kitchenWords(line, context.lexicon);
@@ -87,6 +93,8 @@ function isForHelper(
   // A frame has only the words to go by, so more of them must be of the kitchen.
   return placed.framed ? own > strange : own >= strange;
 }
+
+const nothing: ReadonlySet<string> = new Set();
 
 const reports =
   /^(report-reading|report-started|report-out|report-done|report-not-done|report-trouble|report-setup|report-oven|cook-away|describe-roast)$/;
@@ -208,7 +216,8 @@ function strangeWords(
     if (word === '|' || /^[,.?!]$|^<|^\d/.test(word)) continue;
     if (word.length < 3 || commonWords.has(word) || trade.test(word) || words.has(stemOf(word)))
       continue;
-    if (phraseWords.has(word) || stepVerbs(context.lexicon).has(stemOfVerb(word))) continue;
+    if (phraseWords.has(word)) continue;
+    if (stepVerbs(context.lexicon).has(stemOfVerb(word))) continue;
     count += 1;
   }
   return count;

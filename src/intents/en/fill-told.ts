@@ -12,6 +12,7 @@ import { commonWords } from './common-words.ts';
 import { dishesNamed, dishNamed } from './frames/dinner.ts';
 import { peopleOnly } from './frames/notes.ts';
 import { hourMark, minutesIn, tableAt, timedLabel } from './frames/time.ts';
+import { troubleIn } from './frames/trouble.ts';
 import { after, holds } from './frames/words.ts';
 import { donenessOf } from './recognisers/doneness.ts';
 import { inStep } from './recognisers/events.ts';
@@ -472,6 +473,7 @@ export const fillTold: Fill = {
       intent: 'report-trouble',
       trouble: firstOf(match, troubles) ?? 'other',
       ...(dish && !meansRoast(dish) ? { step: dish } : {}),
+      ...troubleIn(match),
       ...(spent === undefined ? {} : { minutes: spent }),
       ...momentOf(match),
     };

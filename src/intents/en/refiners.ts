@@ -315,27 +315,20 @@ function arrivedOnce(placed: readonly Placed[], _context: ReadContext, whole: st
     : [...heard];
 }
 
-/** "way too rare, basically raw": what is named says more than that something is wrong. */
+/** "way too rare, basically raw": what is named says more than that something is wrong, and twice is once. */
 function oneTrouble(heard: readonly Placed[]): Placed[] {
-  const named = heard.some(
-    ({ meaning }) => meaning.intent === 'report-trouble' && meaning.trouble !== 'other',
+  const troubles = heard.flatMap(({ meaning }) =>
+    meaning.intent === 'report-trouble' ? [meaning] : [],
   );
-  const ovenOut = heard.some(
-    ({ meaning }) => meaning.intent === 'report-trouble' && meaning.trouble === 'oven-out',
-  );
-  return heard.filter(
-    ({ meaning }) =>
-      meaning.intent !== 'report-trouble' ||
-      !(
-        (named && meaning.trouble === 'other') ||
-        (meaning.trouble === 'grey' &&
-          heard.some(
-            (one) =>
-              one.meaning.intent === 'report-trouble' && one.meaning.trouble === 'overcooked',
-          )) ||
-        (ovenOut && meaning.trouble === 'gone-cold' && meaning.step === undefined)
-      ),
-  );
+  const has = (trouble: (typeof troubles)[number]['trouble']): boolean =>
+    troubles.some((one) => one.trouble === trouble);
+  const saidMore = (one: (typeof troubles)[number]): boolean =>
+    (one.trouble === 'other' && troubles.some(({ trouble }) => trouble !== 'other')) ||
+    (one.trouble === 'grey' && has('overcooked')) ||
+    (one.trouble === 'gone-cold' && one.step === undefined && has('oven-out')) ||
+    (one.step === undefined &&
+      troubles.some(({ trouble, step }) => trouble === one.trouble && step !== undefined));
+  return heard.filter(({ meaning }) => meaning.intent !== 'report-trouble' || !saidMore(meaning));
 }
 
 /** "no creme fraiche, would yogurt work": what is asked is the matter, the lack its reason. */
