@@ -197,7 +197,7 @@ export function clausesOf(
 const tag = /^(?:yes|no|right|or|correct|true|is it not|or what|or not)? $/;
 /** At the end of a clause it asks as well. */
 const tagEnd =
-  /(?<= )(?:is not it|are not they|is not that|was not it|do not you think|does not it|innit) $/;
+  /(?<= )(?:is not it|are not they|is not that|was not it|do not you think|does not it|innit|will i|shall i|will we|shall we) $/;
 /** A look at the core, and no more. */
 const looking =
   /^(?:i |we )?(?:have )?(?:read|measured|checked|looked|tested|probed|took|had|stuck)(?: (?:it|on|at|the|a|my|temperature|reading|roast|meat|joint|look|probe|thermometer|in))* $/;
@@ -555,6 +555,7 @@ function beginsAnew(
     return true;
   if (saidFirst(part, tokens, at)) return true;
   if (part.length < 3) return false;
+  if (asksWhetherRight(part, tokens, at) || nextDeed(part, tokens, at)) return true;
   const before = part.at(-1)!.word;
   if (/^not (counting|including) $/.test(asks)) return true;
   // "it's back on now oven says 210": what shows a number, and its verb.
@@ -592,7 +593,7 @@ function beginsAnew(
   const pair = lineOf(tokens.slice(at, at + 2));
   if (
     (/^(it (went|came|needs)|they (went|came|need)) $/.test(pair) ||
-      (/^it (says|reads|said) $/.test(pair) &&
+      (/^it (says|reads|said|has|have|had|shows|marks|gives|makes) $/.test(pair) &&
         tokens.slice(at + 2, at + 5).some(({ word }) => /^<[nt]/.test(word)))) &&
     !/^(that|when|if|once|till|after|before|think|because|what|how|where|than|as|me|time|who|which|whether|and|but|or|the|hope|sure|since|unless|why|or|until|what)$/.test(
       before,
@@ -613,6 +614,13 @@ function beginsAnew(
   )
     return false;
   const two = `${tokens[at]!.word} ${tokens[at + 1]?.word ?? ''}`;
+  if (/^it has been $/.test(lineOf(tokens.slice(at, at + 3)))) return true;
+  // "twenty five minutes later they had to get petrol".
+  if (
+    /^(they|she|he) (had|has|have|got|missed)$/.test(two) &&
+    /^(later|late|early|behind)$/.test(before)
+  )
+    return true;
   if (
     /^(it is|it looks|it smells|they look|they are|i have|i am|we have|we are|there is|there are|it reads|it was|guests are|what is|how long|how much|can you|can i|(he|she) (is|had|has|will)|remind me|wake me)$/.test(
       two,
@@ -648,12 +656,35 @@ const saidFirst = (part: readonly Token[], tokens: readonly Token[], at: number)
   ) &&
   tokens.slice(at + 2, at + 4).filter(({ word }) => /^[a-z<]/.test(word)).length === 2;
 
+/** "I put foil on top is correct?": a clause, and whether it is as it should be. */
+const asksWhetherRight = (part: readonly Token[], tokens: readonly Token[], at: number): boolean =>
+  /^is (correct|right|ok|normal|good|fine|all right) \? $/.test(lineOf(tokens.slice(at, at + 3))) &&
+  /^(i|we|it|they|have|took|put) /.test(lineOf(part)) &&
+  !/^(it|they|everything|all|that|this)$/.test(part.at(-1)!.word);
+
+const toldBefore =
+  /^(is|are|was|were|has|have|put|took|turned|opened|pulled|reads|says|went|came|got|seared|made|set|dropped|cranked|lit)$/;
+
+/** "up to 450 took the meat out first": after a whole clause, the next thing that was done. */
+const nextDeed = (part: readonly Token[], tokens: readonly Token[], at: number): boolean =>
+  /^(took|put|opened|pulled|turned|tented|covered|cranked|knocked|moved|flipped|basted|drained) (it|them|the|her|my|all|foil) $/.test(
+    lineOf(tokens.slice(at, at + 2)),
+  ) &&
+  /^(out|in|on|off|down|up|back|first|done|ready|board|table|counter|oven|<[tng]\d+>)$/.test(
+    part.at(-1)!.word,
+  ) &&
+  part.some(({ word }) => toldBefore.test(word)) &&
+  !/^(what|when|how|where|why|who|if|once|the one|do|did|should)$/.test(part[0]!.word);
+
 /** "it's at 127 which way do I slice it", "the fridge is full how long can it stay out". */
 function asksAnew(part: readonly Token[], tokens: readonly Token[], at: number): boolean {
   const before = part.at(-1)?.word ?? '';
   const asks = lineOf(tokens.slice(at, at + 2));
   const asked = question.test(asks) || howMuchOf.test(lineOf(tokens.slice(at, at + 3)));
   if (!asked || (part.length < 2 && !/(?:ed|ing)$/.test(before))) return false;
+  // "Kev is already picking at it how long must he wait".
+  if (before === 'it' && /^how (long|much) $/.test(asks))
+    return part.length >= 4 && part.some(({ word }) => /^(is|are|was|has|went|came)$/.test(word));
   if (/^what else $/.test(asks)) return !/^(tell|me|know|see|and|or|of|about)$/.test(before);
   return !leadsOn.test(before);
 }

@@ -8,7 +8,7 @@ import { faceOf } from '../recogniser.ts';
 import type { Token } from '../token.ts';
 
 const taking =
-  /(?<=[^ ] |^)<([ntwdcg])(\d+)> ((?:[a-z]+ ){0,2}?)((?:, )?(?:(?:no|sorry|hang on|strike that|scrap that|my mistake|oh|well|meant|honestly|really|but really|but honestly|nah|oops|no wait|i misspoke|i misread|i mean|i meant|wait|make that|make it|or rather|rather|correction|scratch that|i lie|i tell a lie|let me|i should say|i would say|call it|that is|hold on|actually) (?:, )?){1,3}(?:(?:it is|it reads|at|not|for) )?)<([ntwdcg])(\d+)> /;
+  /(?<=[^ ] |^)<([ntwdcg])(\d+)> ((?:[a-z]+ ){0,2}?)((?:, )?(?:(?:no|sorry|hang on|let me (?:look|check|see|read)(?: it)?(?: again| closer| properly)?(?: (?:, )?(?:yes|ok|right))?|strike that|scrap that|my mistake|oh|well|meant|honestly|really|but really|but honestly|nah|oops|no wait|i misspoke|i misread|i mean|i meant|wait|make that|make it|or rather|rather|correction|scratch that|i lie|i tell a lie|let me|i should say|i would say|call it|that is|hold on|actually) (?:, )?){1,3}(?:(?:it is|it reads|at|not|for) )?)<([ntwdcg])(\d+)> /;
 
 export function corrected(tokens: readonly Token[], quantities: Quantity[]): Token[] {
   let out = [...tokens];

@@ -4,6 +4,7 @@ import type { Language } from '../language.ts';
 import { nameIn } from '../names.ts';
 import { opinionsOf } from '../opinion.ts';
 import type { Meaning, Recogniser } from '../recogniser.ts';
+import type { Token } from '../token.ts';
 import { guardOf, kindOfWordWith } from './addressed.ts';
 import { withoutAside } from './asides.ts';
 import { clausesOf } from './clauses.ts';
@@ -86,6 +87,7 @@ import { urgent } from './recognisers/urgent.ts';
 import { watch } from './recognisers/watch.ts';
 import { refiners } from './refiners.ts';
 import { repaired } from './repair.ts';
+import { verbToEach } from './shared-verb.ts';
 import { spokenIs } from './spoken-is.ts';
 import { withoutTypos } from './typos.ts';
 import { inOrder } from './word-order.ts';
@@ -193,9 +195,11 @@ export const englishKinds = kindOfWordWith(phraseWords);
 export const english: Language = {
   prepare(tokens, context) {
     const spelt = withoutTypos(tokens, (word) => phraseWords.has(word));
-    const words = withoutAbout(inOrder(homophones(spokenIs(repaired(spelt), context), context)));
+    const written = withoutFalseStart(repaired(spelt));
+    const words = withoutAbout(inOrder(homophones(spokenIs(written, context), context)));
     const { tokens: marked, quantities } = quantified(words, (plain) => datesIn(plain, context));
-    return { tokens: corrected(withoutAside(marked), quantities), quantities };
+    const once = corrected(withoutAside(marked), quantities);
+    return { tokens: verbToEach(once, context), quantities };
   },
   across,
   clausesOf,
@@ -246,8 +250,28 @@ const approximate =
 const numeric =
   /^(\d.*|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|half|quarter|a|an|noon|hundred|minus)$/;
 
+/** "hundred and... steam again... hundred and eighteen": what broke off is said again further on. */
+function withoutFalseStart(tokens: readonly Token[]): Token[] {
+  const at = tokens.findIndex(
+    ({ word }, index) =>
+      word === 'hundred' &&
+      tokens[index + 1]?.word === 'and' &&
+      /^[,.]$/.test(tokens[index + 2]?.word ?? ''),
+  );
+  if (at < 0 || !tokens.slice(at + 2).some(({ word }) => numeric.test(word))) return [...tokens];
+  const start = /^(a|one|two|three)$/.test(tokens[at - 1]?.word ?? '') ? at - 1 : at;
+  return [...tokens.slice(0, start), ...tokens.slice(at + 2)];
+}
+
+/** "for I don't know fifteen minutes": how sure it is. */
+const unsure = (tokens: readonly Token[], at: number): boolean =>
+  /^(for|like|about|maybe|around|say)$/.test(tokens[at - 1]?.word ?? '') &&
+  lineOf(tokens.slice(at, at + 4)) === 'i do not know ' &&
+  numeric.test(tokens[at + 4]?.word ?? '');
+
 /** "about 104", "around half six": how sure a number is changes nothing here. */
-function withoutAbout(tokens: ReturnType<typeof repaired>): ReturnType<typeof repaired> {
+function withoutAbout(said: readonly Token[]): Token[] {
+  const tokens = said.filter((_, at) => ![0, 1, 2, 3].some((offset) => unsure(said, at - offset)));
   return tokens.filter((token, at) => {
     if (!approximate.test(token.word)) return true;
     const next = tokens[at + 1]?.word ?? '';

@@ -3,7 +3,7 @@
  * enough and the clause has what that intent needs; where what was heard is most unlikely and
  * something else is most likely, it overrules.
  */
-import type { Mood } from '../clause.ts';
+import { lineOf, type Mood } from '../clause.ts';
 import type { Opinion } from '../opinion.ts';
 import type { Placed } from '../placed.ts';
 import type { Match, Meaning } from '../recogniser.ts';
@@ -37,6 +37,15 @@ const maybeColour =
 const doubtsANumber = ({ meaning, framed }: Placed): boolean =>
   !framed && meaning.intent === 'report-trouble' && meaning.trouble === 'probe-doubt';
 
+/** "Seared it", "pulled it at 120": what the cook did to it, with no word left over, is no colour. */
+const ownDeed =
+  /^(?:i |we |have |just )*(?:seared|browned|pulled|took|tented|covered|carved|basted|drained|flipped) (?:it|them|her|the \w+) (?:out |off |at |up |down |over |in |foil |<[nt]\d+> |degrees |of |the |oven )*$/;
+const isOwnDeed = ({ tokens, clause, framed }: Placed): boolean =>
+  !framed &&
+  clause !== undefined &&
+  tokens.length >= clause.tokens.length &&
+  ownDeed.test(lineOf(clause.tokens));
+
 /** Of several things heard in a text, those that neither their clause nor the text bears out are let go. */
 export function withoutColour(
   placed: readonly Placed[],
@@ -48,6 +57,7 @@ export function withoutColour(
   const isColour = (one: Placed): boolean =>
     maybeColour.test(one.meaning.intent) &&
     !doubtsANumber(one) &&
+    !isOwnDeed(one) &&
     one.likelihood !== undefined &&
     one.likelihood <= inClause &&
     inWhole(one.meaning.intent) <= inText;

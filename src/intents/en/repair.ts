@@ -13,9 +13,10 @@ export function repaired(tokens: readonly Token[]): Token[] {
   return withoutYesNo(withoutStutter(withoutFillers(joined(hasBeen(written)))));
 }
 
-/** "Two ovens" are two; elsewhere "ovens on" has lost its mark. */
+/** "Two ovens" are two; elsewhere "ovens on", "thermometers in" have lost their mark. */
 const areMany = ({ word }: Token, before: Token | undefined): boolean =>
-  word === 'ovens' && /^(two|2|both|of|more)$/.test(before?.word ?? '');
+  /^(ovens|thermometers|probes)$/.test(word) &&
+  /^(two|2|both|of|more|three|3|my|all|these|those)$/.test(before?.word ?? '');
 
 /** "yeah, nah" is a no, "nah yeah" a yes: the last of them counts. */
 function withoutYesNo(tokens: readonly Token[]): Token[] {

@@ -347,6 +347,10 @@ export const fillers = new Set([
 ]);
 
 export const fillerPhrases: readonly (readonly string[])[] = [
+  ...['god', 'gods', "god's", 'heavens', "heaven's", 'goodness', 'petes', "pete's", 'christs'].map(
+    (whose) => ['for', whose, 'sake'],
+  ),
+  ['for', 'crying', 'out', 'loud'],
   ['you', 'know', 'what'],
   ['do', 'not', 'cha', 'know'],
   ['do', 'not', 'you', 'know'],

@@ -36,6 +36,10 @@ const aboutRoast =
 const others =
   / (you|your|he|she|him|her|his|they doing|who|whose|weather|score|time is it|day is it|film|song|wine|beer|drink|drinks|dessert|pudding|kids|dog|cat|school|work|news|name|live|corkscrew|keys|glasses|remote|door|loo|toilet|tomorrow|next week|weekend|pub|salt|water) /;
 
+/** "Take it out?", "start the puddings?": whether that is what is to be done now. */
+const deedAsked =
+  /^(?:(?:so|and|now|then) )*(?:take|pull|start|turn|put|carve|cover|uncover|leave|serve|drop|knock|flip|baste|tent|begin|crank|open|bring|save|rescue|salvage) (?:(?:it|them|her|that|those|this|the \w+(?: \w+)?) )?(?:(?:out|off|in|on|up|down|back|now|over|yet|already|longer|a bit) )*(?:to <[tng]\d+> )?$/;
+
 export const questionFrame: Frame = {
   name: 'question',
   moods: ['question'],
@@ -66,6 +70,10 @@ export const questionFrame: Frame = {
       )
     )
       return { intent: 'ask-status' };
+    if (deedAsked.test(match.line))
+      return {
+        intent: /^(?:\w+ )?(save|rescue|salvage) /.test(match.line) ? 'ask-options' : 'ask-next',
+      };
     if (
       /^(what|which) (steps?|herbs|spices|seasonings?) (has|have|does|do|go|goes|are|is) /.test(
         match.line,

@@ -73,6 +73,7 @@ export const clocks: Recogniser = {
       [
         `[we have|we are having|having|have|serve|serving|there is|i am serving|i want|i would like|i am doing|we are doing] [a|the|our|my|with a|with the|with] ${firstCourse} [is|are|will be|should be|goes|go|comes|to be|wants to be] [going|served|out|ready|to go|on] [out|on|to] [on|to] [the|table] [table] (at|for|by|around) {clock}`,
         `[the|our|my] ${firstCourse} [is|are] {clock:face}`,
+        `^ [the|our|my] ${firstCourse} (we|i) [will|would like to|want to] (do|have|serve|eat|want|start|put out|take) [it|them] (at|for|around|by) {clock}`,
         `(start|starting|begin|beginning|open|kick off|sit down) [off] (with|to) [a|the|some|our] [{what:word}] ${firstCourse} (at|around|for) {clock}`,
         `(at|around) {clock} [we have|there is|we are having|comes|we serve] [a|the|our] ${firstCourse} `,
       ],

@@ -24,6 +24,7 @@ export const guests: Recogniser = {
         '(they|everyone|everybody|the lot of them|people) (is|are|have|has) [just|all|now] (here|arrived|turned up|at the door|got here|come|through the door|landed|all here|all arrived|pulled up|pulling up|parking|on the doorstep) [now|already|early] $',
         '(that is|there goes|there is) (the doorbell|the door|them)',
         '(doorbell|the bell) (just|has|is) [just] (gone|rang|ringing|went)',
+        '@guests [have|has] [just|all] (rang|rung|ringing) [at|on] [the] (bell|doorbell|door)',
         '(guests|the guests|everyone|everybody|they|company|my parents|the in laws) (arrived|turned up|got here|showed up|just arrived|just got here|just walked in|walked in) [just|now|early|$]',
         '(here they are|they are all here|we are all here)',
         '^ that is (everyone|everybody|all of them|the lot|the last of them) [here|in|then|now|$] ',

@@ -168,6 +168,7 @@ const plain: readonly (readonly [readonly string[], Meaning])[] = [
       '^ (is there|have we) [any|a] way (to|of|out|around|round) [*] $',
       '^ what (are|is) (my|our|the) (choice|alternatives|other options|possibilities) $',
       '^ any (suggestions|ideas|advice|way out|way round it|options left) $',
+      '^ [got] [any] (ideas|suggestions|thoughts) [then|please|$] $',
       '^ what if (they|the guests|everyone|we|i|dinner|{w:word}) (are|is|am|run|come|turn up|get here) [*] late [*] $',
     ],
     { intent: 'ask-options' },
