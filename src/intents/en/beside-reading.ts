@@ -39,6 +39,34 @@ export function placeOfReading(heard: readonly Placed[], _: ReadContext, whole: 
   });
 }
 
+/** Hotter than this no core is that was not spoken of. */
+const coreHigh = { F: 180, C: 85 } as const;
+const ofOven = / (?:oven|cooker|stove|dial|heat|door) /g;
+const ofRoast =
+  / (?:roast|meat|beef|joint|lamb|pork|ribs?|core|middle|cent(?:re|er)|probe|thermometer|instant-read|leave-in|inside|internal|bone) /g;
+const lastOf = (words: RegExp, line: string): number =>
+  [...line.matchAll(words)].at(-1)?.index ?? -1;
+
+/** "The oven lost heat, it's at 190": what shows so much is what was spoken of last. */
+export function readingOfOven(
+  heard: readonly Placed[],
+  { units }: ReadContext,
+  whole: string,
+): Placed[] {
+  return heard.map((one) => {
+    const { meaning } = one;
+    if (meaning.intent !== 'report-reading' || meaning.where !== undefined) return one;
+    const mark = one.tokens.find(({ word }) => /^<[nt]\d+>$/.test(word))?.word;
+    const line = ` ${whole}`;
+    const before = line.slice(0, Math.max(0, line.indexOf(` ${mark} `)) + 1);
+    const unit = meaning.unit ?? units.temperature;
+    if (lastOf(ofOven, before) <= lastOf(ofRoast, before)) return one;
+    if (meaning.temperature < coreHigh[unit]) return one;
+    const { thermometer: _, ...rest } = meaning;
+    return { ...one, meaning: { ...rest, intent: 'report-oven' } };
+  });
+}
+
 /** Where the thermometer and the dial of an oven differ, it is as hot as its thermometer says. */
 export function thermometerOverDial(heard: readonly Placed[]): Placed[] {
   const lineIn = (one: Placed): string => ` ${lineOf(one.clause?.tokens ?? one.tokens)}`;

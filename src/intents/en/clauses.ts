@@ -15,7 +15,7 @@ const conjunctions = /^(and|but|then|so|plus|also|while|although|though|because|
 const ends = /^[.?!]$/;
 
 const opening =
-  /^(ok|so|well|right|and|but|hey|hi|hello|oh|yes|all|now|listen|also|then|look|yo|chef|mate|love|dear|like|sorry|there|listen up|what a palaver|they said|they say|they called|they called to say|they rang|they rang to say|they texted|they phoned|they messaged|they reckon|they tell me|morning|evening|plus|because|well done you|well done everyone|well done everybody|i said|as i said|like i said|i did say|i think|i reckon|i believe|it looks like|looks like|seems like|good news|bad news|guess what|by the way|to say|so you know|for your information|fyi|quick update|update|as of now|at the moment|right now|all right|ok so|i see|i can tell you|i have to say|heads up|no worries|there we go|here we go) $/;
+  /^(ok|so|well|right|and|but|hey|hi|hello|oh|yes|all|now|listen|also|then|look|yo|chef|mate|love|dear|like|sorry|there|listen up|what a palaver|they said|they say|they called|they called to say|they rang|they rang to say|they texted|they phoned|they messaged|they reckon|they tell me|morning|evening|plus|because|in the end|all told|after all that|well done you|well done everyone|well done everybody|i said|as i said|like i said|i did say|i think|i reckon|i believe|it looks like|looks like|seems like|good news|bad news|guess what|by the way|to say|so you know|for your information|fyi|quick update|update|as of now|at the moment|right now|all right|ok so|i see|i can tell you|i have to say|heads up|no worries|there we go|here we go) $/;
 const closing =
   /^(give or take|or thereabouts|thereabouts|now|then|mate|love|chef|dear|guys|folks|ok|yes|already|thanks|cheers|again|though|so far|right now|at the moment|just now|for you|i think|i reckon|i believe|i would say|by the way|thank you|for now|at last|already then|or so|there|too|as well|to be honest|apparently|everyone|everybody|darling|buddy|petal|pet|hen|sugar|hon|honey|sweetie|luv|pal|lads|bud|boss|dude|man|my love|my dear|today|would you|will you|could you|can you|if you can|if possible|if you would|for me|what you (told|said|say|asked)|(as|like|what) you (told|said to|asked|showed) (me|us)|(like|as) (you|i|we) (said|told me|asked|wanted|planned|agreed)|as (instructed|planned|agreed|discussed|ordered|requested)) $/;
 
@@ -27,6 +27,8 @@ export function clausesOf(
   const clauses: Clause[] = [];
   let part: Token[] = [];
   let asked = false;
+  /** Whether an "and" led here without a stop before it. */
+  let goesOn = false;
   /** What closed the clause before. */
   let lastEnd = '.';
   /** When a look was taken: what it showed is told in the clause after it. */
@@ -61,6 +63,8 @@ export function clausesOf(
       return;
     }
     lastEnd = mark;
+    const ledOn = goesOn;
+    goesOn = false;
     looked =
       (minutesAgo !== undefined || happened !== undefined) && looking.test(lineOf(bare))
         ? { ...(minutesAgo === undefined ? {} : { minutesAgo }), at: happened }
@@ -84,9 +88,15 @@ export function clausesOf(
         : moodOf(lineOf(bare));
     const subordinate =
       asked && mood === 'statement' && !/ (is|are|was|has|have) /.test(` ${lineOf(bare)}`);
+    // "if the dial says 250 and it's really 280": supposed too.
+    const supposed =
+      ledOn &&
+      mood === 'statement' &&
+      last?.mood === 'story' &&
+      supposing.test(lineOf(last.tokens));
     clauses.push({
       tokens: bare,
-      mood: subordinate ? 'question' : mood,
+      mood: supposed ? 'story' : subordinate ? 'question' : mood,
       ...(minutesAgo === undefined ? {} : { minutesAgo }),
       ...(happened === undefined ? {} : { at: happened }),
     });
@@ -181,9 +191,11 @@ export function clausesOf(
         conjunctions.test(token.word) &&
         !whileItRests(tokens, at) &&
         !joinsNames(part, tokens, at, context)
-      )
+      ) {
+        const runsOnFromHere = token.word === 'and' && part.length > 0;
         close(',');
-      else if (beginsAnew(part, tokens, at, context)) {
+        goesOn = runsOnFromHere;
+      } else if (beginsAnew(part, tokens, at, context)) {
         close(',');
         part.push(token);
       } else part.push(token);
@@ -192,6 +204,9 @@ export function clausesOf(
     return clauses;
   }
 }
+
+/** What follows this is not so yet. */
+const supposing = /^(?:so |and |but )?(?:if|supposing|suppose|imagine) /;
 
 /** After a clause these ask whether it is so. */
 const tag = /^(?:yes|no|right|or|correct|true|is it not|or what|or not)? $/;
@@ -632,7 +647,8 @@ function beginsAnew(
     .map((token) => token.word)
     .join(' ');
   return (
-    /^the \w+ (is|are|went|has)$/.test(three) ||
+    /^the \w+ (is|are|went|has|came|needs|need|says|reads)$/.test(three) ||
+    /^i (do|did|can|could) not$/.test(three) ||
     // "took it out too early I think it was 112".
     /^i (think|reckon|guess|believe) (it|we|they|the|that)$/.test(three) ||
     // "medium rare please my wife likes it pink".

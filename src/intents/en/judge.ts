@@ -40,11 +40,14 @@ const doubtsANumber = ({ meaning, framed }: Placed): boolean =>
 /** "Seared it", "pulled it at 120": what the cook did to it, with no word left over, is no colour. */
 const ownDeed =
   /^(?:i |we |have |just )*(?:seared|browned|pulled|took|tented|covered|carved|basted|drained|flipped) (?:it|them|her|the \w+) (?:out |off |at |up |down |over |in |foil |<[nt]\d+> |degrees |of |the |oven )*$/;
+/** "It's back in", "they're going in now". */
+const inAgain =
+  /^(?:it|they|she) (?:is|are|went|has gone|have gone) (?:back |going )(?:in|out)(?: again| now| there)* $/;
 const isOwnDeed = ({ tokens, clause, framed }: Placed): boolean =>
   !framed &&
   clause !== undefined &&
   tokens.length >= clause.tokens.length &&
-  ownDeed.test(lineOf(clause.tokens));
+  (ownDeed.test(lineOf(clause.tokens)) || inAgain.test(lineOf(clause.tokens)));
 
 /** Of several things heard in a text, those that neither their clause nor the text bears out are let go. */
 export function withoutColour(
@@ -114,7 +117,7 @@ const happened =
   /^(report-|describe-roast|skip-step|lack|have|set-guests|set-serving-time|cook-away|running-behind)/;
 
 const inverted =
-  /^(?:(?:so|and|but) )?(?:(?:what|why|how|when|which|where|who|whose) (?!an? |do you know )|(?:is|are|was|were|do|does|did|should|would|could|can|will|has) (?:not )?(?:i|it|we|you|they|he|she|that|this|there|the) )/;
+  /^(?:(?:so|and|but) )?(?:(?:what|why|how|when|which|where|who|whose) (?!an? |do you know )|(?:is|are|was|were|do|does|did|should|would|could|can|will|has) (?:not )?(?:i|it|we|you|they|he|she|that|this|there|the|an?|my|our|<[a-z]\d+>) )/;
 
 /** What somebody is only about to do. */
 const toCome =

@@ -36,6 +36,36 @@ export function forTheDish(heard: readonly Placed[], context: ReadContext): Plac
   });
 }
 
+/** The dish that was named last in these words. */
+function lastDishIn(words: readonly string[], context: ReadContext): string | undefined {
+  for (let end = words.length; end > 0; end--)
+    for (const length of [2, 1]) {
+      const dish =
+        end >= length && dishExactlyIn(words.slice(end - length, end).join(' '), context);
+      if (dish) return dish;
+    }
+  return undefined;
+}
+
+/** "Potatoes parboiled, they're going in now": "they" are what was named before. */
+export function ofDishBefore(
+  heard: readonly Placed[],
+  context: ReadContext,
+  whole: string,
+): Placed[] {
+  return heard.map((one) => {
+    const { meaning, clause } = one;
+    if (meaning.intent !== 'report-started' || !clause) return one;
+    const line = lineOf(clause.tokens);
+    if (!/^they /.test(line) || lastDishIn(line.trim().split(' '), context)) return one;
+    const before = whole.slice(0, Math.max(0, whole.indexOf(line)));
+    const dish = lastDishIn(before.trim().split(' '), context);
+    return dish === undefined || dish === meaning.step.split('.')[0]
+      ? one
+      : { ...one, meaning: { ...meaning, step: inStepOf(dish, context) } };
+  });
+}
+
 /** "we have not carved it yet", "I haven't started the gravy": which step that is. */
 export function whatIsNotDone(heard: readonly Placed[], context: ReadContext): Placed[] {
   return heard.map((one) => {

@@ -4,9 +4,9 @@ import { lineOf } from '../clause.ts';
 import type { Refiner } from '../language.ts';
 import type { Placed } from '../placed.ts';
 import type { Meaning } from '../recogniser.ts';
-import { placeOfReading, thermometerOverDial } from './beside-reading.ts';
+import { placeOfReading, readingOfOven, thermometerOverDial } from './beside-reading.ts';
 import { coreAsItIs } from './core-as-it-is.ts';
-import { cutInText, forTheDish, whatIsNotDone, wholeSetup } from './named-after.ts';
+import { cutInText, forTheDish, ofDishBefore, whatIsNotDone, wholeSetup } from './named-after.ts';
 import { donenessOf } from './recognisers/doneness.ts';
 
 /** "it's on a rack, fan oven", "seven pounds, bone in", "celsius and kilos": one report in parts. */
@@ -826,6 +826,7 @@ export const refiners: readonly Refiner[] = [
   unitOfReading,
   lookAndReading,
   placeOfReading,
+  readingOfOven,
   thermometerOverDial,
   fanOfOven,
   askedForLack,
@@ -842,6 +843,7 @@ export const refiners: readonly Refiner[] = [
   namedDishes,
   asWished,
   lastWish,
+  ofDishBefore,
   forTheDish,
   whatIsNotDone,
   cutInText,

@@ -107,12 +107,20 @@ function readingAnswer(match: Match): Meaning | undefined {
     return / not /.test(` ${match.line}`)
       ? { intent: 'report-not-done' }
       : { intent: 'acknowledge' };
-  const mark = onlyMark(match, 'nt');
+  const mark = onlyMark(match, 'nt') ?? lastOfNeighbours(match);
   if (!mark || holds(match, unsure) || match.marks('cdwg').length > 0) return undefined;
   if (holds(match, / (people|guests|pounds|minutes|oven|left|timer|bus|kids|dollars) /))
     return undefined;
   const one = match.withGroups({ temperature: `${mark} ` });
   return one.number('temperature') >= 20 ? reading(one) : undefined;
+}
+
+/** "Thirty three thirty four": two numbers side by side, a degree or two apart, are one look. */
+function lastOfNeighbours(match: Match): string | undefined {
+  const marks = /^(<[nt]\d+>) (?:degrees )?(<[nt]\d+>) (?:degrees )?$/.exec(match.line);
+  if (!marks) return undefined;
+  const [low, high] = [1, 2].map((at) => match.withGroups({ n: `${marks[at]} ` }).number('n'));
+  return high! > low! && high! - low! <= 2 ? marks[2] : undefined;
 }
 
 function timeAnswer(match: Match): Meaning | undefined {

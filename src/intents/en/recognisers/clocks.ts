@@ -79,6 +79,16 @@ export const clocks: Recogniser = {
       ],
       clockSet('first-course'),
     ),
+    // "the soup at seven, the roast at eight": after one clock of the dinner, the next.
+    ...phrases(
+      ['^ [the|our|my] (roast|main|mains|main course|meat|beef|lamb) (at|for|by) {clock} $'],
+      (match) => {
+        const time = match.mealTime('clock');
+        return time !== undefined && match.before.at(-1)?.intent === 'set-serving-time'
+          ? { intent: 'set-serving-time', time }
+          : undefined;
+      },
+    ),
     ...phrases(
       [
         '(@guests|they|everyone|everybody|people|company) (arrive|are arriving|come|are coming|comes|is coming|get here|gets here|are due|is due|are invited|turn up|will be here|will arrive|will come|are here|arrives|are expected|show up|shows up|are showing up|is showing up|roll in|rolls in|land|will get here|will be arriving) [here|over|round|in] (at|for|from|around|by) {clock}',

@@ -5,7 +5,11 @@ import { mealWords } from '../frames/words.ts';
 import { dishIn, stepIn } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
 
+/** "Make it an hour later" moves dinner. */
+const moves = /^make (?:it|that) <d\d+> (?:later|earlier|sooner) $/;
+
 const relabel = (match: Match): Meaning | undefined => {
+  if (moves.test(match.line)) return undefined;
   if (/^(the )?(oven|dial) /.test(match.line)) return undefined;
   // "make it 8 instead", "make it seven thirty": said of nothing before, it is dinner that moves.
   const number = match.quantity('x');

@@ -233,6 +233,7 @@ export const early: Recogniser = {
     ),
     ...phrases(
       [
+        '^ [i|we] (can|could|will) (live with|settle for|be happy with|take|go with|go for) [the] (first|second|third|fourth) [one|option] $',
         `^ [${heading}] (first|second|third|fourth|1st|2nd|3rd|4th) [one|won|{x:number}|option|choice|plan|idea|suggestion|please|way|$] $`,
         `^ ${heading} (former|latter) [one|$] $`,
         '^ [option|plan] (a|b|c) $',

@@ -189,6 +189,16 @@ export const together: Recogniser = {
             }));
       },
     ),
+    ...phrases(
+      [
+        '^ (give|leave|allow) (it|them|that|@it|the {what:word}) [another] {m:minutes} [more] (and|then|and then|, then) (beep|ping|call|shout|ring|buzz|warn|nudge|remind|poke|tell) (me|us) $',
+        '^ {m:minutes} [more] (and|then|and then|, then) (beep|ping|call|shout|ring|buzz|warn|nudge|poke) (me|us) $',
+      ],
+      (match) => {
+        const minutes = match.minutes('m');
+        return minutes > 0 && minutes <= 240 ? { intent: 'set-timer', minutes } : undefined;
+      },
+    ),
     ...phrases(['between medium and (well|well done)', 'medium to well [done]'], {
       intent: 'set-doneness',
       doneness: 'medium-well',
