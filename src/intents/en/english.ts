@@ -1,5 +1,6 @@
 /** English, put together: the order in which its recognisers are tried is the design, so it is here. */
 import type { Said } from '../addressed.ts';
+import { lineOf } from '../clause.ts';
 import type { Language } from '../language.ts';
 import { nameIn } from '../names.ts';
 import { opinionsOf } from '../opinion.ts';
