@@ -1,6 +1,5 @@
 /** Something heard, with where it stands; what the steps of reading hand on. */
 import type { Clause } from './clause.ts';
-import type { Opinion } from './opinion.ts';
 import type { Meaning } from './recogniser.ts';
 import type { Token } from './token.ts';
 
@@ -16,6 +15,4 @@ export interface Placed {
   guessed?: boolean | undefined;
   /** How likely a second opinion holds its intent to be what its clause says. */
   likelihood?: number | undefined;
-  /** All that it holds its clause for. */
-  opinions?: readonly Opinion[] | undefined;
 }

@@ -183,7 +183,6 @@ class Reader {
         .filter((one) => this.language.isForHelper(one, this.whole, this.context)) ?? found;
     return heard.map((one) => ({
       ...one,
-      opinions,
       likelihood: opinions.find(({ intent }) => intent === one.meaning.intent)?.likelihood,
     }));
   }

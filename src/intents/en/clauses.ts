@@ -648,7 +648,7 @@ function beginsAnew(
     .join(' ');
   return (
     /^the \w+ (is|are|went|has|came|needs|need|says|reads)$/.test(three) ||
-    /^i (do|did|can|could) not$/.test(three) ||
+    /^i (do|did) not have $/.test(lineOf(tokens.slice(at, at + 4))) ||
     // "took it out too early I think it was 112".
     /^i (think|reckon|guess|believe) (it|we|they|the|that)$/.test(three) ||
     // "medium rare please my wife likes it pink".

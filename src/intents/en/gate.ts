@@ -4,7 +4,6 @@
  */
 import type { ReadContext } from '../../kitchen/heard.ts';
 import { cuesOf, type KindOfWord, likelihoodOf, type Said, type Weights } from '../addressed.ts';
-import { lineOf } from '../clause.ts';
 import type { Placed } from '../placed.ts';
 import type { Meaning } from '../recogniser.ts';
 import { familiar, weights } from './addressed-weights.ts';
@@ -98,17 +97,6 @@ const isWhollySaid = ({ placed, line }: Said): boolean =>
   placed.every(({ framed }) => !framed) &&
   wordsIn(placed) >= spokenIn(line) - placed.length;
 
-/** Each clause in which something was heard, as if nothing else had been said. */
-function clausesApart(said: Said): Said[] {
-  const clauses = [...new Set(said.placed.map(({ clause }) => clause))];
-  return clauses
-    .filter((clause) => clause !== undefined)
-    .map((clause) => {
-      const placed = said.placed.filter((one) => one.clause === clause);
-      return { ...said, line: lineOf(clause.tokens), placed, opinions: placed[0]?.opinions ?? [] };
-    });
-}
-
 const isFamiliar = (word: string): boolean => familiar.has(word);
 
 /**
@@ -117,16 +105,7 @@ const isFamiliar = (word: string): boolean => familiar.has(word);
  * that is not answered costs most.
  * A number that was asked for is let in unless it is most likely another's ("he scored fifty four").
  */
-const sureness = {
-  needful: 0.15,
-  awaited: 0.25,
-  asked: 0.5,
-  told: 0.55,
-  /** Two clauses that are each as likely by themselves pass, though the text as a whole does not ... */
-  apart: 0.95,
-  /** ... unless it is less likely than this. */
-  doubtful: 0.05,
-};
+const sureness = { needful: 0.15, awaited: 0.25, asked: 0.5, told: 0.55 };
 const asked = /^(ask-|repeat$|help$)/;
 
 const surenessFor = ({ intent }: Meaning, context: ReadContext): number => {
@@ -155,12 +134,8 @@ export const gateOf =
       whole.context.expecting === undefined
         ? likelihood(said)
         : Math.max(likelihood(said), likelihood(aside));
-    const enough = (one: Placed): boolean => likely >= surenessFor(one.meaning, said.context);
-    const apart = likely >= sureness.doubtful ? clausesApart(said) : [];
-    const borne = apart.filter((one) => likelihood(one) >= sureness.apart);
-    const standing = borne.length >= 2 ? borne.flatMap((one) => one.placed) : [];
     const passed = said.placed.filter(
-      (one) => isUngated(one) || enough(one) || standing.includes(one),
+      (one) => isUngated(one) || likely >= surenessFor(one.meaning, said.context),
     );
     return passed.length > 0 ? passed : [{ meaning: { intent: 'unrelated' }, tokens: [] }];
   };

@@ -117,7 +117,7 @@ const happened =
   /^(report-|describe-roast|skip-step|lack|have|set-guests|set-serving-time|cook-away|running-behind)/;
 
 const inverted =
-  /^(?:(?:so|and|but) )?(?:(?:what|why|how|when|which|where|who|whose) (?!an? |do you know )|(?:is|are|was|were|do|does|did|should|would|could|can|will|has) (?:not )?(?:i|it|we|you|they|he|she|that|this|there|the|an?|my|our|<[a-z]\d+>) )/;
+  /^(?:(?:so|and|but) )?(?:(?:what|why|how|when|which|where|who|whose) (?!an? |do you know )|(?:is|are|was|were|do|does|did|should|would|could|can|will|has) (?:not )?(?:i|it|we|you|they|he|she|that|this|there|the) |(?:do|does|did|can|could|will|would|should) (?:an?|my|our) )/;
 
 /** What somebody is only about to do. */
 const toCome =

@@ -13,7 +13,7 @@ export const questionOr = (mood: Mood): Mood =>
   mood === 'story' || mood === 'request' ? mood : 'question';
 
 const wh =
-  /^(what|when|how|why|where|who|which|whose|(at|for|until|till|to|in|with|by|on|from|of|after) (what|which|how|when)|eta|any (idea|chance|news|word)|wondering|i wonder|do you know|(is there )?(anything|something) (else )?(that )?(i|we) (have )?(forgot|forget|forgotten|missed|should|need|must|am|are)|tell me (what|how|why|when|about|where)|remind me (what|how|why|when|which)|explain|show me|run me|talk me|walk me|give me (the|a) (plan|schedule|timeline|rundown|list|status|run|overview)) /;
+  /^(what|when|how|why|where|who|which|whose|(at|for|until|till|to|in|with|by|on|from|of|after) (what|which|how|when)|eta|any (idea|chance|news|word)|wondering|i wonder|do you know|(is there )?anything (else )?(that )?(i|we) (have )?(forgot|forgotten|missed)(?= $)|tell me (what|how|why|when|about|where)|remind me (what|how|why|when|which)|explain|show me|run me|talk me|walk me|give me (the|a) (plan|schedule|timeline|rundown|list|status|run|overview)) /;
 const inverted =
   /^(is|are|am|do|does|did|can|could|should|shall|will|would|has|have|was|were|must|may|might|had) (not )?(i|we|you|it|they|he|she|that|this|there|the|my|our|your|these|those|dad|mum|anyone|everyone|everything|dinner|<\w+>|rare|medium|\w+) /;
 const notQuestion =

@@ -16,7 +16,7 @@ export function repaired(tokens: readonly Token[]): Token[] {
 /** "Two ovens" are two; elsewhere "ovens on", "thermometers in" have lost their mark. */
 const areMany = ({ word }: Token, before: Token | undefined): boolean =>
   /^(ovens|thermometers|probes)$/.test(word) &&
-  /^(two|2|both|of|more|three|3|my|all|these|those)$/.test(before?.word ?? '');
+  /^(two|2|both|of|more|three|3|all|these|those)$/.test(before?.word ?? '');
 
 /** "yeah, nah" is a no, "nah yeah" a yes: the last of them counts. */
 function withoutYesNo(tokens: readonly Token[]): Token[] {

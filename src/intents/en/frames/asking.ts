@@ -70,7 +70,8 @@ export const questionFrame: Frame = {
       )
     )
       return { intent: 'ask-status' };
-    if (deedAsked.test(match.line))
+    const before = match.before.at(-1)?.intent;
+    if (deedAsked.test(match.line) && (before === undefined || before.startsWith('report-')))
       return {
         intent: /^(?:\w+ )?(save|rescue|salvage) /.test(match.line) ? 'ask-options' : 'ask-next',
       };
