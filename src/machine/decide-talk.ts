@@ -134,6 +134,9 @@ function numberMeant(was: number | undefined, context: Context): ToldTemperature
 const scaleOf = ({ said }: Pick<ToldTemperature, 'said'>): TemperatureUnit | undefined =>
   said?.unit === 'F' || said?.unit === 'C' ? said.unit : undefined;
 
+/** What was expected had learnt from the wrong number; it may only doubt one that is far from both. */
+const farKelvin = 25;
+
 /** How a report is decided on, whoever decides. */
 export type DecideReport = (
   heard: HeardOf<'report-reading'> | HeardOf<'report-oven'>,
@@ -176,11 +179,18 @@ function correctTemperature(
     ...(minutesAgo > 0 ? { minutesAgo } : {}),
   };
   const voided: NewFact[] = wrong === undefined ? [] : [voiding([wrong.position])];
+  const without = withFacts(context, voided);
+  const learntFromIt =
+    wrong?.type === 'reading-taken' &&
+    Math.abs(celsiusOf(temperature, unit ?? context.dinner.units.temperature) - wrong.celsius) <
+      farKelvin;
   const { facts, outcomes } = decide(
     wrong?.type === 'oven-stood'
       ? { intent: 'report-oven', ...again }
       : { intent: 'report-reading', ...again },
-    withFacts(context, voided),
+    learntFromIt
+      ? { ...without, expected: { ...without.expected, coreNowCelsius: undefined } }
+      : without,
   );
   return { facts: [...voided, ...facts], outcomes };
 }
