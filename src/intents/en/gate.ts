@@ -8,6 +8,7 @@ import type { Placed } from '../placed.ts';
 import type { Meaning } from '../recogniser.ts';
 import { familiar, weights } from './addressed-weights.ts';
 import { withoutColour } from './judge.ts';
+import { tradeTopics } from './recognisers/ask-trade.ts';
 
 /** Heard, these change nothing; and an emergency is heard whoever calls it out. */
 const ungated = /^(unrelated|unclear|courtesy|acknowledge|emergency|feed-public)$/;
@@ -81,7 +82,7 @@ const namesStep = ({ placed, line }: Said): boolean =>
       !framed && meaning.intent === 'report-done' && meaning.step !== undefined,
   ) && wordsIn(placed) >= spokenIn(line);
 
-/** What only this dinner has: its other clocks, how long its helpers stay, how fast its cook is, its hob. */
+/** What only this dinner has: its other clocks, how long its helpers stay, how fast its cook is, its hob, how its roast is kept. */
 const ofThisDinner = (meaning: Meaning): boolean =>
   (meaning.intent === 'set-serving-time' && meaning.of !== undefined) ||
   (meaning.intent === 'add-hands' &&
@@ -89,7 +90,8 @@ const ofThisDinner = (meaning: Meaning): boolean =>
   (meaning.intent === 'running-behind' && meaning.factor !== undefined) ||
   (meaning.intent === 'report-setup' &&
     (meaning.rings ?? meaning.carvers ?? meaning.oven) !== undefined) ||
-  ('step' in meaning && meaning.step === 'first-course');
+  ('step' in meaning && meaning.step === 'first-course') ||
+  (meaning.intent === 'ask-how' && tradeTopics.has(meaning.topic ?? ''));
 
 /** Words of these that leave hardly a word over: the weights have seen too few of them. */
 const isWhollySaid = ({ placed, line }: Said): boolean =>

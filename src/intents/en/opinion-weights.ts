@@ -2,7 +2,8 @@
 import type { Intent } from '../../kitchen/heard.ts';
 import { unpacked } from '../opinion.ts';
 
-const intents = `acknowledge add-dish add-hands affirm ask-amount ask-guests ask-how ask-next ask-options ask-plan
+const intents =
+  `acknowledge add-dish add-hands affirm ask-amount ask-guests ask-how ask-next ask-options ask-plan
 ask-safety ask-shopping ask-slice ask-status ask-substitute ask-temperature ask-time-left ask-why
 cancel-timer choose cook-away correct courtesy deny describe-roast drop-dish emergency feed-public
 forget-kitchen have help lack note-guest pause quiet repeat report-done report-guests report-not-done
@@ -4640,5 +4641,7 @@ well went wer wet whack what whatever whatsit whatsoever when whenever wher whet
 whil whip whisht whisk whit who whoever whol why wid wif wifi will win wind window winter wip
 wir wireless wis wish with without wok woman won wonder wood wor word work worktop worri worry
 wors worth would wrack wrap wreck wrist writ written wrong wrot y ya yank yard year yell yes
-yesterday yet yoghurt yogurt yok yorkshir you young your yourself yourselv yusuf zero zip`.split(/\s+/),
+yesterday yet yoghurt yogurt yok yorkshir you young your yourself yourselv yusuf zero zip`.split(
+    /\s+/,
+  ),
 );

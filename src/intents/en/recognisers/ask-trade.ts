@@ -12,13 +12,16 @@ const deeds: Record<string, string> = {
   baste: `(baste|basting|spoon|spooning) [${roast}|the fat|the juices|fat|juices] `,
   'turn over': `(turn|turning|flip|flipping|rotate|rotating) ${roast} (over|around|round|upside down|halfway|half way|$) `,
   'water in the pan':
-    '(add|adding|put|putting|pour|pouring) [some|a bit of|a cup of|any|a splash of|a little] (water|stock|wine|liquid|broth) (in|into|to|under) ',
+    '(add|adding|put|putting|pour|pouring) [some|a bit of|a cup of|any|a splash of|a little] (water|stock|wine|liquid|broth) (in|into|to|under) [the|its|it] [roasting|bottom of the] [pan|tin|tray|meat|roast|joint] ',
   cover: `(cover|covering|tent|wrap|wrapping) ${roast} [with foil|in foil|up] [while it cooks|while it roasts|in the oven] $ `,
 };
 
 /** "Should I turn it down", "flip the potatoes": of something else. */
 const ofOther =
   / (dial|hob|potatoes|spuds|carrots|puddings|sprouts|parsnips|gravy|sauce|jus|slices|fridge|plate|board|down|off|<[a-z]\d+>) /;
+
+/** The topics under which the trade has an answer. */
+export const tradeTopics: ReadonlySet<string> = new Set([...Object.keys(deeds), 'which side up']);
 
 export const askTrade: Recogniser = {
   name: 'ask-trade',
