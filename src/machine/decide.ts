@@ -4,7 +4,7 @@
  */
 import { assertNever } from '../base/assert.ts';
 import { addMinutes } from '../base/time.ts';
-import { celsiusOf } from '../base/units.ts';
+import { celsiusOf, temperatureIn } from '../base/units.ts';
 import { missingOf } from '../kitchen/dinner.ts';
 import type { NewFact } from '../kitchen/facts.ts';
 import type { Heard, HeardOf } from '../kitchen/heard.ts';
@@ -173,8 +173,7 @@ function decideOne(heard: Heard, context: Context): Decision {
         : reportOven(
             {
               intent: 'report-oven',
-              temperature: celsius,
-              unit: 'C',
+              temperature: temperatureIn(celsius, context.dinner.units.temperature),
               text: heard.text,
             },
             context,

@@ -138,9 +138,9 @@ export function doneStays(before: View, view: View, added: readonly Fact[]): voi
 const minutesToBegin = 2;
 const isOpen = ({ state }: PlannedStep): boolean => state === 'planned' || state === 'due';
 
-/** When the hands that a step takes are free again. */
-const freeAt = ({ handsOn, startAt, endAt }: PlannedStep): number =>
-  handsOn === 'throughout' ? endAt : startAt + minutesToBegin * 60_000;
+/** When the hands that a step takes are free again; a plan may say that a minute is made up there. */
+const freeAt = ({ handsOn, startAt, endAt, handsSoonerMinutes = 0 }: PlannedStep): number =>
+  handsOn === 'throughout' ? endAt : startAt + (minutesToBegin - handsSoonerMinutes) * 60_000;
 
 /**
  * A plan can be done as it stands, or names what gives: one thing at a time for each pair of hands, the

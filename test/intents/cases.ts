@@ -62,8 +62,8 @@ export const cases: Case[] = [
     ["we'll have roast potatoes with it", { dish: 'roast-potatoes' }],
     ['add batter puddings', { dish: 'batter-puddings' }],
     ["let's do a gratin as well", { dish: 'potato-gratin' }],
-    // What is no dish is not dropped for it.
-    ['swap the candles for peas', { dish: 'peas' }],
+    // What no card knows is not dropped for it.
+    ['swap the couscous for peas', { dish: 'peas' }],
   ]),
   ...same(
     'drop-dish',
