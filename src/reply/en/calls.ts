@@ -1,6 +1,7 @@
 /** What is said unasked. */
 import { assertNever } from '../../base/assert.ts';
 import type { AnnouncementKind } from '../../kitchen/facts.ts';
+import { inOneBreath } from '../breath.ts';
 import type { Scene } from '../scene.ts';
 import { capital, forEyes, list, lower, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { carvingMap } from './carving.ts';
@@ -87,7 +88,11 @@ export function wordCall(call: CallToWord, scene: Scene): Spoken {
     case 'carve':
       return carveCall(scene);
     case 'serve':
-      return sentences([callWords('serve', scene), servingWords(scene), heatOffWords(scene)]);
+      return inOneBreath([
+        { ...callWords('serve', scene), must: true },
+        { ...servingWords(scene), must: true },
+        heatOffWords(scene),
+      ]);
     case 'put-away':
       if (again) return say`Are the leftovers in the fridge yet? Within two hours, says the USDA.`;
       return sentences([
