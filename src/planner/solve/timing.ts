@@ -62,6 +62,7 @@ export class Timing {
   private readonly touched: Int32Array;
   private touchedCount = 0;
   private readonly open: Int32Array;
+  private openCount = 0;
 
   constructor(nodes: number, arcs: number) {
     this.nodes = nodes;
@@ -301,20 +302,17 @@ export class Timing {
 
   /** Least room from `source` to every node nearer than `limit`; returns that to `target`. */
   private search(source: number, target: number, limit: number): number {
-    const { distance, settled, reached, touched, open, via, start, flow, weight, length } = this;
+    const { distance, settled, open, start, flow, weight, length } = this;
     this.work += 1;
     this.searches += 1;
     const round = this.searches;
-    let waiting = 1;
-    open[0] = source;
-    touched[0] = source;
-    distance[source] = 0;
-    reached[source] = round;
-    this.touchedCount = 1;
-    while (waiting > 0) {
+    this.touchedCount = 0;
+    this.openCount = 0;
+    this.reach(source, 0, 0);
+    while (this.openCount > 0) {
       let best = 0;
       let here = distance[open[0] ?? 0] ?? 0;
-      for (let index = 1; index < waiting; index += 1) {
+      for (let index = 1; index < this.openCount; index += 1) {
         const far = distance[open[index] ?? 0] ?? 0;
         if (far < here) {
           best = index;
@@ -322,8 +320,8 @@ export class Timing {
         }
       }
       const node = open[best] ?? 0;
-      waiting -= 1;
-      open[best] = open[waiting] ?? 0;
+      this.openCount -= 1;
+      open[best] = open[this.openCount] ?? 0;
       if (here >= limit) return limit;
       if (node === target) return here;
       settled[node] = round;
@@ -333,33 +331,30 @@ export class Timing {
         const other = this.to[arc] ?? 0;
         if (settled[other] === round) continue;
         const next = Math.max(here, later + (start[other] ?? 0) - (length[arc] ?? 0));
-        if (reached[other] !== round) {
-          reached[other] = round;
-          touched[this.touchedCount] = other;
-          this.touchedCount += 1;
-          open[waiting] = other;
-          waiting += 1;
-        } else if (next >= (distance[other] ?? 0)) continue;
-        distance[other] = next;
-        via[other] = arc << 1;
+        this.reach(other, next, arc << 1);
       }
       for (let arc = this.headIn[node] ?? -1; arc >= 0; arc = this.nextIn[arc] ?? -1) {
         if ((flow[arc] ?? 0) <= 0) continue;
         const other = this.from[arc] ?? 0;
         if (settled[other] === round) continue;
         const next = Math.max(here, later + (start[other] ?? 0) + (length[arc] ?? 0));
-        if (reached[other] !== round) {
-          reached[other] = round;
-          touched[this.touchedCount] = other;
-          this.touchedCount += 1;
-          open[waiting] = other;
-          waiting += 1;
-        } else if (next >= (distance[other] ?? 0)) continue;
-        distance[other] = next;
-        via[other] = (arc << 1) | 1;
+        this.reach(other, next, (arc << 1) | 1);
       }
     }
     return Infinity;
+  }
+
+  /** A way of so much room to a node, by an arc there or back; kept where no other is as short. */
+  private reach(node: number, room: number, code: number): void {
+    if (this.reached[node] !== this.searches) {
+      this.reached[node] = this.searches;
+      this.touched[this.touchedCount] = node;
+      this.touchedCount += 1;
+      this.open[this.openCount] = node;
+      this.openCount += 1;
+    } else if (room >= (this.distance[node] ?? 0)) return;
+    this.distance[node] = room;
+    this.via[node] = code;
   }
 }
 
