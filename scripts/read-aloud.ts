@@ -67,13 +67,13 @@ function linesOfCard(card: Card): Line[] {
 }
 
 /** Every reply and call of session scripts. */
-async function linesOfScripts(files: readonly string[]): Promise<Line[]> {
+async function linesOfScripts(files: readonly string[], cards: readonly Card[]): Promise<Line[]> {
   const plays = files.map((file) => {
     const { script, fault } = readScript(file);
     if (!script) throw new Error(faultSentence(fault));
     return { script };
   });
-  return (await playAll(plays)).flatMap(({ script, spoken }) => {
+  return (await playAll(plays, cards)).flatMap(({ script, spoken }) => {
     const where = script.file.replace(/^.*\//, '');
     return spoken.map(({ speech, answers, call }) => ({
       where: call === undefined ? where : `${where} ${call}`,
@@ -105,8 +105,9 @@ const files =
       : readdirSync(folder)
           .filter((name) => name.endsWith('.session.txt'))
           .map((name) => `${folder}/${name}`);
-const ofCards = named.length > 0 ? [] : cardsOf(undefined).flatMap(linesOfCard);
-const lines = [...ofCards, ...(await linesOfScripts(files))];
+const cards = cardsOf(undefined);
+const ofCards = named.length > 0 ? [] : cards.flatMap(linesOfCard);
+const lines = [...ofCards, ...(await linesOfScripts(files, cards))];
 
 const once = [...new Map(lines.map((line) => [line.speech, line])).values()];
 const timed = once

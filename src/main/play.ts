@@ -10,7 +10,6 @@ import type { Script } from '../rehearsal/script.ts';
 import { inThisThread } from '../session/compute.ts';
 import type { Announcement } from '../session/ports.ts';
 import { openSession } from '../session/session.ts';
-import { cardsOf } from './household.ts';
 
 /** Something the helper said aloud: a call of a kind, or a reply to what was heard. */
 export interface Spoken {
@@ -22,8 +21,6 @@ export interface Spoken {
 /** A script and how it is to be played: plain data, so that it may be played in another thread. */
 export interface Play {
   script: Script;
-  /** A folder of cards besides the built-in ones. */
-  cards?: string;
   restartEveryTurn?: boolean;
 }
 
@@ -33,12 +30,15 @@ export interface Played extends PlayedScript {
 }
 
 /** Plays a script and times every answer. */
-export async function play({ script, cards, restartEveryTurn }: Play): Promise<Played> {
+export async function play(
+  { script, restartEveryTurn }: Play,
+  cards: readonly Card[],
+): Promise<Played> {
   const answerMilliseconds = new Map<number, number>();
   const spoken: Spoken[] = [];
   let dinner: readonly Fact[] = [];
   let asked = { line: 0, at: 0 };
-  const rehearsal = await rehearseScript(script, cardsOf(cards), {
+  const rehearsal = await rehearseScript(script, cards, {
     ...(restartEveryTurn ? { restartEveryTurn } : {}),
     audience: {
       said: ({ line }) => {

@@ -9,6 +9,7 @@ import { playAll } from '../../src/main/play-pool.ts';
 import { coverageOf, unreached } from '../../src/rehearsal/coverage.ts';
 import { coverageText } from '../../src/rehearsal/coverage-text.ts';
 import { parseScript } from '../../src/rehearsal/parse.ts';
+import { cards } from '../harness/day.ts';
 
 const folder = join(import.meta.dirname, '../../transcripts-synthetic');
 
@@ -21,7 +22,7 @@ it('is reached by some script', { timeout: 900_000 }, async () => {
       return { script };
     });
   // In one thread: the others are busy with the other tests.
-  const dinners = (await playAll(plays, 1)).map(({ facts }) => facts);
+  const dinners = (await playAll(plays, cards, 1)).map(({ facts }) => facts);
   const reaches = coverageOf(dinners);
   expect(reaches.flatMap(unreached), coverageText(reaches)).toEqual([]);
 });

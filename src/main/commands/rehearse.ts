@@ -7,6 +7,7 @@ import { junitXml, type PlayedScript } from '../../rehearsal/junit.ts';
 import { parseScript } from '../../rehearsal/parse.ts';
 import { type Paint, reportJson, reportText } from '../../rehearsal/report.ts';
 import { faultPointedAt, type Script, type ScriptFault } from '../../rehearsal/script.ts';
+import { cardsOf } from '../household.ts';
 import { playAll } from '../play-pool.ts';
 import { Refusal } from '../refusal.ts';
 import { takeAmendments } from './rehearse-update.ts';
@@ -51,14 +52,10 @@ async function playFiles(files: readonly string[], options: RehearseOptions): Pr
       );
     return 2;
   }
-  const { cards, restartEveryTurn, budget } = options;
-  const plays = scripts.read.map((script) => ({
-    script,
-    ...(cards === undefined ? {} : { cards }),
-    ...(restartEveryTurn ? { restartEveryTurn } : {}),
-  }));
+  const { restartEveryTurn = false, budget } = options;
+  const plays = scripts.read.map((script) => ({ script, restartEveryTurn }));
   // A script that is timed has the machine to itself.
-  const ended = await playAll(plays, budget === undefined ? undefined : 1);
+  const ended = await playAll(plays, cardsOf(options.cards), budget === undefined ? undefined : 1);
   const played = ended.map((one) => withinBudget(one, budget));
   const rehearsals = played.map((one) => one.rehearsal);
   if (options.junit !== undefined) writeResults(options.junit, junitXml(played));
