@@ -189,6 +189,7 @@ const slots = {
   /** `butcher`: what to ask the butcher for. */
   'ask-shopping': { about: z.enum(['butcher']).optional() },
   'ask-time-left': { about: z.string().optional() },
+  /** A step, a dish, words of them, or one of `tradeTopics`. */
   'ask-how': { topic: z.string().optional() },
   'ask-why': { topic: z.string().optional() },
   'ask-amount': {
@@ -321,6 +322,12 @@ export const expectations = [
   'choice',
 ] as const;
 export type Expectation = (typeof expectations)[number];
+
+/** What cooks ask of the trade whatever the card: topics of ask-how that are no step's. */
+const tradeTopics = ['baste', 'turn over', 'water in the pan', 'cover', 'which side up'] as const;
+export type TradeTopic = (typeof tradeTopics)[number];
+export const isTradeTopic = (topic: string | undefined): topic is TradeTopic =>
+  tradeTopics.some((one) => one === topic);
 
 export const stages = [
   'planning',

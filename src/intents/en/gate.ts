@@ -2,13 +2,12 @@
  * The gate of English: what was heard in a text passes if the text is likely meant for the helper,
  * by weights learnt from the rules half of the corpus (`scripts/train-addressed.ts`).
  */
-import type { ReadContext } from '../../kitchen/heard.ts';
+import { isTradeTopic, type ReadContext } from '../../kitchen/heard.ts';
 import { cuesOf, type KindOfWord, likelihoodOf, type Said, type Weights } from '../addressed.ts';
 import type { Placed } from '../placed.ts';
 import type { Meaning } from '../recogniser.ts';
 import { familiar, weights } from './addressed-weights.ts';
 import { withoutColour } from './judge.ts';
-import { tradeTopics } from './recognisers/ask-trade.ts';
 
 /** Heard, these change nothing; and an emergency is heard whoever calls it out. */
 const ungated = /^(unrelated|unclear|courtesy|acknowledge|emergency|feed-public)$/;
@@ -91,7 +90,7 @@ const ofThisDinner = (meaning: Meaning): boolean =>
   (meaning.intent === 'report-setup' &&
     (meaning.rings ?? meaning.carvers ?? meaning.oven) !== undefined) ||
   ('step' in meaning && meaning.step === 'first-course') ||
-  (meaning.intent === 'ask-how' && tradeTopics.has(meaning.topic ?? ''));
+  (meaning.intent === 'ask-how' && isTradeTopic(meaning.topic));
 
 /** Words of these that leave hardly a word over: the weights have seen too few of them. */
 const isWhollySaid = ({ placed, line }: Said): boolean =>

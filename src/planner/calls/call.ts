@@ -35,7 +35,7 @@ export type CallMatter =
 
 /** Minutes after a call at which one that must not be missed is called again; other calls wait longer. */
 const repeatAfterMinutes = [3, 3, 4, 5, 5, 5, 5, 10, 10, 10, 15, 15, 15];
-export const gentleRepeatMinutes = 6;
+const gentleRepeatMinutes = 6;
 
 /** A call before its name, its repeats and what was made of it so far are known. */
 export interface Wanted {

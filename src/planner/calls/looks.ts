@@ -4,7 +4,7 @@ import { type Dinner, helpersAt } from '../../kitchen/dinner.ts';
 import type { Forecast } from '../../kitchen/forecast.ts';
 import type { Plan } from '../../kitchen/plan.ts';
 import { roastCameOutAt, roastWentInAt } from '../roast-day.ts';
-import { gentleRepeatMinutes, presumed, type Wanted } from './call.ts';
+import { asCall, presumed, type Wanted } from './call.ts';
 import { isFresh, lookBeforePull, lookBeforePullMinutes, pullName } from './pull.ts';
 
 /** A look so soon after the last, or so soon before the pull, tells nothing new. */
@@ -40,16 +40,11 @@ export function checkCalls(dinner: Dinner, plan: Plan): Wanted[] {
   };
   if (dinner.calls.has(`check-due:${what}`)) return [before];
   // Nor is one asked for a second time just before it.
+  const latest = addMinutes(dueAt, -betweenLooksMinutes);
   return [
-    ...usual.filter((one) => nextAt(one, dinner) < addMinutes(dueAt, -betweenLooksMinutes)),
+    ...usual.filter((one) => asCall(dinner, one).some((call) => call.dueAt < latest)),
     before,
   ];
-}
-
-/** When it is asked for, the first time or again. */
-function nextAt({ what, dueAt }: Wanted, dinner: Dinner): Instant {
-  const asked = dinner.calls.get(`check-due:${what}`);
-  return asked ? addMinutes(asked.lastAt, gentleRepeatMinutes) : dueAt;
 }
 
 const lookOf = (dinner: Dinner): Omit<Wanted, 'what' | 'dueAt'> => ({

@@ -6,18 +6,17 @@ import { minutesBetween } from '../../base/time.ts';
 import type { Card } from '../../kitchen/card.ts';
 import { stepIdOf } from '../../kitchen/card.ts';
 import { roastCardOf } from '../../kitchen/dinner.ts';
+import { isTradeTopic } from '../../kitchen/heard.ts';
 import type { Outcome } from '../../kitchen/outcome.ts';
 import type { Scene } from '../scene.ts';
 import { lower, type Spoken, say, sentences } from '../spoken.ts';
-import { loreOf, tradeAnswers } from './lore.ts';
+import { loreOf } from './lore.ts';
 import { currentStepOf, nextStepOf } from './standing.ts';
 import { fill, findStep, howWords } from './steps.ts';
 
 type Found = NonNullable<ReturnType<typeof findStep>>;
 
 export function howAnswer(topic: string | undefined, scene: Scene): Spoken {
-  const known = tradeAnswers.get(topic ?? '');
-  if (known) return known;
   const found = stepAsked(topic, scene);
   if (!found)
     return (
@@ -93,8 +92,7 @@ export function walkKey(outcomes: readonly Outcome[], scene: Scene): string | un
   for (const outcome of outcomes) {
     if (outcome.key !== 'answer') continue;
     if (outcome.heard.intent === 'ask-how') {
-      const { topic } = outcome.heard;
-      const found = tradeAnswers.has(topic ?? '') ? undefined : stepAsked(topic, scene);
+      const found = stepAsked(outcome.heard.topic, scene);
       return found && keyOf(found, 1);
     }
     const walk = outcome.heard.intent === 'ask-next' ? walkOf(scene) : undefined;
@@ -105,6 +103,8 @@ export function walkKey(outcomes: readonly Outcome[], scene: Scene): string | un
 }
 
 const stepAsked = (topic: string | undefined, scene: Scene): Found | undefined => {
+  // What is asked of the trade is no step's, though a step may bear its word.
+  if (isTradeTopic(topic)) return undefined;
   const id = topic ?? currentStepOf(scene)?.id ?? nextStepOf(scene)?.id;
   return id === undefined ? undefined : stepForTopic(id, scene);
 };

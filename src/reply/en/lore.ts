@@ -1,38 +1,21 @@
 /** What a cook asks of the trade itself, beyond the steps of a card. */
+import { isTradeTopic, type TradeTopic } from '../../kitchen/heard.ts';
 import type { Scene } from '../scene.ts';
-import { type Spoken, say, sentences, silent } from '../spoken.ts';
+import { type Spoken, say, sentences } from '../spoken.ts';
 import { safetyRules } from './safety.ts';
 
-/**
- * What the trade answers to a deed at the roast, by the topic that the question is heard as. Common
- * practice, no source.
- */
-export const tradeAnswers: ReadonlyMap<string, Spoken> = new Map([
-  [
-    'baste',
-    say`No need: its own fat bastes it, and every open door costs some minutes. Spoon the drippings over if the oven is open anyway.`,
-  ],
-  [
-    'turn over',
-    say`Leave it as it stands, fat side up. If one side browns faster, turn the pan round, with dry cloths.`,
-  ],
-  [
-    'water in the pan',
-    say`A cup of water if the drippings smoke, else keep it dry: steam softens the crust. Hot fat spits, so pour slowly, face back.`,
-  ],
-  [
-    'cover',
-    say`In the oven it stays bare. On the board lay foil over it loosely: wrapped tight, the crust goes soft.`,
-  ],
-  [
-    'which side up',
-    say`Fat side up, bones down: the fat runs over it as it melts, and the bones are its rack.`,
-  ],
-]);
+/** What the trade answers to a deed at the roast. Common practice, no source. */
+const tradeAnswers: Record<TradeTopic, Spoken> = {
+  baste: say`No need: its own fat bastes it, and every open door costs some minutes. Spoon the drippings over if the oven is open anyway.`,
+  'turn over': say`Leave it as it stands, fat side up. If one side browns faster, turn the pan round, with dry cloths.`,
+  'water in the pan': say`A cup of water if the drippings smoke, else keep it dry: steam softens the crust. Hot fat spits, so pour slowly, face back.`,
+  cover: say`In the oven it stays bare. On the board lay foil over it loosely: wrapped tight, the crust goes soft.`,
+  'which side up': say`Fat side up, bones down: the fat runs over it as it melts, and the bones are its rack.`,
+};
 
 /** `always`: whatever step the words may name beside, this is what is asked. */
 const lore: readonly [RegExp, Spoken | ((scene: Scene) => Spoken), 'always'?][] = [
-  [/\b(cover|foil|tent|wrap)\b/, tradeAnswers.get('cover') ?? silent],
+  [/\b(cover|foil|tent|wrap)\b/, tradeAnswers.cover],
   [
     /\bkeep\b.*\b(warm|hot)\b|\bstay\b.*\b(warm|hot)\b/,
     (scene) =>
@@ -88,6 +71,7 @@ const lore: readonly [RegExp, Spoken | ((scene: Scene) => Spoken), 'always'?][] 
 
 /** What is known of such words; `beside`, where they name a step as well. */
 export function loreOf(words: string, beside: boolean, scene: Scene): Spoken | undefined {
+  if (isTradeTopic(words)) return tradeAnswers[words];
   const known = lore.find(
     ([shape, , always]) => shape.test(words.toLowerCase()) && (!beside || always),
   )?.[1];

@@ -202,15 +202,14 @@ export function readingWords({ celsius, again }: OutcomeOf<'reading-noted'>, sce
     ]);
   const choice =
     scene.options && scene.options.length > 0 ? offer(scene.options, scene) : undefined;
-  const ahead = scene.options?.[0]?.kind === 'lower-oven';
+  const whyChosen =
+    scene.options?.[0]?.kind === 'lower-oven'
+      ? say`It is ahead of its hour.`
+      : say`That may put dinner late.`;
   return sentences([
     capital(say`${degrees(celsius, dinner.units)}.`),
     doubt,
-    choice
-      ? ahead
-        ? say`It is ahead of its hour.`
-        : say`That may put dinner late.`
-      : doubted(pullWords(scene)),
+    choice ? whyChosen : doubted(pullWords(scene)),
     choice ?? (doubt === silent ? lookWords(scene) : silent),
     choice ? silent : doubted(tableWords(scene)),
   ]);

@@ -1,4 +1,5 @@
 /** What is asked of the trade at the stove, whatever the card: whether to baste it, to turn it over, to cover it. */
+import type { TradeTopic } from '../../../kitchen/heard.ts';
 import type { Recogniser } from '../../recogniser.ts';
 import { phrases } from '../vocabulary.ts';
 
@@ -8,7 +9,7 @@ const whether =
 const worth = '(is it worth|is there any point in|any point|do you bother|what about|how about)';
 
 /** A deed at the roast, after the word by which the trade's answer to it is found. */
-const deeds: Record<string, string> = {
+const deeds: Record<Exclude<TradeTopic, 'which side up'>, string> = {
   baste: `(baste|basting|spoon|spooning) [${roast}|the fat|the juices|fat|juices] `,
   'turn over': `(turn|turning|flip|flipping|rotate|rotating) ${roast} (over|around|round|upside down|halfway|half way|$) `,
   'water in the pan':
@@ -19,9 +20,6 @@ const deeds: Record<string, string> = {
 /** "Should I turn it down", "flip the potatoes": of something else. */
 const ofOther =
   / (dial|hob|potatoes|spuds|carrots|puddings|sprouts|parsnips|gravy|sauce|jus|slices|fridge|plate|board|down|off|<[a-z]\d+>) /;
-
-/** The topics under which the trade has an answer. */
-export const tradeTopics: ReadonlySet<string> = new Set([...Object.keys(deeds), 'which side up']);
 
 export const askTrade: Recogniser = {
   name: 'ask-trade',
