@@ -4,8 +4,10 @@
  * for as a list apart; one that was not asked for so fails, as does a voice that is not there or nothing to
  * read. `tsx scripts/read-aloud.ts [--cards] [FILE…]`, default all.
  */
-import { spawnSync } from 'node:child_process';
+import { execFile } from 'node:child_process';
 import { readdirSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
+import { promisify } from 'node:util';
 import type { Card } from '../src/kitchen/card.ts';
 import { readScript } from '../src/main/commands/rehearse.ts';
 import { cardsOf } from '../src/main/household.ts';
@@ -83,15 +85,32 @@ async function linesOfScripts(files: readonly string[], cards: readonly Card[]):
   });
 }
 
+const run = promisify(execFile);
+
 /** Seconds that espeak-ng takes at its usual pace: 16-bit mono samples at 22 050 a second. */
-function secondsOf(speech: string): number {
-  const voice = spawnSync('espeak-ng', ['-v', 'en-us', '--stdout', speech], {
+async function secondsOf(speech: string): Promise<number> {
+  const { stdout } = await run('espeak-ng', ['-v', 'en-us', '--stdout', speech], {
     maxBuffer: 1 << 26,
+    encoding: 'buffer',
+  }).catch((error: NodeJS.ErrnoException) => {
+    throw error.code === 'ENOENT'
+      ? new Error('espeak-ng is not installed: apt-get install espeak-ng')
+      : error;
   });
-  if (voice.error) throw new Error('espeak-ng is not installed: apt-get install espeak-ng');
-  const seconds = (voice.stdout.length - 44) / (2 * 22_050);
-  if (voice.status !== 0 || seconds <= 0) throw new Error(`espeak-ng said nothing of: ${speech}`);
+  const seconds = (stdout.length - 44) / (2 * 22_050);
+  if (seconds <= 0) throw new Error(`espeak-ng said nothing of: ${speech}`);
   return seconds;
+}
+
+/** Every line with its seconds, a voice for each processor. */
+async function timedAloud(lines: readonly Line[]): Promise<(Line & { seconds: number })[]> {
+  const waiting = lines.values();
+  const timed: (Line & { seconds: number })[] = [];
+  const voice = async (): Promise<void> => {
+    for (const line of waiting) timed.push({ ...line, seconds: await secondsOf(line.speech) });
+  };
+  await Promise.all(Array.from({ length: availableParallelism() }, voice));
+  return timed;
 }
 
 const words = process.argv.slice(2);
@@ -110,10 +129,9 @@ const ofCards = named.length > 0 ? [] : cards.flatMap(linesOfCard);
 const lines = [...ofCards, ...(await linesOfScripts(files, cards))];
 
 const once = [...new Map(lines.map((line) => [line.speech, line])).values()];
-const timed = once
-  .filter((line) => line.speech !== '')
-  .map((line) => ({ ...line, seconds: secondsOf(line.speech) }))
-  .sort((a, b) => b.seconds - a.seconds);
+const timed = (await timedAloud(once.filter((line) => line.speech !== ''))).sort(
+  (a, b) => b.seconds - a.seconds,
+);
 const long = timed.filter((line) => line.seconds > breathSeconds);
 for (const { seconds, where, speech, list } of long)
   process.stdout.write(`${seconds.toFixed(1)} s${list ? ' (a list)' : ''}  ${where}: ${speech}\n`);

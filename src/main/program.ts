@@ -3,24 +3,8 @@ import { readFileSync } from 'node:fs';
 import { Argument, Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { cardKinds } from '../cards/new.ts';
 import { JournalTrouble } from '../journal/trouble.ts';
-import {
-  listTokensCommand,
-  makeTokenCommand,
-  pairCommand,
-  revokeTokenCommand,
-  setHouseholdCommand,
-} from './commands/access.ts';
-import { checkCardCommand, newCardCommand } from './commands/card.ts';
-import { demoCommand } from './commands/demo.ts';
-import { copyCommand, eraseCommand, exportCommand } from './commands/journal.ts';
-import { forecastCommand, understandCommand } from './commands/lines.ts';
-import { logCommand } from './commands/log.ts';
-import { planCommand } from './commands/plan.ts';
-import { recordCommand } from './commands/record.ts';
-import { rehearseCommand } from './commands/rehearse.ts';
-import { type ServeCommandOptions, serveCommand } from './commands/serve.ts';
+import type { ServeCommandOptions } from './commands/serve.ts';
 import { withBridgeOptions } from './commands/serve-bridges.ts';
-import { talkCommand } from './commands/talk.ts';
 import { Refusal } from './refusal.ts';
 
 const data = [
@@ -36,10 +20,11 @@ const cards = ['--cards <dir>', 'a folder of your own cards, beside the built-in
 /** Runs the command line; gives the exit code and never throws. */
 export async function run(words: readonly string[]): Promise<number> {
   let code = 0;
-  const done =
-    <A extends unknown[]>(command: (...words: A) => Promise<number>) =>
-    async (...args: A): Promise<void> => {
-      code = await command(...args);
+  const done: Done =
+    (load) =>
+    async (...words) => {
+      const command = await load();
+      code = await command(...words);
     };
   try {
     const program = programOf(done);
@@ -54,9 +39,10 @@ export async function run(words: readonly string[]): Promise<number> {
   }
 }
 
+/** Runs a command to its exit code; only the command that was given is loaded. */
 type Done = <A extends unknown[]>(
-  command: (...words: A) => Promise<number>,
-) => (...args: A) => Promise<void>;
+  load: () => Promise<(...words: A) => Promise<number>>,
+) => (...words: A) => Promise<void>;
 
 function programOf(done: Done): Command {
   const program = new Command('roastcall')
@@ -72,7 +58,7 @@ function programOf(done: Done): Command {
     .option(...data)
     .option(...journal)
     .option(...cards)
-    .action(done(talkCommand));
+    .action(done(async () => (await import('./commands/talk.ts')).talkCommand));
   command('rehearse', 'run session scripts on a simulated clock')
     .argument('<file...>', 'scripts, *.session.txt')
     .option('--json', 'print the results as JSON')
@@ -93,20 +79,20 @@ function programOf(done: Done): Command {
       ]),
     )
     .option(...cards)
-    .action(done((files: string[], options) => rehearseCommand(files, options)));
+    .action(done(async () => (await import('./commands/rehearse.ts')).rehearseCommand));
   command('understand', 'JSON lines in and out: what a text is taken to mean')
     .option(...cards)
-    .action(done(understandCommand));
+    .action(done(async () => (await import('./commands/lines.ts')).understandCommand));
   command('forecast', 'JSON lines in and out: the heat forecast alone')
     .option(...cards)
-    .action(done(forecastCommand));
+    .action(done(async () => (await import('./commands/lines.ts')).forecastCommand));
   command('plan', "print the day's plan for a dinner written as YAML or JSON")
     .argument('[file]', 'the written dinner')
     .option('--json', 'print the plan as JSON')
     .option('--svg', 'draw it: lanes for hands, ovens, the roast and the dishes')
     .option('--schema', 'print the JSON Schema of such a file')
     .option(...cards)
-    .action(done((file: string | undefined, options) => planCommand(file, options)));
+    .action(done(async () => (await import('./commands/plan.ts')).planCommand));
   command('log', "print a dinner's log as JSON lines")
     .argument('<dinner>', 'its name')
     .addOption(
@@ -116,16 +102,16 @@ function programOf(done: Done): Command {
     )
     .option(...data)
     .option(...journal)
-    .action(done((dinner: string, options) => logCommand(dinner, options)));
+    .action(done(async () => (await import('./commands/log.ts')).logCommand));
   command('record', 'what was planned and what happened in a dinner, as a page')
     .argument('<dinner>', 'its name')
     .option('--to <dir>', 'write it there, as Markdown with its drawing in SVG')
     .option(...data)
     .option(...journal)
-    .action(done((dinner: string, options) => recordCommand(dinner, options)));
+    .action(done(async () => (await import('./commands/record.ts')).recordCommand));
   command('demo', 'play a whole invented dinner in under a minute')
     .option('--fast', 'without pauses')
-    .action(done(demoCommand));
+    .action(done(async () => (await import('./commands/demo.ts')).demoCommand));
   addServeCommand(command, done);
   addCardCommands(command, done);
   addAccessCommands(command, done);
@@ -157,7 +143,10 @@ function addServeCommand(
         .default('errors'),
     );
   withBridgeOptions(serve).action(
-    done((options: ServeCommandOptions) => serveCommand(options, versionOf())),
+    done(async () => {
+      const { serveCommand } = await import('./commands/serve.ts');
+      return (options: ServeCommandOptions) => serveCommand(options, versionOf());
+    }),
   );
 }
 
@@ -171,23 +160,23 @@ function addAccessCommands(
     .option(...house)
     .option(...data)
     .option(...journal)
-    .action(done(pairCommand));
+    .action(done(async () => (await import('./commands/access.ts')).pairCommand));
   const token = command('token', 'who may come in beyond this machine');
   command('make', 'make a token and print it, once', token)
     .option(...house)
     .option('--label <words>', 'what to call it', 'made by command')
     .option(...data)
     .option(...journal)
-    .action(done(makeTokenCommand));
+    .action(done(async () => (await import('./commands/access.ts')).makeTokenCommand));
   command('list', 'every token by its id, without its secret', token)
     .option(...data)
     .option(...journal)
-    .action(done(listTokensCommand));
+    .action(done(async () => (await import('./commands/access.ts')).listTokensCommand));
   command('revoke', 'shut a token out, at once', token)
     .argument('<id>', 'from `token list`')
     .option(...data)
     .option(...journal)
-    .action(done(revokeTokenCommand));
+    .action(done(async () => (await import('./commands/access.ts')).revokeTokenCommand));
   const household = command('household', 'more than one household in one data folder');
   command('set', 'make a household, or change how its dinners begin', household)
     .argument('<name>', 'small letters, digits, dashes')
@@ -197,24 +186,24 @@ function addAccessCommands(
     .option('--language <language>', 'language spoken')
     .option(...data)
     .option(...journal)
-    .action(done(setHouseholdCommand));
+    .action(done(async () => (await import('./commands/access.ts')).setHouseholdCommand));
   command('export', 'all that is kept of a household, as JSON lines', household)
     .argument('<name>', 'which one')
     .option(...data)
     .option(...journal)
-    .action(done(exportCommand));
+    .action(done(async () => (await import('./commands/journal.ts')).exportCommand));
   command('erase', 'a household with all its dinners and tokens, for good', household)
     .argument('<name>', 'which one')
     .option('--sure', 'do it')
     .option(...data)
     .option(...journal)
-    .action(done(eraseCommand));
+    .action(done(async () => (await import('./commands/journal.ts')).eraseCommand));
   const log = command('journal', 'where dinners are kept');
   command('copy', 'copy dinners between a data folder and a database, and check them', log)
     .argument('<from>', 'a data folder, or postgres://…')
     .argument('<to>', 'the same')
     .option('--household <name>', 'one household; all of them if left out')
-    .action(done(copyCommand));
+    .action(done(async () => (await import('./commands/journal.ts')).copyCommand));
 }
 
 function addCardCommands(
@@ -227,13 +216,15 @@ function addCardCommands(
     .argument('<title...>', 'what it is called')
     .option('--print', 'print it instead')
     .action(
-      done((kind: (typeof cardKinds)[number], title: string[], options) =>
-        newCardCommand(kind, title.join(' '), options),
-      ),
+      done(async () => {
+        const { newCardCommand } = await import('./commands/card.ts');
+        return (kind: (typeof cardKinds)[number], title: string[], options: { print?: boolean }) =>
+          newCardCommand(kind, title.join(' '), options);
+      }),
     );
   command('check', 'say what is wrong with a card, line by line', card)
     .argument('<file...>', 'cards, *.yaml')
-    .action(done((files: string[]) => checkCardCommand(files)));
+    .action(done(async () => (await import('./commands/card.ts')).checkCardCommand));
 }
 
 function milliseconds(text: string): number {
