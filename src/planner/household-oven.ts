@@ -16,6 +16,12 @@ export const householdOven: Oven = {
 
 const kitchenCelsius = celsiusOfFahrenheit(70);
 
+/** How warm an oven of that heat is so many minutes after its dial was turned to another. */
+export const warmedCelsius = (celsius: number, dial: number, minutes: number): number =>
+  dial >= celsius
+    ? Math.min(dial, celsius + minutes * householdOven.heatingKelvinPerMinute)
+    : Math.max(dial, celsius - minutes * householdOven.coolingKelvinPerMinute);
+
 /** How warm one oven really is at an instant, by its dial's moves: a straight way from heat to heat. */
 export function trueHeatCelsius(moves: readonly OvenMove[], index: number, at: Instant): number {
   let celsius = kitchenCelsius;
@@ -23,11 +29,7 @@ export function trueHeatCelsius(moves: readonly OvenMove[], index: number, at: I
   let since: Instant | undefined;
   const run = (to: Instant): void => {
     if (since === undefined) return;
-    const minutes = minutesBetween(since, to);
-    celsius =
-      dial >= celsius
-        ? Math.min(dial, celsius + minutes * householdOven.heatingKelvinPerMinute)
-        : Math.max(dial, celsius - minutes * householdOven.coolingKelvinPerMinute);
+    celsius = warmedCelsius(celsius, dial, minutesBetween(since, to));
   };
   for (const move of moves) {
     if ((move.oven ?? 0) !== index || move.at > at) continue;

@@ -18,7 +18,7 @@ import { isComplete } from './items.ts';
 import { dishMoves } from './oven-moves.ts';
 import type { Problem } from './problem.ts';
 import { readSteps } from './read-out.ts';
-import { ovenAt, ovenMovesOf, settingsSoFar } from './roast-day.ts';
+import { ovenAt, ovenMovesOf, roastTurns } from './roast-day.ts';
 import { shortfallsOf } from './shortfalls.ts';
 import { hurried } from './solve/hurry.ts';
 import type { Solver } from './solve/recall.ts';
@@ -113,31 +113,17 @@ const roundingCost = 500;
 /** The oven's whole program: what was set, what the roast asks for, what dishes ask for after it. */
 function ovenOf(day: Day, problem: Problem, solution: Solution, roastInAt: Instant): OvenMove[] {
   const { dinner, program, grid } = day;
-  const told = settingsSoFar(dinner);
-  const lastToldAt =
-    told.filter((move) => (move.oven ?? 0) === 0).at(-1)?.at ?? Number.NEGATIVE_INFINITY;
   const litAt = solution.starts.get('oven-on');
   const own = ovenMovesOf(dinner, program, roastInAt).map((move) =>
     move.why === 'preheat' && litAt !== undefined && day.ovenLitAt === undefined
       ? { ...move, at: instantOfMinute(grid, litAt) }
       : move,
   );
-  const settings = settingsSoFar(dinner);
-  const dishes = problem.ovens.flatMap((_, oven) => {
-    const dial = settings.filter((move) => (move.oven ?? 0) === oven).at(-1)?.celsius;
-    const isOn = dial !== undefined && dial > 0 && (oven > 0 || day.cameOutAt !== undefined);
-    const moves = dishMoves({
-      problem,
-      solution,
-      grid,
-      oven,
-      dialCelsius: isOn ? dial : undefined,
-    });
-    // A dial that stands there already is not turned.
-    return moves.filter((move, index) => index > 0 || !isOn || Math.abs(move.celsius - dial) > 1);
-  });
-  const later = [...own, ...dishes].filter((one) => one.at > lastToldAt || one.oven !== undefined);
-  return [...told, ...later].sort((a, b) => a.at - b.at);
+  const roasts = roastTurns(dinner, own);
+  const dishes = problem.ovens.flatMap((_, oven) =>
+    dishMoves({ problem, solution, grid, oven, moves: roasts }),
+  );
+  return [...roasts, ...dishes].sort((a, b) => a.at - b.at);
 }
 
 /** The next look: what the forecast says, no sooner than now, and none once it is out. */

@@ -332,6 +332,13 @@ export function settingsSoFar(dinner: Dinner): OvenMove[] {
   return [...told, ...called, ...besideTheRoast(dinner)].sort((a, b) => a.at - b.at);
 }
 
+/** All turns of the dials but those for the dishes to come: what was told, and after that the roast's own. */
+export function roastTurns(dinner: Dinner, own: readonly OvenMove[]): OvenMove[] {
+  const told = settingsSoFar(dinner);
+  const last = told.filter((move) => (move.oven ?? 0) === 0).at(-1)?.at ?? Number.NEGATIVE_INFINITY;
+  return [...told, ...own.filter((one) => one.at > last)].sort((a, b) => a.at - b.at);
+}
+
 /** A second oven in which a dish was put without a call was hot for it. */
 const besideTheRoast = (dinner: Dinner): OvenMove[] =>
   menuOf(dinner).flatMap((card) =>

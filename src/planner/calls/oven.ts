@@ -8,6 +8,8 @@ import type { Wanted } from './call.ts';
 export function ovenCalls(dinner: Dinner, plan: Plan): Wanted[] {
   if (dinner.steps.get('serve')?.doneAt !== undefined) return [];
   const last = dinner.oven.at(-1);
+  // Nobody turns a dial while there is no power.
+  if (last && last.celsius <= 0 && !last.ownChoice) return [];
   return (
     plan.oven
       .filter((move) => move.why === 'course' || move.why === 'sides' || move.why === 'hold')

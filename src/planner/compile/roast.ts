@@ -8,7 +8,13 @@ import { helpersFrom } from '../../kitchen/dinner.ts';
 import { householdOven, trueHeatCelsius } from '../household-oven.ts';
 import { startMinutes } from '../items.ts';
 import { changeMinutes, origin, ovenNow, type Stay, weights } from '../problem.ts';
-import { holdOvenCelsius, ovenMovesOf, preheatMinutes, settingsSoFar } from '../roast-day.ts';
+import {
+  holdOvenCelsius,
+  ovenMovesOf,
+  preheatMinutes,
+  roastTurns,
+  settingsSoFar,
+} from '../roast-day.ts';
 import { type Day, minuteIn, searToCarveMinutes } from './day.ts';
 import { type Draft, hands, point } from './draft.ts';
 
@@ -215,10 +221,12 @@ function draftHold(draft: Draft, day: Day, shelves: number): void {
   });
 }
 
-/** As its dial was turned; where nobody said, it stands as the roast had it. */
-function heatNow({ dinner, program, now }: Day): number {
-  const moves = settingsSoFar(dinner).filter((move) => (move.oven ?? 0) === 0);
-  return moves.length === 0 ? program.roastCelsius : trueHeatCelsius(moves, 0, now);
+/** As its dial was turned, by word or by the roast's own program. */
+function heatNow({ dinner, program, wentInAt, now }: Day): number {
+  const own = wentInAt === undefined ? [] : ovenMovesOf(dinner, program, wentInAt);
+  const turns = roastTurns(dinner, own);
+  const lit = turns.some((turn) => (turn.oven ?? 0) === 0);
+  return lit ? trueHeatCelsius(turns, 0, now) : program.roastCelsius;
 }
 
 /** What the oven has already, once it is the dishes' own: from there it takes time to anywhere. */
