@@ -7,7 +7,7 @@ import { type Conflict, conflictsOf, type WayOut } from './conflicts.ts';
 import type { Found, Ground, Order } from './ground.ts';
 
 /** Of the conflicts never weighed before, so many are weighed at one node. */
-const conflictsWeighed = 6;
+const conflictsWeighed = 3;
 /** What the dearer way out counts for beside the cheaper. */
 const otherWayShare = 0.15;
 
@@ -63,7 +63,9 @@ class Branching {
     while (node) {
       if (this.best && node.cost >= this.best.cost) return;
       if (node.way) ground.keep(node.way);
-      const { ovenOf, left, cost, depth }: Node = node;
+      const { ovenOf, left, depth }: Node = node;
+      // A way that was not weighed to its end costs more than was known of it.
+      const cost = ground.costNow(left);
       const { start } = ground.timing;
       const conflicts = conflictsOf(ground.shared, { start, ovenOf, left });
       if (conflicts.length === 0) {
@@ -92,7 +94,7 @@ class Branching {
    * Martin, Branching rules revisited, 2005, from memory).
    */
   private branch(node: Node, conflicts: readonly Conflict[]): Node[] {
-    const rushed = this.ground.timing.work >= this.work;
+    const rushed = this.isRushed();
     this.ground.timing.mark();
     let chosen: { conflict: Conflict; children?: Node[] } | undefined;
     let most = -1;
@@ -127,7 +129,9 @@ class Branching {
 
   /** The starts stand, or stood when they were marked, as at the node. */
   private waysOut(node: Node, { key, ways }: Conflict): Node[] {
-    const children = ways.map((way) => this.child(node, way)).sort((a, b) => a.cost - b.cost);
+    const children = (
+      this.isRushed() ? this.nearestWays(node, ways) : ways.map((way) => this.child(node, way))
+    ).sort((a, b) => a.cost - b.cost);
     // Nothing mends it but breaking another rule: it stays, at a rule's price, and is told.
     if ((children[0]?.cost ?? 0) >= node.cost + weights.hard)
       children.unshift({
@@ -139,7 +143,37 @@ class Branching {
     return children;
   }
 
-  private child(node: Node, way: WayOut): Node {
+  private isRushed(): boolean {
+    return this.ground.timing.work >= this.work;
+  }
+
+  /** In a hurry only the cheapest is wanted: the nearest first, each no further than it can still be that. */
+  private nearestWays(node: Node, ways: readonly WayOut[]): Node[] {
+    const { start } = this.ground.timing;
+    const far = ways.map((way) =>
+      way.what === 'oven'
+        ? 0
+        : way.minutes +
+          (start[way.from.node] ?? 0) +
+          way.from.plus -
+          (start[way.to.node] ?? 0) -
+          way.to.plus,
+    );
+    const order = ways.map((_, index) => index).sort((a, b) => (far[a] ?? 0) - (far[b] ?? 0));
+    const children: Node[] = [];
+    let least = Infinity;
+    for (const index of order) {
+      const way = ways[index];
+      if (!way) continue;
+      const child = this.child(node, way, least);
+      children.push(child);
+      least = Math.min(least, child.cost);
+      if (least <= node.cost) break;
+    }
+    return children;
+  }
+
+  private child(node: Node, way: WayOut, enough = Infinity): Node {
     const depth = node.depth + 1;
     if (way.what === 'oven') {
       const ovenOf = node.ovenOf.slice();
@@ -148,7 +182,8 @@ class Branching {
     }
     const { ground, best } = this;
     ground.timing.rewind();
-    ground.keep(way, best ? best.cost - weights.hard * node.left.size : Infinity);
+    const most = Math.min(best?.cost ?? Infinity, enough);
+    ground.keep(way, most - weights.hard * node.left.size);
     return {
       state: node.state,
       ovenOf: node.ovenOf,

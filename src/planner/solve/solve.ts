@@ -48,9 +48,9 @@ export interface Solution {
 }
 
 /** Enough to prove most dinners of twenty steps; a bigger day's searches are heavier, and it gets fewer. */
-const mostWork = 16_000;
+const mostWork = 40_000;
 const usualTasks = 20;
-const heavier = 2.5;
+const heavier = 3;
 
 /** Of all work, what goes into the proof before mending begins. */
 const proofShare = 0.3;
