@@ -156,6 +156,27 @@ export function coreAtKnife(
   return { p10: p10 + climb, p50: p50 + climb, p90: p90 + climb };
 }
 
+/**
+ * Minutes from the pull to the knife at the soonest. A rest that is cut carries the core less far, so the
+ * roast stays in for what the rest lacks: half an hour less of rest is not half an hour gained.
+ */
+export function soonestKnifeMinutes(
+  forecast: Forecast,
+  {
+    dinner,
+    pullCelsius,
+    leastRestMinutes,
+  }: { dinner: Dinner; pullCelsius: number; leastRestMinutes: number },
+): number {
+  const serveCelsius = dinner.target?.serveCelsius;
+  if (serveCelsius === undefined || roastCameOutAt(dinner) !== undefined) return leastRestMinutes;
+  const fetchMinutes = fetchMinutesOf(dinner);
+  const fetched = climbWhileFetched(forecast, pullCelsius, fetchMinutes);
+  const kelvinPerMinute = Math.max(slowestKelvinPerMinute, fetched / fetchMinutes);
+  const rested = pullCelsius + fetched + restRise(forecast, pullCelsius, leastRestMinutes);
+  return leastRestMinutes + Math.max(0, serveCelsius - bearableKelvin - rested) / kelvinPerMinute;
+}
+
 const restRise = (forecast: Forecast, pullCelsius: number, minutes: number): number =>
   coreAfterRest(forecast, minutes).p50 - pullCelsius;
 

@@ -8,7 +8,7 @@ import { addMinutes, type Instant, minutesBetween } from '../base/time.ts';
 import type { Dinner } from '../kitchen/dinner.ts';
 import type { Forecast } from '../kitchen/forecast.ts';
 import type { OvenMove, Plan } from '../kitchen/plan.ts';
-import { coreAtKnife } from './aim.ts';
+import { coreAtKnife, soonestKnifeMinutes } from './aim.ts';
 import { clocksOf } from './compile/clocks.ts';
 import { compile } from './compile/compile.ts';
 import { type Day, dayOf, minuteIn, pullBandOf } from './compile/day.ts';
@@ -51,7 +51,14 @@ export function plan(question: PlanQuestion, solver: Solver = solve): Plan | und
   const searAt = day.program.method === 'sear-last' ? at('sear') : undefined;
   const oven = ovenOf(day, problem, solution, roastInAt);
   const restMinutes = minutesBetween(pullAt.p50, searAt ?? carveAt);
-  const { serving, onTimeChance } = servingOf(day, problem, solution, pullAt);
+  const { serving, onTimeChance } = servingOf(day, problem, solution, {
+    pull: pullAt,
+    soonestKnifeMinutes: soonestKnifeMinutes(forecast, {
+      dinner,
+      pullCelsius,
+      leastRestMinutes: day.restLowMinutes,
+    }),
+  });
   const { steps, firstToBreak } = readSteps({ day, problem, solution, oven, pullAt });
   const made: Plan = {
     complete: isComplete(dinner),

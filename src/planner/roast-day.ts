@@ -105,15 +105,13 @@ export const leastRestOf = (rest: Band, cover: RestCover | undefined): number =>
 /** A roast that is early may wait so long under its tent. */
 export const longestRestOf = (rest: Band): number => rest.p90 + longerRestMinutes;
 
-/** The rest planned for takes up what the forecast cannot know and what hands are late. */
+/** A rest this long takes up what the forecast cannot know and what hands are late. */
+export const safeRestOf = (rest: Band, pullMinute: Band): number =>
+  rest.p10 + pullMinute.p90 - pullMinute.p50 + handsLateMinutes;
+
+/** The rest planned for: as long as is safe, within what the roast bears. */
 export const plannedRestOf = (rest: Band, pullMinute: Band): number =>
-  Math.round(
-    clamp(
-      rest.p10 + pullMinute.p90 - pullMinute.p50 + handsLateMinutes,
-      rest.p50,
-      longestRestOf(rest),
-    ),
-  );
+  Math.round(clamp(safeRestOf(rest, pullMinute), rest.p50, longestRestOf(rest)));
 
 const stepStart = (dinner: Dinner, id: string): Instant | undefined => {
   const record = dinner.steps.get(id);
@@ -165,8 +163,12 @@ export function ovenSettingsOf(
   moves: readonly OvenMove[],
   roastInAt: Instant,
 ): OvenSetting[] {
-  const told = dinner.oven.map(({ at, celsius }) => ({ at, celsius }));
-  const lastToldAt = told.at(-1)?.at ?? Number.NEGATIVE_INFINITY;
+  const lastToldAt = dinner.oven.at(-1)?.at ?? Number.NEGATIVE_INFINITY;
+  // Put back once the oven was turned up for the dishes, it stands in their heat.
+  const isIn = roastCameOutAt(dinner) === undefined;
+  const told = isIn
+    ? settingsSoFar(dinner).filter((one) => (one.oven ?? 0) === 0)
+    : dinner.oven.map(({ at, celsius }) => ({ at, celsius }));
   const later = moves.filter((move) => move.at > lastToldAt && move.why !== 'sides');
   const all = [...told, ...later].sort((a, b) => a.at - b.at);
   const before = all.filter((one) => one.at <= roastInAt).at(-1);

@@ -14,9 +14,9 @@ export function servingOf(
   day: Day,
   problem: Problem,
   solution: Solution,
-  pull: Plan['pullAt'],
+  { pull, soonestKnifeMinutes }: { pull: Plan['pullAt']; soonestKnifeMinutes: number },
 ): Pick<Plan, 'serving' | 'onTimeChance'> {
-  const { wantedAt, servedAt, rest, restLowMinutes, carveMinutes, program } = day;
+  const { wantedAt, servedAt, rest, carveMinutes, program } = day;
   const plannedAt = instantOfMinute(day.grid, solution.starts.get('serve') ?? day.grid.now);
   // Carved and not yet reported as served: it is not on the table before now.
   const likelyAt = servedAt ?? Math.max(day.now, plannedAt);
@@ -30,7 +30,7 @@ export function servingOf(
     };
   }
   const floor = tableFloor(day, problem, solution);
-  const fromPull = Math.max(floor.fromPull, restLowMinutes + tail);
+  const fromPull = Math.max(floor.fromPull, soonestKnifeMinutes + tail);
   const byAt = addMinutes(wantedAt, onTimeMinutes);
   return {
     serving: {

@@ -8,7 +8,7 @@ import { coreAtKnife } from '../planner/aim.ts';
 import { type Choosing, draftOptions, type OptionDraft } from '../planner/options/drafts.ts';
 import { figuresOf, type OptionFigures, retargeted } from '../planner/options/figures.ts';
 import { rankOptions } from '../planner/options/rank.ts';
-import { roastCameOutAt, roastOf, roastWentInAt } from '../planner/roast-day.ts';
+import { roastCameOutAt, roastOf, roastWentInAt, safeRestOf } from '../planner/roast-day.ts';
 import { optionRisk, optionTitle } from '../reply/en/options.ts';
 import type { Outlook } from './outlook.ts';
 import type { Compute } from './ports.ts';
@@ -145,13 +145,17 @@ const longerRestMinutes = 5;
 /** An oven turned down shows what it does only after half an hour. */
 const slowableMinutes = 30;
 
-/** A reading that leaves more time than the rest asks for, told while a slower oven can still use it. */
+/**
+ * A reading that leaves more time than a rest asks for that is as long as is safe, told while a slower oven can
+ * still use it: what the forecast cannot know yet, and what hands are late, is not given away.
+ */
 function isAhead(asking: Asking): boolean {
-  const { plan, dinner, now } = asking.after;
+  const { plan, dinner, forecast, now } = asking.after;
   const rest = roastOf(dinner)?.rest;
-  if (!plan || !rest || !isChoosable(asking)) return false;
+  if (!plan || !forecast || !rest || !isChoosable(asking)) return false;
   return (
-    plan.restMinutes > rest.p90 + longerRestMinutes &&
+    plan.restMinutes >
+      longerRestMinutes + Math.max(rest.p90, safeRestOf(rest, forecast.pullMinute)) &&
     plan.onTimeChance >= surelyOnTime &&
     minutesBetween(now, plan.pullAt.p50) > slowableMinutes
   );

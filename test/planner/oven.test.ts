@@ -25,6 +25,30 @@ const step = (plan: Plan, id: string) => {
   return found;
 };
 
+describe('a roast that was put back', () => {
+  const wasOut: readonly Told[] = [
+    { type: 'step-started', step: 'roast-in', happenedAt: at('16:00'), at: at('16:00') },
+    { type: 'step-called', call: 'oven-change:oven-down', at: at('16:20') },
+    {
+      type: 'reading-taken',
+      celsius: celsiusOfFahrenheit(108),
+      happenedAt: at('17:28'),
+      at: at('17:28'),
+    },
+    { type: 'step-done', step: 'pull', happenedAt: at('17:30'), at: at('17:30') },
+    { type: 'step-called', call: 'oven-change:sides-218', at: at('17:32') },
+  ];
+  const ovenOf = async (more: readonly Told[]) =>
+    (await lookAt(withMore(factsOf(), more), at('17:46'))).question?.oven;
+
+  it('is forecast in the heat that the dishes were given meanwhile', async () => {
+    const back: Told = { type: 'step-not-done', step: 'pull', at: at('17:45') };
+    expect((await ovenOf([...wasOut, back]))?.at(-1)).toEqual({ minute: 92, celsius: 218 });
+    // On its board that heat is the dishes' own.
+    expect((await ovenOf(wasOut))?.at(-1)?.minute).toBe(20);
+  });
+});
+
 describe('one oven and what it must be at when', () => {
   it('gives a sear at the end its own heat, after the dishes that cannot bear it', async () => {
     const plan = await planned({
