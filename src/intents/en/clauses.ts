@@ -391,7 +391,7 @@ const begun =
 
 /** Words of something that has happened, where no meal or errand is spoken of. */
 const report =
-  /^(?!.* (dinner|supper|lunch|tea|eat|eating|meal|food|sit|sitting|serve|kids|children|guests|they will|will|back|away|timer|alarm|remind|tomorrow|till) ).* (went|put|came|took|taken|pulled|was|were|read|reads|reading|lit|turned|set|dropped|started|been|gone|in|out|popped|switched|got|said|placed|bunged|down|power|checked|looked|measured|kept|lowered|made|begun|probed|giving|gave) /;
+  /^(?!.* (dinner|supper|lunch|tea|eat|eating|meal|food|sit|sitting|serve|kids|children|guests|they will|will|back|away|timer|alarm|remind|tomorrow|till) )(?! ?(i|we) have got (an?|some) ).* (went|put|came|took|taken|pulled|was|were|read|reads|reading|lit|turned|set|dropped|started|been|gone|in|out|popped|switched|got|said|placed|bunged|down|power|checked|looked|measured|kept|lowered|made|begun|probed|giving|gave) /;
 
 const away =
   /^(i am |i will be |i have to |i have got to |i need to |i |got to |have to |need to |just )*(off|popping|pop|nipping|nip|heading|running|run|going|gone|stepping|step|dashing|dash|driving|fetching|fetch|collecting|collect|back|away|out|going out|off out|shower|having a (bath|shower|nap|lie down)) /;
@@ -593,6 +593,7 @@ function beginsAnew(
   // "thick end says 91 thin end says 103": after a number, whatever reads another.
   if (
     /^<[nt]/.test(before) &&
+    !countedOn.test(tokens[at]!.word) &&
     tokens
       .slice(at + 1, at + 5)
       .some(
@@ -662,6 +663,10 @@ function beginsAnew(
     )
   );
 }
+
+/** What a number counts, or what goes on after it, shows no number of its own. */
+const countedOn =
+  /^(of|people|persons|guests|adults|diners|heads|kids|children|coming|eating|sitting|serving|dinner|lunch|supper|tonight|today|for|ready|minutes|hours|degrees|pounds|kilos|bones?|ribs?)$/;
 
 /** "out it's at fifty three", "gas mark one it is a very old stove": one word or number, then a sentence. */
 const saidFirst = (part: readonly Token[], tokens: readonly Token[], at: number): boolean =>

@@ -2,6 +2,7 @@
 import type { Match, Recogniser } from '../../recogniser.ts';
 import { dishIn } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
+import { cutOf } from './roast.ts';
 
 /** After "two more" stands nobody, or people; "two more pints" are none. */
 const countsHeads = (match: Match): boolean =>
@@ -12,7 +13,10 @@ const countsHeads = (match: Match): boolean =>
   );
 
 const roastForHeads =
-  / (lamb|beef|pork|ribs?|joint|loin|tenderloin|fillet|sirloin|topside|silverside|leg|shoulder) for <n\d+> (,|$)/;
+  / (lamb|beef|pork|ribs?|roast|joint|loin|striploin|tenderloin|fillet|sirloin|topside|top side|silverside|round|leg|shoulder|meat|\|) ((for|serving|feeding|to (serve|feed)) )<n\d+> (?!minutes|hours|degrees|pounds|kilos)/;
+
+const isBeforehand = ({ context }: Match): boolean =>
+  /^(planning|prep)?$/.test(context.stage ?? '');
 
 export const guests: Recogniser = {
   name: 'guests',
@@ -206,8 +210,20 @@ export const guests: Recogniser = {
       (match) => ({ intent: 'set-guests', count: match.number('n') + match.number('m') }),
     ),
     // "Leg of lamb for eight": heads, where the roast itself is told.
-    ...phrases(['for {n:number} [,|$] '], (match) =>
-      roastForHeads.test(match.line)
+    ...phrases(
+      ['(for|serving|feeding|to serve|to feed) {n:number} [people|of us|guests|adults|persons] '],
+      (match) =>
+        isBeforehand(match) &&
+        cutOf(match.line, match.context) !== undefined &&
+        roastForHeads.test(` ${match.line}`)
+          ? { intent: 'set-guests', count: match.number('n') }
+          : undefined,
+    ),
+    // "For eight, we're doing a leg of lamb".
+    ...phrases(['^ [it is] for {n:number} [tonight|today|$] $'], (match) =>
+      isBeforehand(match) &&
+      match.context.expecting === undefined &&
+      cutOf(match.whole, match.context) !== undefined
         ? { intent: 'set-guests', count: match.number('n') }
         : undefined,
     ),
@@ -217,7 +233,7 @@ export const guests: Recogniser = {
         '(dinner|supper|lunch|roast|meal|food|tea|it|cooking|table|party|served|serve) for {n:number} [people|of us|guests|adults|persons|$] ',
         'for {n:number} [hungry] (people|of us|guests|adults|persons|heads|mouths|diners)',
         '{n:number} (of us|people|guests|diners|heads|adults|persons|mouths to feed|at the table|for dinner|eating|coming)',
-        '(feeds|feed|feeding|serves|serve) {n:number} [people|$]',
+        '(feeds|feed|feeding|serves|serve|serving) {n:number} [people|of us|guests|adults|persons] ',
         '(cooking for|party of|table of|group of) {n:number}',
       ],
       (match) => {

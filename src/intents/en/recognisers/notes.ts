@@ -2,6 +2,7 @@
 import type { Recogniser } from '../../recogniser.ts';
 import { commonWords } from '../common-words.ts';
 import { phrases } from '../vocabulary.ts';
+import { cutOf } from './roast.ts';
 import { donenessOf } from './doneness.ts';
 
 /** Words of a wish before it: "I'd like it rare" and "aiming to eat at eight" speak of all. */
@@ -31,7 +32,7 @@ export const notes: Recogniser = {
           : (donenessOf(match.line.slice(match.line.indexOf(who))) ?? donenessOf(match.line));
         if (
           notAGuest.test(who) ||
-          /^(i|we|us|everyone|everybody|all|you|it|all of us|me|most|most of (us|them)|(the )?rest( of (us|them))?|the others|the table)?$/.test(
+          /^(i|we|us|of us|people|guests|(the )?(whole )?(family|party)|to|<\w+>|everyone|everybody|all|you|it|all of us|me|most|most of (us|them)|(the )?rest( of (us|them))?|the others|the table)?$/.test(
             who,
           )
         )
@@ -55,6 +56,14 @@ export const notes: Recogniser = {
       (match) => {
         const who = person(match.words('who'));
         const value = match.mealTime('clock');
+        // "a leg of lamb for ten people eating at seven" is the table's hour.
+        if (
+          cutOf(match.words('who'), match.context) !== undefined ||
+          /^(for|feeding|serving|people|guests|coming|beef|meat|loin|round|roast|joint|leg|to)$/.test(
+            who ?? '',
+          )
+        )
+          return undefined;
         if (
           !isPerson(who) &&
           !/(one|ones|law|little)$/.test(who) &&

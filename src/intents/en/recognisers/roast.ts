@@ -35,6 +35,19 @@ const prepared: readonly [RegExp, 'whole' | 'tied-back' | 'rolled' | 'stuffed' |
   [/\bwhole\b/, 'whole'],
 ];
 
+/** What begins another matter in one breath: the hour, the heads, how it is liked. */
+const leadsOn =
+  /(?<= )(?:[|,.] |and )?(?:\||for <|at <|<[nc]\d+> (?:of us|people|guests|adults|persons|coming|eating)|(?:i|we|they) (?:want|like|would|need|eat|are|will)|(?:cooked|done|served|medium|rare|well|dinner|lunch|supper|eating|sitting|ready|serving|feeding|tonight|today|tomorrow) |on the table|to (?:eat|serve|feed)|there are|<y).*$/;
+const leadsIn =
+  /^.* (?=(?:(?:we are|i am) (?:having|doing|cooking|roasting|making)|(?:i|we) have(?: got)?|it is|doing|cooking|roasting) )/;
+
+/** Of "six of us we are having a pork loin at seven" what is told of the roast: taken words left gaps. */
+const roastAlone = (line: string): string =>
+  line
+    .replace(/^(?:\| |, |and )+/, '')
+    .replace(leadsIn, '')
+    .replace(leadsOn, '');
+
 /** "one kilo seven", "one kilo eight hundred": what follows whole kilos are parts of one. */
 function withTenths(weight: { value: number; unit: string }, match: Match): number {
   if (weight.unit !== 'kg' || !Number.isInteger(weight.value)) return weight.value;
@@ -78,6 +91,16 @@ export const roast: Recogniser = {
           : undefined;
       },
     ),
+    // "We're having lamb": of meat named so there is one roast.
+    ...phrases(
+      '^ (we are having|we are doing|it is|i am doing|i am roasting|i am cooking|doing|cooking|roasting|having|we have got|i have got) [some|roast] (lamb|pork) [tonight|today|this time|for dinner|$] $ ',
+      (match) => {
+        const cut = cutOf(match.line, match.context);
+        return cut !== undefined && /^(planning|prep)?$/.test(match.context.stage ?? '') && !match.before.some((one) => one.intent === 'describe-roast')
+          ? { intent: 'describe-roast', cut }
+          : undefined;
+      },
+    ),
     ...phrases(
       [
         '(in|from|out of) the freezer',
@@ -112,10 +135,7 @@ export const roast: Recogniser = {
         '(starting temperature|start temperature|it starts|starting|fridge temperature|it came out of the fridge|came out of the fridge|out of the fridge) (is|at|of|from|was) {s:temperature}',
       ],
       (match) => {
-        const line =
-          match.groups.w || match.groups.v || match.groups.n || match.groups.m || match.groups.s
-            ? match.line
-            : match.line;
+        const { line } = match;
         const weight = match.quantity('w') ?? match.quantity('v');
         const bones = match.has('n') ? match.count('n') : match.count('m');
         // "bit of topside, five pound odd": the cut may stand in another clause.
@@ -154,19 +174,20 @@ export const roast: Recogniser = {
           boneless === false ||
           (how !== undefined && how !== 'whole') ||
           frozen;
+        const alone = roastAlone(line);
         const bare =
           /^((it is|we have( got)?|i have( got)?|i am (doing|roasting|cooking|making)|we are (doing|having)|got|cooking|roasting|doing|having|making|with|this is|(i|we)( have)? (bought|got|picked up)) )?(a |an |the |my |our )?(\w+ ){1,5}(for <n\d+> (people |of us |guests )?)?$/.test(
-            match.line,
+            alone,
           );
         const named =
           kind !== undefined &&
           (match.context.expecting === 'roast' || bare) &&
           !/ (is|out|in|done|ready|burnt|resting|down|put|went|medium|well|rare|was|has) /.test(
-            ` ${match.line.replace(/^(it|this) is /, '').replace(/(bone in|we are|i am)/, '')}`,
+            ` ${alone.replace(/^(it|this) is /, '').replace(/(bone in|we are|i am)/, '')}`,
           ) &&
           kind !== undefined &&
-          /^((it is|we have( got)?|i have( got)?|i am (doing|roasting|cooking|making)|we are (doing|having)|got|cooking|roasting|doing|having|making|with|this is|bought|(i|we)( have)? (bought|got|picked up)) |a |an |boneless |bone in |beef |rib |prime |standing |leg |pork |strip |top |eye |whole |tender|fillet|sirloin|fore|topside|one )/.test(
-            match.line,
+          /^((it is|we have( got)?|i have( got)?|i am (doing|roasting|cooking|making)|we are (doing|having)|got|cooking|roasting|doing|having|making|with|this is|bought|(i|we)( have)? (bought|got|picked up)) |a |an |boneless |bone in |beef |lamb |pork |roast |rib |prime |standing |leg |pork |strip |top |eye |whole |tender|fillet|sirloin|fore|topside|one )/.test(
+            alone,
           );
         if (!something && !named) return undefined;
         // "everybody's stuffed", "the butter is still rock hard".

@@ -5,6 +5,7 @@ import { faceOf, type Match, type Meaning, type Recogniser } from '../../recogni
 import { dishNamed } from '../frames/dinner.ts';
 import { mealWords } from '../frames/words.ts';
 import { phrases } from '../vocabulary.ts';
+import { cutOf } from './roast.ts';
 
 const tell = ['statement', 'request', 'intention'] as const;
 
@@ -115,6 +116,7 @@ export const serving: Recogniser = {
         '^ [{date}] [at] {clock:face} [for (dinner|lunch|supper|tea)|dinner|lunch|supper] [{day:date}] [instead|then|tonight] $',
         '(at|by|for) {clock:face} [{day:date}]',
         '{date} (at|by|around) {clock} [for dinner|$]',
+        '^ at {clock} {day:date} $',
         '(@dinner|eating|serving) {clock:number} [{date}] $',
         '^ [so] (we|we will|we are) (start|starting) [eating] (at|by) {clock} $',
       ],
@@ -166,6 +168,13 @@ function timeMeaning(match: Match): Meaning | undefined {
     )
       return undefined;
     const before = line.slice(0, line.indexOf(said));
+    // "a rib roast serving six": heads, where "serving at six" is an hour.
+    if (
+      / (serving|serve|serves) $/.test(before) &&
+      !quantity.face &&
+      match.context.expecting !== 'serving-time'
+    )
+      return undefined;
     // "six of us, Jen's lot, that's four": heads still.
     if (
       /^(that is|so|makes|that makes) $/.test(before.trimStart()) &&
@@ -193,11 +202,12 @@ function timeMeaning(match: Match): Meaning | undefined {
     if (/ (back|forward|on|out) by $/.test(before)) return undefined;
     if (/ (to|it|that|is) $/.test(before) && quantity.value > 24 && !quantity.face)
       return undefined;
-    // "for Saturday at 7", "eight people at seven".
+    // "for Saturday at 7", "eight people at seven", "rib roast for eight at seven".
     const placed =
       / (at|by|around) $/.test(before) &&
-      (/ <y\d+> (at|by|around) $/.test(before) ||
-        / (people|persons|of us|guests|adults) (at|by|around) $/.test(before)) &&
+      (/ (<y\d+>|for <n\d+>|people|persons|of us|guests|adults|coming) (at|by|around) $/.test(before) ||
+        (before === ' at ' && /^(tonight|today|tomorrow|<y)/.test(after)) ||
+        cutOf(line, match.context) !== undefined) &&
       !/^(sear|low-roast|rest|hold|carve|served)$/.test(match.context.stage ?? '');
     if (
       !placed &&
@@ -221,7 +231,7 @@ function timeMeaning(match: Match): Meaning | undefined {
     )
       return undefined;
   } else if (
-    /(went|put|came|started|since|been|ago|took|turned|resting|arriv|kids|in at|leav|out at)|^ (i am|i will be|i have to be|i have got to be) (off|out|away|gone|back|busy)/.test(
+    /(went|put|came|started|since|been|ago|took|turned|resting|arriv|kids| in at|leav| out at)|^ (i am|i will be|i have to be|i have got to be) (off|out|away|gone|back|busy)/.test(
       line.slice(0, line.indexOf(said)),
     )
   )
