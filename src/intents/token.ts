@@ -11,8 +11,9 @@ export interface Token {
   to: number;
 }
 
+// A letter written onto a number names a thing, such as a road, and counts nothing.
 const shape =
-  /\d+(?:[.,:]\d+)*|[⅛¼⅓⅜½⅝⅔¾⅞]|[\p{L}\p{M}]+(?:['’ʼ][\p{L}]+)*['’]?|[.,;:!?…–—/%#°+-]|[°℉℃]|\S/gu;
+  /(?<![\p{L}\p{N}])\p{L}\d{1,3}(?![\p{L}\p{N}]|[.,:]\d)|\d+(?:[.,:]\d+)*|[⅛¼⅓⅜½⅝⅔¾⅞]|[\p{L}\p{M}]+(?:['’ʼ][\p{L}]+)*['’]?|[.,;:!?…–—/%#°+-]|[°℉℃]|\S/gu;
 
 /** Splits a text; control characters, emoji and marks of direction are left out. */
 export function tokensOf(text: string): Token[] {

@@ -303,7 +303,8 @@ function ovenOf(match: Match): Meaning | undefined {
     return oven(one);
   }
   const state = firstOf(match, [
-    [/ (off|out) /, 'off'],
+    // A pan that is off the heat leaves the oven as it was.
+    [/ (off|out) (?!(the|of) )/, 'off'],
     [/ (preheated|hot|ready|beeped|pinged|temperature|warm|heated|there|up to) /, 'preheated'],
     [/ (on|lit|heating|preheating|started|fired|warming) /, 'on'],
   ] as const);
@@ -375,6 +376,11 @@ export const fillTold: Fill = {
   'set-guests': guestsOf,
   'report-guests': (match) => {
     const value = count(match);
+    // "The guests aren't here yet" tells of nobody.
+    if (holds(match, / (not|never) (all |quite )?(yet )?(here|arrived|come|turned up|there) /))
+      return holds(match, / not all /)
+        ? { intent: 'report-guests', state: 'partly-arrived' }
+        : undefined;
     const state =
       firstOf(match, [
         [/ (seated|sat|sitting|table|seats?) /, 'seated'],
@@ -506,7 +512,11 @@ export const fillTold: Fill = {
       return { intent: 'correct', count: one.number('temperature') };
     if (/ (bones?|ribs?) /.test(` ${match.whole}`) && one.number('temperature') < 9)
       return { intent: 'correct', bones: one.number('temperature') };
-    return { intent: 'correct', ...one.temperature('temperature') };
+    const { temperature, unit } = one.temperature('temperature');
+    // "It's not 120" names what was wrong, and not what is right.
+    return / not (at |really |actually )?<[nt]\d+> /.test(` ${match.line}`)
+      ? { intent: 'correct', was: temperature, ...(unit ? { unit } : {}) }
+      : { intent: 'correct', temperature, ...(unit ? { unit } : {}) };
   },
   choose: (match) => {
     // The one of "the second one" is no number.

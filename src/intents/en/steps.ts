@@ -39,7 +39,7 @@ export const meansRoast = (words: string): boolean => isRoast.test(words.trim())
 
 /** "dinner" alone names no rolls, nor "top" a rump. */
 const unnamed =
-  /^(|(the )?(dinner|supper|lunch|tea|been|table|oven|pan|hot|warm|top|side|main|fat|water|french|english|italian)( it)?)$/;
+  /^(|(the )?(dinner|supper|lunch|tea|been|table|oven|pan|hot|warm|top|side|main|fat|water|french|english|italian|leave)( it)?)$/;
 
 /** The dish that words name, those of this dinner first. */
 export function dishIn(words: string, context: ReadContext): string | undefined {

@@ -21,7 +21,24 @@ const dishes =
 
 const numbers = '(?:one|two|three|four|hundred|twenty|\\w+ty)';
 
+const thought =
+  '(?:(?:it|this|that|they|these|those|he|she|we|everyone|everything) |(?:the|my|our|your) (?:[a-z]+ ){1,3}?)';
+const isOrHas = '(?:is|are|was|were|has|have|will|can|could|would) ';
+
 const orders: readonly Order[] = [
+  // "I don't think the potatoes are done", "I doubt it's ready": they are not.
+  {
+    shape: new RegExp(
+      `(?<=^|[.!?,] |and |but |so |no |hmm |um )((?:(?:i|we) )?do not (?:really )?(?:think|reckon|believe|suppose) (?:that )?)(${thought})(${isOrHas})(?!not )`,
+    ),
+    instead: [2, 3, 'not'],
+  },
+  {
+    shape: new RegExp(
+      `(?<=^|[.!?,] |and |but |so )((?:i|we) (?:really )?doubt (?:if |that |whether )?)(${thought})(${isOrHas})(?!not )`,
+    ),
+    instead: [2, 3, 'not'],
+  },
   // "the sauce of horseradish", "foil of aluminium": not "leg of lamb", which English says so.
   {
     shape: new RegExp(

@@ -216,10 +216,14 @@ export const guestsFrame: Frame = {
       count.value < 100
         ? count.value
         : undefined;
-    // "ten of us and two are kids": counted already.
+    // "ten of us and two are kids", "eleven, two of them kids": counted already.
     if (
-      /^<n\d+> (of (them|us|those|whom) )?(are|is|being) /.test(match.line) &&
-      match.before.some((one) => one.intent === 'set-guests' && one.count !== undefined) &&
+      /^<n\d+> (of (them|us|those|whom|the <n\d+>) |(are|is|being) )/.test(match.line) &&
+      (match.before.some((one) => one.intent === 'set-guests' && one.count !== undefined) ||
+        holds(
+          match,
+          / of (them|us|those|whom|the <n\d+>) (are |being )?(small |little |young )?(kids|children|toddlers|babies|teenagers|adults|vegetarians?|vegans?) /,
+        )) &&
       !holds(match, / (coming|more|extra|late|not) /)
     )
       return undefined;

@@ -51,6 +51,8 @@ export function startedIn(match: Match): Meaning[] | undefined {
   // "gas mark 2 it's on": what is left beside the oven is the oven's.
   if (match.line.includes('|') && match.before.at(-1)?.intent === 'report-oven') return undefined;
   const words = match.words('who');
+  // "127 in the oven" is a number, and puts nothing in.
+  if (/^<n\d+>$/.test((match.groups.who ?? '').trim())) return undefined;
   const moment = momentOf(match, { lasting: true });
   if (words === '' || meansRoast(words)) {
     if (/^(she|he)$/.test(words)) return undefined;

@@ -63,7 +63,7 @@ export const notDone: Recogniser = {
         const dish = dishIn(who, match.context);
         const verb = match.words('verb');
         if (
-          /^(doing|having|making|going|bothering|serving|including|funny|fair|right|clear|true|worth|easy|possible|enough|joking|kidding|sure|bad|even)$/.test(
+          /^(doing|having|making|going|bothering|serving|including|funny|fair|right|clear|true|worth|easy|possible|enough|joking|kidding|sure|bad|even|here|coming|home|back|arrived|late|hungry)$/.test(
             verb,
           )
         )

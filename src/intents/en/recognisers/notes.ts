@@ -2,8 +2,8 @@
 import type { Recogniser } from '../../recogniser.ts';
 import { commonWords } from '../common-words.ts';
 import { phrases } from '../vocabulary.ts';
-import { cutOf } from './roast.ts';
 import { donenessOf } from './doneness.ts';
+import { cutOf } from './roast.ts';
 
 /** Words of a wish before it: "I'd like it rare" and "aiming to eat at eight" speak of all. */
 const notAGuest =

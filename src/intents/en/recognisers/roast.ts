@@ -96,7 +96,9 @@ export const roast: Recogniser = {
       '^ (we are having|we are doing|it is|i am doing|i am roasting|i am cooking|doing|cooking|roasting|having|we have got|i have got) [some|roast] (lamb|pork) [tonight|today|this time|for dinner|$] $ ',
       (match) => {
         const cut = cutOf(match.line, match.context);
-        return cut !== undefined && /^(planning|prep)?$/.test(match.context.stage ?? '') && !match.before.some((one) => one.intent === 'describe-roast')
+        return cut !== undefined &&
+          /^(planning|prep)?$/.test(match.context.stage ?? '') &&
+          !match.before.some((one) => one.intent === 'describe-roast')
           ? { intent: 'describe-roast', cut }
           : undefined;
       },

@@ -205,7 +205,9 @@ function timeMeaning(match: Match): Meaning | undefined {
     // "for Saturday at 7", "eight people at seven", "rib roast for eight at seven".
     const placed =
       / (at|by|around) $/.test(before) &&
-      (/ (<y\d+>|for <n\d+>|people|persons|of us|guests|adults|coming) (at|by|around) $/.test(before) ||
+      (/ (<y\d+>|for <n\d+>|people|persons|of us|guests|adults|coming) (at|by|around) $/.test(
+        before,
+      ) ||
         (before === ' at ' && /^(tonight|today|tomorrow|<y)/.test(after)) ||
         cutOf(line, match.context) !== undefined) &&
       !/^(sear|low-roast|rest|hold|carve|served)$/.test(match.context.stage ?? '');

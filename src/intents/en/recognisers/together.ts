@@ -60,6 +60,27 @@ export const together: Recogniser = {
   name: 'together',
   moods: ['statement'],
   phrases: [
+    // "Fat side up or down?": the trade's answer, which an "or" would tear apart.
+    ...phrases(
+      '(fat|fat cap|bone|bones|skin|rind|meat) [side|facing|facing it] (up|down|upwards|downwards|on top) or [{other:thing}] (up|down|upwards|downwards|on top|underneath) ',
+      { intent: 'ask-how', topic: 'which side up' },
+    ),
+    // "Eight of us but now it's ten", "we were six, now it's eight": the last is how many.
+    ...phrases(
+      [
+        '[there|it|we|i] [were|was|are|is|said] {was:number} [of us|people|guests|coming|for dinner] [,|, but|but|and|, and|, so|so] now (it is|we are|there is|there are|we will be|make it) [up to|down to] {n:number} [of us|people|guests|coming] ',
+      ],
+      (match) => {
+        const [was, count] = [match.count('was'), match.count('n')];
+        const counted =
+          / (of us|people|guests|coming|for dinner|we (were|are)|there (were|are)) /.test(
+            ` ${match.line}`,
+          ) && !/ (oven|degrees|minutes|hours|core|reads|pounds|kilos) /.test(` ${match.line}`);
+        return counted && was !== undefined && count !== undefined && was <= 40 && count <= 40
+          ? { intent: 'set-guests', count }
+          : undefined;
+      },
+    ),
     ...phrases(
       [
         '^ (and|so|right|ok) then [?] $',
