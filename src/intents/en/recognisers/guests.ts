@@ -39,7 +39,7 @@ export const guests: Recogniser = {
       ],
       // "half of them are here" is not everybody.
       (match) =>
-        / (that is|there is) them (in|out|on) | in the (\w+ )?(drawer|oven|fridge|tin|pan|pot|sink|freezer|water|cupboard) | (not|none|nobody|half|some|most|few|couple|several|<n\d+>|to help|helping|hands|helper|sat|seated|sitting|bar|except|but|apart|minus) /.test(
+        / (that is|there is) them (in|out|on) | in the (\w+ )?(drawer|oven|fridge|tin|pan|pot|sink|freezer|water|cupboard) | (not|none|nobody|first|half|some|most|few|couple|several|<n\d+>|to help|helping|hands|helper|sat|seated|sitting|bar|except|but|apart|minus) /.test(
           ` ${match.line}`,
         )
           ? undefined

@@ -17,7 +17,7 @@ const guestsDelayed =
 const whoComes =
   / (they|them|he|she|guests|everyone|everybody|family|parents|in laws|lot|mum|dad|gran|granny|nan|nana|grandma|sister|brother|aunt|auntie|uncle|cousins?|son|daughter|friends?|neighbours?|mate|boss|folks|train|flight|bus|taxi|kids|husband|wife|partner|girlfriend|boyfriend|others|rest of them|relatives|crew) /;
 const notOfGuests =
-  / (oven|roast|joint|beef|meat|potatoes|beans|gravy|carrots|puddings|timer|alarm|resting|rest|probe|ago|i am|we are|reads|turned|pulled|sear|carve|early|earlier|sooner|last|yesterday|match|film|always|used to|gone|back in|went|work|meeting|school|delivery|parcel|game|concert|holiday|airport last|bins?|if|when|remember) /;
+  / (first (guests?|lot|few|ones|of them)|oven|roast|joint|beef|meat|potatoes|beans|gravy|carrots|puddings|timer|alarm|resting|rest|probe|ago|i am|we are|reads|turned|pulled|sear|carve|early|earlier|sooner|last|yesterday|match|film|always|used to|gone|back in|went|work|meeting|school|delivery|parcel|game|concert|holiday|airport last|bins?|if|when|remember) /;
 
 /** One delay, of people on their way, and nothing of the stove. */
 function lateness(match: Match): Meaning | undefined {
