@@ -9,6 +9,7 @@ import type { Quantity } from '../quantity.ts';
 import type { Token } from '../token.ts';
 import { isForeign, moodOf, questionOr, withoutPoliteness } from './mood.ts';
 import { isSetting } from './recognisers/moment-of.ts';
+import { closesAClause, toldAnew } from './told-anew.ts';
 import { isUncardedName } from './uncarded-dishes.ts';
 
 const conjunctions = /^(and|but|then|so|plus|also|while|although|though|because|or)$/;
@@ -439,6 +440,9 @@ function joinsNames(
   context: ReadContext,
 ): boolean {
   if (!/^(and|or|plus)$/.test(tokens[at]!.word)) return false;
+  // "the potatoes need ten minutes and gravy is ready": a span of time is no name.
+  if (/^<d/.test(part.at(-1)?.word ?? '') && /^[a-z]/.test(tokens[at + 1]?.word ?? ''))
+    return false;
   // "mac and cheese": one dish.
   if (
     tokens[at]!.word === 'and' &&
@@ -734,46 +738,17 @@ function dishAnew(
       /^(start|started|put|did|have|peeled|cooked|made)$/.test(tokens[at + length + 1]?.word ?? '');
     if (!doing && !/^(is|are|was|were|went|need|needs|has|have|got|came)$/.test(verb)) continue;
     const words = tokens.slice(at, at + length).map((token) => token.word);
-    if (words.some((word) => /^(the|it|they|i|we|and|that|[^a-z].*)$/.test(word))) continue;
+    if (
+      words.some((word) =>
+        /^(the|of|in|on|at|for|with|to|it|they|i|we|and|that|[^a-z].*)$/.test(word),
+      )
+    )
+      continue;
     if (nameExactlyIn(context.lexicon.dishes, words.join(' '), context.dishes) !== undefined)
       return true;
   }
   return false;
 }
-
-/**
- * "the potatoes are in I've put the oven up", "it's 108 five minutes on the timer": a recogniser writes no
- * commas, so that a whole report ends where the next begins with what can only begin one.
- */
-function toldAnew(part: readonly Token[], tokens: readonly Token[], at: number): boolean {
-  if (part.length < 2 || !closesAClause.test(part.at(-1)!.word)) return false;
-  // "After ten minutes start a timer", "tell me when it's at 110".
-  if (/^(if|once|when|after|before|till|as|while|since|say|says)$/.test(part[0]!.word))
-    return false;
-  return beginsAReport.test(lineOf(tokens.slice(at, at + 5)));
-}
-
-/** Who did or is what, a count of minutes on a timer, another guest: none of it goes on a clause. */
-const beginsAReport = new RegExp(
-  `^(?:${[
-    '(?:start|set) (?:a|an|another|the) (?:<d\\d+> )?(?:timer|alarm) ',
-    'timer for <d',
-    '<d\\d+> on the timer ',
-    '(?:<n\\d+>|another|one) more (?:is|are|for dinner|people|guests|coming) ',
-    'i (?:turned|put|took|set|started|pulled|opened|basted|carved|moved) ',
-    'i have (?:turned|put|taken|got|done|made|set|started|pulled|peeled|lowered) ',
-    'turned (?:it|the oven|the heat) (?:up|down|off|on|to) ',
-    '(?:they|he|she) (?:are|is|will be|have|has) (?:here|late|running|going|stuck|all|half|just|on|<[dn]\\d+>) ',
-    '(?:the )?(?:guests|everyone|everybody) (?:are|is|will be|has|have) ',
-    'the first (?:guests|lot|few|ones|of them|people) (?:are|is|have|has|arrived) ',
-    '(?:it|we) (?:is|are) (?:now )?(?:at |up to |on |only at )?<[nt]\\d+> ',
-    '<n\\d+> (?:degrees )?(?:in|at) the (?:middle|centre|center|core|thick) ',
-    '(?:the )?(?:oven|probe|thermometer|core) (?:is|reads|says) ',
-  ].join('|')})`,
-);
-
-const closesAClause =
-  /^(burner|hob|stove|oven|fridge|table|counter|side|shelf|pan|water|sink|rack|door|foil|in|out|on|off|done|ready|made|up|down|finished|now|already|ago|it|warm|hot|cold|resting|simmering|boiling|mixed|peeled|trimmed|carved|them|started|yet|late|early|behind|coming|here|arrived|timer|middle|centre|center|core|dinner|tonight|<[a-z]\d+>)$/;
 
 /** "make it half eight Sharon's train got cancelled": after the number of a whole clause, who did what. */
 function factAnew(part: readonly Token[], tokens: readonly Token[], at: number): boolean {

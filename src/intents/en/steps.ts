@@ -15,7 +15,10 @@ export const goodsOf = oncePer(({ ingredients, tools }: Lexicon): readonly Named
 ]);
 
 const roastVerbs: readonly [RegExp, string][] = [
-  [/^(french|frenched|frenching|frenched|cleaned the bones|clean the bones|bones)$/, 'french'],
+  [
+    /^(french|frenched|frenching|scrape|scraped|scraping|cleaned the bones|clean the bones|bones)$/,
+    'french',
+  ],
   [/^(truss|trussed|trussing|tie|tied|tying|tie up|tied up|string|strung)$/, 'truss'],
   [
     /^(season|seasoned|seasoning|salt|salted|salting|rub|rubbed|peppered|salt and pepper|peppering|smear|seasons|brine|brined|brining)$/,

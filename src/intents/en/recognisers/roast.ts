@@ -41,10 +41,15 @@ const leadsOn =
 const leadsIn =
   /^.* (?=(?:(?:we are|i am) (?:having|doing|cooking|roasting|making)|(?:i|we) have(?: got)?|it is|doing|cooking|roasting) )/;
 
+/** "I want it rare fillet of beef": how it is liked, told before what it is. */
+const likedBefore =
+  /^(?:.* )?(?:rare|medium|well done) (?:please )?(?=(?:an? )?(?:[a-z]+ ){0,2}(?:beef|lamb|pork|ribs?|roast|loin|round|side|topside|fillet|tenderloin|sirloin) )/;
+
 /** Of "six of us we are having a pork loin at seven" what is told of the roast: taken words left gaps. */
 const roastAlone = (line: string): string =>
   line
     .replace(/^(?:\| |, |and )+/, '')
+    .replace(likedBefore, '')
     .replace(leadsIn, '')
     .replace(leadsOn, '');
 
