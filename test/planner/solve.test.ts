@@ -284,6 +284,14 @@ describe('days of the cards', () => {
     }
   });
 
+  it('are sought on, when they are big and two things would clash', { timeout: 120_000 }, () => {
+    for (const seed of [3039, 3073, 3188]) {
+      const problem = instanceOf(seed, { tasksAtMost: 44, dishesAtMost: 7, slotMinutes: 1 });
+      const solution = solve(problem);
+      expect([seed, solution.clashes, faults(problem, solution)]).toEqual([seed, 0, []]);
+    }
+  });
+
   it('are planned as a general mixed-integer solver plans them (the package highs)', {
     timeout: 240_000,
   }, async () => {
@@ -296,8 +304,8 @@ describe('days of the cards', () => {
       if (proven) expect([day.seed, cost]).toEqual([day.seed, day.optimum]);
       if (cost <= day.optimum * 1.01) within += 1;
     }
-    // Over all five hundred it is 88 in a hundred; `npm run bench:plan` has the figure of the day.
-    expect(within / sample.length).toBeGreaterThan(0.75);
+    // Over all five hundred it is 99 in a hundred; `npm run bench:plan` has the figure of the day.
+    expect(within / sample.length).toBeGreaterThan(0.95);
     const again = days[1];
     if (!again) throw new Error('no proved day');
     const { cost, starts } = solve(again.problem);
