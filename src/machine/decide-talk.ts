@@ -107,6 +107,10 @@ export function correct(
   if (facts.length > 0)
     return decided(facts, { key: 'corrected', what: facts[0]?.type ?? 'roast-described' });
   if (heard.option !== undefined) return choose(heard.option, context);
+  // "It's not 120" takes that number back, whatever was told since.
+  const named = heard.was === undefined ? undefined : temperatureTold(heard.was, context);
+  if (named)
+    return decided([voiding([named.position])], { key: 'undone', text: String(heard.was) });
   const turn = lastActingTurn(context.facts);
   if (!turn) return said({ key: 'nothing-to-undo' });
   return decided([{ type: 'positions-voided', positions: turn.positions, because: 'correct' }], {
@@ -118,18 +122,24 @@ export function correct(
 /** A temperature that was told, of the core or of the oven. */
 type ToldTemperature = Extract<Fact, { type: 'reading-taken' | 'oven-stood' }>;
 
-/** The number that is corrected: the one that was named, else the last that was told. */
-function numberMeant(was: number | undefined, context: Context): ToldTemperature | undefined {
-  const told = standing(context.facts).filter(
+/** The temperatures that were told and still count. */
+const temperaturesTold = (context: Context): ToldTemperature[] =>
+  standing(context.facts).filter(
     (fact): fact is ToldTemperature =>
       fact.type === 'reading-taken' ||
       (fact.type === 'oven-stood' && fact.presumed !== true && fact.celsius > 0),
   );
-  const named = told.findLast(
-    (one) => was !== undefined && Math.abs((one.said?.value ?? one.celsius) - was) < 0.5,
+
+/** The last that was told with this number. */
+const temperatureTold = (value: number, context: Context): ToldTemperature | undefined =>
+  temperaturesTold(context).findLast(
+    (one) => Math.abs((one.said?.value ?? one.celsius) - value) < 0.5,
   );
-  return named ?? told.at(-1);
-}
+
+/** The number that is corrected: the one that was named, else the last that was told. */
+const numberMeant = (was: number | undefined, context: Context): ToldTemperature | undefined =>
+  (was === undefined ? undefined : temperatureTold(was, context)) ??
+  temperaturesTold(context).at(-1);
 
 const scaleOf = ({ said }: Pick<ToldTemperature, 'said'>): TemperatureUnit | undefined =>
   said?.unit === 'F' || said?.unit === 'C' ? said.unit : undefined;

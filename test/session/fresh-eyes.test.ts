@@ -43,6 +43,18 @@ describe('a cook with the roast in', () => {
     expect(turn.view.readings).toHaveLength(1);
   });
 
+  it('takes back the number that was named, and nothing told since', async () => {
+    const { turn, text } = await told([
+      ...dinner,
+      ['17:00', 'it reads 88'],
+      ['17:02', 'the potatoes are scrubbed'],
+      ['17:03', "it's not 88"],
+    ]);
+    expect(text).toMatch(/^Taken back: "88"/);
+    expect(turn.view.readings).toHaveLength(0);
+    expect(turn.view.steps.find(({ id }) => id === 'roast-potatoes.scrub')?.state).toBe('done');
+  });
+
   it('is told straight whether it is wrecked, and what can still be done', async () => {
     const late = [...dinner, ['17:00', 'it reads 88'], ['17:25', 'it reads 121']] as const;
     const past = await told(late);

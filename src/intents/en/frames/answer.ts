@@ -26,6 +26,14 @@ export const answerFrame: Frame = {
       return undefined;
     // "what's the number for medium" answers nothing.
     if (/^(what|how (do|does|long|hot)|when|why|which|where) /.test(match.line)) return undefined;
+    // "It's not 88" says what it is not.
+    const denied = numberDenied.exec(match.line)?.[1];
+    if (denied !== undefined && match.context.expecting === 'reading') {
+      const { temperature, unit } = match
+        .withGroups({ temperature: `${denied} ` })
+        .temperature('temperature');
+      return { intent: 'correct', was: temperature, ...(unit ? { unit } : {}) };
+    }
     switch (match.context.expecting) {
       case 'reading':
         return readingAnswer(match);
@@ -48,6 +56,8 @@ export const answerFrame: Frame = {
     }
   },
 };
+
+const numberDenied = /^(?:no |it is |that is |it was |that was )*not (?:at |really )?(<[nt]\d+>) $/;
 
 function onlyMark(match: Match, letters: string): string | undefined {
   const marks = match.marks(letters);
