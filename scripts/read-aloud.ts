@@ -2,7 +2,8 @@
  * Reads every line aloud with espeak-ng and times it: each line of each card with its blanks filled, and
  * every reply and call of the session scripts. Longer lines than a breath are named, those that were asked
  * for as a list apart; one that was not asked for so fails, as does a voice that is not there or nothing to
- * read. `tsx scripts/read-aloud.ts [--cards] [FILE…]`, default all.
+ * read, or a script that does not hold. `tsx scripts/read-aloud.ts [--cards] [--restart-every-turn] [FILE…]`,
+ * default all; with restarts every script's dinner is opened anew from its log after each line.
  */
 import { execFile } from 'node:child_process';
 import { readdirSync } from 'node:fs';
@@ -11,6 +12,7 @@ import { promisify } from 'node:util';
 import type { Card } from '../src/kitchen/card.ts';
 import { readScript } from '../src/main/commands/rehearse.ts';
 import { cardsOf } from '../src/main/household.ts';
+import type { Play } from '../src/main/play.ts';
 import { playAll } from '../src/main/play-pool.ts';
 import { faultSentence } from '../src/rehearsal/script.ts';
 import { breathSeconds, secondsAloud } from '../src/reply/breath.ts';
@@ -69,13 +71,23 @@ function linesOfCard(card: Card): Line[] {
 }
 
 /** Every reply and call of session scripts. */
-async function linesOfScripts(files: readonly string[], cards: readonly Card[]): Promise<Line[]> {
+async function linesOfScripts(
+  files: readonly string[],
+  cards: readonly Card[],
+  playing: Pick<Play, 'restartEveryTurn'>,
+): Promise<Line[]> {
   const plays = files.map((file) => {
     const { script, fault } = readScript(file);
     if (!script) throw new Error(faultSentence(fault));
-    return { script };
+    return { script, ...playing };
   });
-  return (await playAll(plays, cards)).flatMap(({ script, spoken }) => {
+  const played = await playAll(plays, cards);
+  const short = played.filter(({ rehearsal }) => rehearsal.failures.length > 0);
+  if (short.length > 0)
+    throw new Error(
+      `These do not hold; rehearse tells why: ${short.map(({ script }) => script.file).join(', ')}`,
+    );
+  return played.flatMap(({ script, spoken }) => {
     const where = script.file.replace(/^.*\//, '');
     return spoken.map(({ speech, answers, call }) => ({
       where: call === undefined ? where : `${where} ${call}`,
@@ -125,8 +137,9 @@ const files =
           .filter((name) => name.endsWith('.session.txt'))
           .map((name) => `${folder}/${name}`);
 const cards = cardsOf(undefined);
+const playing = words.includes('--restart-every-turn') ? { restartEveryTurn: true } : {};
 const ofCards = named.length > 0 ? [] : cards.flatMap(linesOfCard);
-const lines = [...ofCards, ...(await linesOfScripts(files, cards))];
+const lines = [...ofCards, ...(await linesOfScripts(files, cards, playing))];
 
 const once = [...new Map(lines.map((line) => [line.speech, line])).values()];
 const timed = (await timedAloud(once.filter((line) => line.speech !== ''))).sort(
