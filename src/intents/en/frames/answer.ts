@@ -26,17 +26,9 @@ export const answerFrame: Frame = {
       return undefined;
     // "what's the number for medium" answers nothing.
     if (/^(what|how (do|does|long|hot)|when|why|which|where) /.test(match.line)) return undefined;
-    // "It's not 88" says what it is not.
-    const denied = numberDenied.exec(match.line)?.[1];
-    if (denied !== undefined && match.context.expecting === 'reading') {
-      const { temperature, unit } = match
-        .withGroups({ temperature: `${denied} ` })
-        .temperature('temperature');
-      return { intent: 'correct', was: temperature, ...(unit ? { unit } : {}) };
-    }
     switch (match.context.expecting) {
       case 'reading':
-        return readingAnswer(match);
+        return readingDenied(match) ?? readingAnswer(match);
       case 'serving-time':
         return timeAnswer(match);
       case 'guests':
@@ -58,6 +50,15 @@ export const answerFrame: Frame = {
 };
 
 const numberDenied = /^(?:no |it is |that is |it was |that was )*not (?:at |really )?(<[nt]\d+>) $/;
+
+/** "It's not 88" says what it is not. */
+function readingDenied(match: Match): Meaning | undefined {
+  const denied = numberDenied.exec(match.line)?.[1];
+  if (denied === undefined) return undefined;
+  const slot = match.withGroups({ temperature: `${denied} ` });
+  const { temperature, unit } = slot.temperature('temperature');
+  return { intent: 'correct', was: temperature, ...(unit ? { unit } : {}) };
+}
 
 function onlyMark(match: Match, letters: string): string | undefined {
   const marks = match.marks(letters);

@@ -33,8 +33,6 @@ export const askTime: Recogniser = {
             / (take|need|have|left|go|in|out|ready|done|be|rest|for|to|till|cook|roast|come|start|going)+ ?$/,
             '',
           )
-          // What is only left where it is has no leaves.
-          .replace(/(^| )leave( it| them)?$/, '')
           .trim();
         const named =
           words === '' || /^(dinner|supper|lunch|tea|we eat|eating|serving|food|table)$/.test(words)
