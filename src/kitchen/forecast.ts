@@ -23,6 +23,15 @@ export interface CutShape {
 
 export type RestCover = 'tented' | 'open' | 'low-oven';
 
+/**
+ * How long of its rest a roast is held, in minutes after it came out. Until the low oven has come down, and from when
+ * the dishes want it hot again, it rests under foil; a hold that ends when it begins is none.
+ */
+export interface HoldSpan {
+  fromMinutes: number;
+  toMinutes: number;
+}
+
 /** What the oven is set to from a minute on; 0 or below 40 °C means off, door shut. */
 export interface OvenSetting {
   minute: number;
@@ -71,6 +80,8 @@ export interface ForecastQuestion {
   /** When it came out, once it has. */
   outMinute?: number | undefined;
   rest: RestCover;
+  /** Of a rest in a low oven, when it is in; all of it where nothing is said. */
+  hold?: HoldSpan | undefined;
   /** How long the rest is followed; an hour unless it is to be longer. */
   restMinutes?: number | undefined;
   kitchen?: KitchenBelief | undefined;
@@ -87,6 +98,7 @@ export interface CourseAsked {
   oven: readonly OvenSetting[];
   pullCelsius: number;
   rest: RestCover;
+  hold?: HoldSpan | undefined;
   restMinutes?: number | undefined;
   outMinute?: number | undefined;
 }

@@ -11,6 +11,7 @@ import type { Method } from '../kitchen/facts.ts';
 import {
   type Band,
   type ForecastQuestion,
+  type HoldSpan,
   type KitchenBelief,
   type OvenSetting,
   type RestCover,
@@ -205,12 +206,14 @@ export interface QuestionOptions {
   pullCelsius: number;
   moves: readonly OvenMove[];
   withReadings: boolean;
+  /** Of a rest in a low oven, when the plan has it in. */
+  hold?: HoldSpan | undefined;
 }
 
 export function questionOf(
   dinner: Dinner,
   card: RoastCard,
-  { roastInAt, pullCelsius, moves, withReadings }: QuestionOptions,
+  { roastInAt, pullCelsius, moves, withReadings, hold }: QuestionOptions,
 ): ForecastQuestion {
   const outAt = roastCameOutAt(dinner);
   const readings = withReadings
@@ -241,6 +244,7 @@ export function questionOf(
     pullCelsius,
     outMinute: withReadings && outAt !== undefined ? minutesBetween(roastInAt, outAt) : undefined,
     rest: dinner.course?.rest ?? (dinner.setup.tent === false ? 'open' : 'tented'),
+    hold,
     restMinutes: longRestMinutes(dinner, outAt ?? addMinutes(roastInAt, Math.max(...evidence))),
     kitchen: kitchenOf(dinner),
     seed: dinner.seed,

@@ -5,6 +5,7 @@ import type { Fact, NewFact, Option, Question } from '../kitchen/facts.ts';
 import { leavesOut } from '../kitchen/option.ts';
 import type { Outcome } from '../kitchen/outcome.ts';
 import { coreAtKnife } from '../planner/aim.ts';
+import { isSameHold } from '../planner/hold-span.ts';
 import { type Choosing, draftOptions, type OptionDraft } from '../planner/options/drafts.ts';
 import { figuresOf, type OptionFigures, retargeted } from '../planner/options/figures.ts';
 import { rankOptions } from '../planner/options/rank.ts';
@@ -211,8 +212,16 @@ async function simulate(
   draft: OptionDraft,
   compute: Compute,
 ): Promise<{ draft: OptionDraft; figures: OptionFigures }> {
-  const forecast = await compute.forecast({ ...choosing.question, instead: draft.instead });
-  return { draft, figures: figuresOf(choosing, draft, forecast) };
+  const come = async (one: OptionDraft): Promise<OptionFigures> => {
+    const forecast = await compute.forecast({ ...choosing.question, instead: one.instead });
+    return figuresOf(choosing, one, forecast);
+  };
+  const figures = await come(draft);
+  const { hold } = figures;
+  if (!hold || isSameHold(hold, draft.instead.hold)) return { draft, figures };
+  // Its day has told how long the dishes leave the oven to it.
+  const held = { ...draft, instead: { ...draft.instead, hold } };
+  return { draft: held, figures: await come(held) };
 }
 
 /** The draft with the pull that its own rest asks for: forecasts only, and the day planned once. */

@@ -7,7 +7,7 @@ import { celsiusOfFahrenheit } from '../base/units.ts';
 import { coreTold } from '../kitchen/core-told.ts';
 import { type Dinner, dinnerOf } from '../kitchen/dinner.ts';
 import type { Fact } from '../kitchen/facts.ts';
-import type { Band, Forecast, ForecastQuestion } from '../kitchen/forecast.ts';
+import type { Band, Forecast, ForecastQuestion, HoldSpan } from '../kitchen/forecast.ts';
 import type { Plan } from '../kitchen/plan.ts';
 import type { Expected } from '../machine/context.ts';
 import { lastCalled } from '../machine/decide-steps.ts';
@@ -16,6 +16,7 @@ import { aimedPull, usualPull } from '../planner/aim.ts';
 import type { Call } from '../planner/calls/call.ts';
 import { callsOf } from '../planner/calls/calls.ts';
 import { asCooked } from '../planner/days/thaw.ts';
+import { holdSpanOf, isSameHold } from '../planner/hold-span.ts';
 import {
   firstPullCelsius,
   ovenMovesOf,
@@ -48,6 +49,9 @@ const lateMinutes = 2;
 const isLate = ({ serving }: Plan): boolean =>
   minutesBetween(serving.wantedAt, serving.likelyAt) > lateMinutes;
 
+/** A shorter hold asks for a later pull, and that makes it shorter again: twice comes near enough. */
+const holdRounds = 2;
+
 export async function outlookOf(
   id: string,
   facts: readonly Fact[],
@@ -76,10 +80,10 @@ export async function outlookOf(
   const aim = { dinner, roast, serveCelsius };
   const firstPull =
     dinner.course?.pullCelsius ?? usualPull({ ...aim, forecast: usual, pullCelsius: guess });
-  const ask = (pullCelsius: number): ForecastQuestion =>
-    questionOf(asked, roast.card, { roastInAt, pullCelsius, moves, withReadings: true });
-  const first = await compute.forecast(ask(firstPull));
-  const aimed = async (leastRestMinutes?: number) => {
+  const aimed = async (leastRestMinutes?: number, hold?: HoldSpan) => {
+    const ask = (pullCelsius: number): ForecastQuestion =>
+      questionOf(asked, roast.card, { roastInAt, pullCelsius, moves, withReadings: true, hold });
+    const first = await compute.forecast(ask(firstPull));
     const from = { forecast: first, pullCelsius: firstPull, roastInAt, leastRestMinutes };
     const pullCelsius = aimedPull({ ...aim, ...from });
     const question = ask(pullCelsius);
@@ -91,6 +95,12 @@ export async function outlookOf(
   // Where dinner is late and waits for a dish, the roast rests through that: it may come out the sooner.
   if (wentInAt !== undefined && day.planned && isLate(day.planned))
     day = await aimed(day.planned.restMinutes);
+  // A hold is planned before it is known how long the dishes leave the oven to it.
+  for (let round = 0; round < holdRounds && day.planned; round += 1) {
+    const hold = holdSpanOf(day.planned, dinner);
+    if (!hold || isSameHold(hold, day.question.hold)) break;
+    day = await aimed(undefined, hold);
+  }
   const { question, forecast, planned } = day;
   const plan = planned && planWithChores(dinner, planned, now);
   return {

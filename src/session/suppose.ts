@@ -33,10 +33,10 @@ export async function supposed(
     celsius: ovenCelsius,
     searCelsius: method === 'steady' ? undefined : searCelsius,
   });
-  const { rest, restMinutes } = question;
+  const { rest, hold, restMinutes } = question;
   let { pullCelsius } = question;
   const atPull = (): Promise<Forecast> =>
-    compute.forecast({ ...question, instead: { oven, pullCelsius, rest, restMinutes } });
+    compute.forecast({ ...question, instead: { oven, pullCelsius, rest, hold, restMinutes } });
   const coreOf = ({ slices }: Forecast): number =>
     sliceRested(slices, plan.restMinutes).profile[0]?.celsius.p50 ?? pullCelsius;
   let found = await atPull();

@@ -173,7 +173,7 @@ function draftRoastStays(draft: Draft, day: Day): void {
 }
 
 /** A held roast's box: above what the consumer rule asks of cooked meat, below what cooks it on fast. */
-const holdRange = {
+export const holdRange = {
   lowCelsius: celsiusOfFahrenheit(165),
   highCelsius: celsiusOfFahrenheit(175),
   likelyCelsius: holdOvenCelsius,

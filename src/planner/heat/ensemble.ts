@@ -28,8 +28,19 @@ const remembered = 4;
 const memory = new Map<string, Ensemble>();
 
 export function ensembleOf(question: ForecastQuestion): Ensemble {
-  const { roast, oven, fan, onRack, pullCelsius, outMinute, rest, restMinutes, kitchen, seed } =
-    question;
+  const {
+    roast,
+    oven,
+    fan,
+    onRack,
+    pullCelsius,
+    outMinute,
+    rest,
+    hold,
+    restMinutes,
+    kitchen,
+    seed,
+  } = question;
   const count = memberCount(question);
   const key = JSON.stringify([
     roast,
@@ -39,6 +50,7 @@ export function ensembleOf(question: ForecastQuestion): Ensemble {
     pullCelsius,
     outMinute,
     rest,
+    hold,
     restMinutes,
     kitchen,
     seed,
@@ -77,6 +89,7 @@ export const trackOptionsOf = (question: ForecastQuestion, size: GridSize): Trac
   oven: question.oven,
   pullCelsius: question.pullCelsius,
   rest: question.rest,
+  hold: question.hold,
   outMinute: question.outMinute,
   restMinutes: question.restMinutes,
   frozen: question.roast.frozen === true,

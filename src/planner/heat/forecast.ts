@@ -47,6 +47,7 @@ export function project(belief: Belief, course: CourseAsked, count?: number): Fo
     ...belief.question,
     ...course,
     oven: ovenInOrder(course.oven),
+    hold: course.hold,
     restMinutes: course.restMinutes,
     outMinute: course.outMinute,
   };

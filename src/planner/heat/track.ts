@@ -3,7 +3,7 @@
  * that what a reading says can be held against it whenever the reading was taken.
  */
 import { limits } from '../../base/limits.ts';
-import type { OvenSetting, RestCover } from '../../kitchen/forecast.ts';
+import type { HoldSpan, OvenSetting, RestCover } from '../../kitchen/forecast.ts';
 import { type Grid, type GridSize, gridOf } from './grid.ts';
 import { OvenWalk, roomCelsius } from './oven.ts';
 import type { Member } from './prior.ts';
@@ -38,6 +38,7 @@ export interface TrackOptions {
   oven: readonly OvenSetting[];
   pullCelsius: number;
   rest: RestCover;
+  hold?: HoldSpan | undefined;
   outMinute: number | undefined;
   /** How long the rest is followed; `restHorizonMinutes` unless a longer one is asked about. */
   restMinutes?: number | undefined;
@@ -235,9 +236,9 @@ const stalled = (core: readonly number[]): boolean => {
  * What surrounds a resting roast. Coefficients are common values for still air, less what the board keeps
  * from the underside; no single source.
  */
-function restSurroundings(member: Member, options: TrackOptions): Surroundings {
+function restSurroundings(member: Member, options: TrackOptions, cover: RestCover): Surroundings {
   const factor = member.restFactor;
-  switch (options.rest) {
+  switch (cover) {
     case 'tented':
       // Foil reflects most of the glow and holds damp air under it.
       return {
@@ -269,6 +270,12 @@ function restSurroundings(member: Member, options: TrackOptions): Surroundings {
   }
 }
 
+/** What covers it so many minutes into its rest. */
+const coverAt = ({ rest, hold }: TrackOptions, minute: number): RestCover =>
+  rest === 'low-oven' && hold && (minute < hold.fromMinutes || minute >= hold.toMinutes)
+    ? 'tented'
+    : rest;
+
 interface Rested {
   core: number[];
   curvature: number[];
@@ -276,21 +283,25 @@ interface Rested {
 }
 
 function restOf(run: Run, options: TrackOptions, minutes = restHorizonMinutes): Rested {
-  const around = restSurroundings(run.member, options);
+  let cover = coverAt(options, 0);
+  let around = restSurroundings(run.member, options, cover);
   const { state, grid } = run;
   const core = [coreCelsius(state, grid)];
   const curves = [curvature(state, grid)];
   const slices: Slice[] = [];
   const sliced = slicedAfter(minutes);
   for (let minute = 0; minute < minutes; minute += recordMinutes) {
+    const next = coverAt(options, minute + recordMinutes / 2);
+    if (next !== cover) around = restSurroundings(run.member, options, next);
+    cover = next;
     for (let sub = 0; sub < run.substeps; sub += 1)
       run.loss += step(state, grid, run.member.body, around, run.seconds, run.scratch);
     core.push(coreCelsius(state, grid));
     curves.push(curvature(state, grid));
-    const next = sliced[slices.length];
-    if (next === undefined) continue;
+    const slicing = sliced[slices.length];
+    if (slicing === undefined) continue;
     noteHottest(run.hottest, state, grid);
-    if (minute + recordMinutes >= next) slices.push(sliceOf(run.hottest, state, grid));
+    if (minute + recordMinutes >= slicing) slices.push(sliceOf(run.hottest, state, grid));
   }
   return { core, curvature: curves, slices };
 }

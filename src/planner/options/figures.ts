@@ -3,10 +3,11 @@ import { type Instant, minutesBetween } from '../../base/time.ts';
 import { clamp } from '../../base/units.ts';
 import { carveMinutesOf, type Dinner } from '../../kitchen/dinner.ts';
 import type { Course, Option } from '../../kitchen/facts.ts';
-import { type Band, coreAtMinute, type Forecast } from '../../kitchen/forecast.ts';
+import { type Band, coreAtMinute, type Forecast, type HoldSpan } from '../../kitchen/forecast.ts';
 import type { Plan } from '../../kitchen/plan.ts';
 import { comeUpMinutes, comeUpMinutesAtMost } from '../come-up.ts';
 import { constraints } from '../constraints/index.ts';
+import { holdSpanOf } from '../hold-span.ts';
 import { plan as planDay } from '../plan.ts';
 import {
   riseHighKelvin,
@@ -30,6 +31,8 @@ export interface OptionFigures {
   coreAtServingCelsius: Band;
   minutesFromWanted: number;
   onTimeChance: number;
+  /** For a hold, how long of the rest the dishes leave the oven to it. */
+  hold?: HoldSpan | undefined;
   /** Hard rules that a day with this course breaks; such a course is no option. */
   broken: readonly string[];
   /** Steps that come too late for the table with it. */
@@ -66,6 +69,7 @@ export function figuresOf(
     coreAtServingCelsius,
     minutesFromWanted: minutesBetween(serving.wantedAt, servingAt),
     onTimeChance,
+    hold: planned && holdSpanOf(planned, changed),
     broken: [
       // A hold for which the dishes leave the oven no time is none.
       ...(noHold ? ['hold'] : []),
