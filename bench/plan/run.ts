@@ -1,12 +1,14 @@
 /**
  * How good plans are and how long they take: against proved optima, with forty steps, two cooks and two
- * ovens, from ten steps to eighty, and how little moves when little changes. Times stand beside a
- * fixed loop of arithmetic timed in the same run, since machines drift. `npm run bench:plan [days]`.
+ * ovens, from ten steps to eighty, how little moves when little changes, and what the options of a choice
+ * cost. Times stand beside a fixed loop of arithmetic timed in the same run, since machines drift.
+ * `npm run bench:plan [days]`.
  */
 
 import { type Lag, origin, type Problem } from '../../src/planner/problem.ts';
 import { solve } from '../../src/planner/solve/solve.ts';
 import { calibration } from '../measure.ts';
+import { timeChoices } from './choices.ts';
 import { type ProvedDay, provedDays } from './frozen.ts';
 import { instanceOf } from './instances.ts';
 import { prove } from './prove.ts';
@@ -227,3 +229,4 @@ await againstOptima(days, 6);
 bigKitchens(Math.min(100, days.length));
 growth();
 stability(Math.min(60, days.length));
+await timeChoices(3);

@@ -101,6 +101,8 @@ export interface CourseAsked {
   hold?: HoldSpan | undefined;
   restMinutes?: number | undefined;
   outMinute?: number | undefined;
+  /** Nothing of the slices is asked, at the pull or at other minutes; their lists are empty. */
+  only?: 'core' | undefined;
 }
 
 export interface Forecast {
@@ -225,7 +227,7 @@ export const coreAfterRest = (forecast: Forecast, restMinutes: number): Band =>
   ) ?? forecast.peak.celsius;
 
 /** Later than this past its temperature, a roast that is still in will be hotter for it. */
-const lateMinutes = 2;
+export const lateAtPullMinutes = 2;
 
 /**
  * The core after a rest that begins at a minute. A roast that stays in past its pull climbs on: by as
@@ -237,7 +239,7 @@ export function coreRestedFrom(
 ): Band {
   const rested = coreAfterRest(forecast, restMinutes);
   const last = forecast.ifOut.at(-1);
-  if (!last || outMinute <= forecast.pullMinute.p50 + lateMinutes) return rested;
+  if (!last || outMinute <= forecast.pullMinute.p50 + lateAtPullMinutes) return rested;
   const known = Math.min(outMinute, last.minute);
   const slice = sliceIfOutAt(forecast, { outMinute: known, restMinutes });
   const core = slice?.profile[0]?.celsius.p50;

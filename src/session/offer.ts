@@ -2,13 +2,14 @@
 import { minutesBetween } from '../base/time.ts';
 import { clamp } from '../base/units.ts';
 import type { Fact, NewFact, Option, Question } from '../kitchen/facts.ts';
+import { type Forecast, lateAtPullMinutes } from '../kitchen/forecast.ts';
 import { leavesOut } from '../kitchen/option.ts';
 import type { Outcome } from '../kitchen/outcome.ts';
 import { coreAtKnife } from '../planner/aim.ts';
 import { isSameHold } from '../planner/hold-span.ts';
 import { type Choosing, draftOptions, type OptionDraft } from '../planner/options/drafts.ts';
-import { figuresOf, type OptionFigures, retargeted } from '../planner/options/figures.ts';
-import { rankOptions } from '../planner/options/rank.ts';
+import { dayAsked, figuresOf, type OptionFigures, retargeted } from '../planner/options/figures.ts';
+import { isPlain, kindsRuledOut, type Ranking, rankOptions } from '../planner/options/rank.ts';
 import { roastCameOutAt, roastOf, roastWentInAt, safeRestOf } from '../planner/roast-day.ts';
 import { optionRisk, optionTitle } from '../reply/en/options.ts';
 import type { Outlook } from './outlook.ts';
@@ -60,26 +61,15 @@ export async function offer(asking: Asking): Promise<Offered> {
   const wantedAt = dinner.servingAt ?? plan.serving.wantedAt;
   const choosing: Choosing = { dinner, plan, question, forecast, wantedAt, now };
   const ranking = { dinner, sooner, behind };
-  // No draft hangs on another: threads that have nothing to do take one each. Each is also tried with the
-  // pull that its own rest asks for: a slower oven pulled as before would show nothing of what it is good for.
-  const figures = await Promise.all(
-    draftOptions(choosing).map(async (draft) => {
-      const one = await simulate(choosing, draft, compute);
-      const aimed = await aim(choosing, one, compute);
-      // Aimed or not, the better of the two is ranked: a truer core may cost the hour.
-      const truer =
-        aimed &&
-        (isBroken(one.figures) || missOf(dinner, aimed.figures) < missOf(dinner, one.figures));
-      return truer ? [one.figures, aimed.figures] : [one.figures];
-    }),
-  );
-  if (behind && figures.flat().some((one) => one.kind === 'carry-on' && !isCut(dinner, one)))
-    return none;
+  // Nobody is made to choose by a reading unless there is something to be done about it.
+  const mends: Option['kind'] | undefined = behind
+    ? 'raise-oven'
+    : ahead
+      ? 'lower-oven'
+      : undefined;
+  const simulated = await simulateWays(choosing, { ranking, mends, compute });
   const scene = sceneOf(after);
-  const options = rankOptions(
-    figures.flat().map((one) => ({ figures: one })),
-    ranking,
-  ).map(
+  const options = rankOptions(simulated, ranking).map(
     ({ figures: one }, index): Option => ({
       n: index + 1,
       kind: one.kind,
@@ -94,12 +84,6 @@ export async function offer(asking: Asking): Promise<Offered> {
     }),
   );
   const first = options[0];
-  // Nobody is made to choose by a reading unless there is something to be done about it.
-  const mends: Option['kind'] | undefined = behind
-    ? 'raise-oven'
-    : ahead
-      ? 'lower-oven'
-      : undefined;
   if (!first || (mends && (first.kind !== mends || missOf(dinner, first) > hopelessKelvin)))
     return none;
   if (!moved) return { facts: [{ type: 'options-offered', options }], options };
@@ -206,6 +190,61 @@ function areFresh({ before, known }: Asking): boolean {
   );
 }
 
+/**
+ * What comes of each way that is for such a day. None where a reading alone brings up a choice, and nothing can
+ * be done about it or nothing need be.
+ */
+async function simulateWays(
+  choosing: Choosing,
+  {
+    ranking,
+    mends,
+    compute,
+  }: { ranking: Ranking; mends: Option['kind'] | undefined; compute: Compute },
+): Promise<{ figures: OptionFigures }[]> {
+  const drafts = draftOptions(choosing);
+  if (mends && !drafts.some(({ kind }) => kind === mends)) return [];
+  const known = new Map<OptionDraft, { figures: OptionFigures }[]>();
+  // In the order of the drafts, whichever was simulated first.
+  const simulated = (): { figures: OptionFigures }[] =>
+    drafts.flatMap((draft) => known.get(draft) ?? []);
+  // No draft hangs on another: threads that have nothing to do take one each.
+  const simulateAll = async (wanted: (kind: Option['kind']) => boolean): Promise<void> => {
+    const open = drafts.filter((draft) => wanted(draft.kind) && !known.has(draft));
+    const found = await Promise.all(open.map((draft) => bothPulls(choosing, draft, compute)));
+    for (const [index, draft] of open.entries()) known.set(draft, found[index] ?? []);
+  };
+  // What comes of doing nothing tells whether anything need be done, and which ways are of any use.
+  await simulateAll(isPlain);
+  const bearable = simulated().some(
+    ({ figures }) => figures.kind === 'carry-on' && !isCut(choosing.dinner, figures),
+  );
+  if (ranking.behind && bearable) return [];
+  const isRuledOut = kindsRuledOut(simulated(), ranking);
+  await simulateAll((kind) => !isRuledOut(kind));
+  // Where none of them is sound, one that is of no use today still tells that there is a sound one.
+  if (simulated().every(({ figures }) => isBroken(figures))) await simulateAll(() => true);
+  return simulated();
+}
+
+/**
+ * One draft as it stands, and with the pull that its own rest asks for where that is truer: a slower oven pulled
+ * as before would show nothing of what it is good for. Aimed or not, the better of the two is ranked: a truer
+ * core may cost the hour.
+ */
+async function bothPulls(
+  choosing: Choosing,
+  draft: OptionDraft,
+  compute: Compute,
+): Promise<{ figures: OptionFigures }[]> {
+  const { dinner } = choosing;
+  const one = await simulate(choosing, draft, compute);
+  const aimed = await aim(choosing, one, compute);
+  const truer =
+    aimed && (isBroken(one.figures) || missOf(dinner, aimed.figures) < missOf(dinner, one.figures));
+  return truer ? [one, aimed] : [one];
+}
+
 /** One draft through the forecast to the plate, from the same belief as the day's own. */
 async function simulate(
   choosing: Choosing,
@@ -213,8 +252,14 @@ async function simulate(
   compute: Compute,
 ): Promise<{ draft: OptionDraft; figures: OptionFigures }> {
   const come = async (one: OptionDraft): Promise<OptionFigures> => {
-    const forecast = await compute.forecast({ ...choosing.question, instead: one.instead });
-    return figuresOf(choosing, one, forecast);
+    const figuresBy = async (forecast: Forecast): Promise<OptionFigures> => {
+      const planned = await compute.plan(dayAsked(choosing, one, forecast));
+      return figuresOf(choosing, { draft: one, forecast, planned });
+    };
+    const forecast = await forecastOf(choosing, one, compute);
+    const found = await figuresBy(forecast);
+    if (!staysIn(choosing, found, forecast)) return found;
+    return figuresBy(await compute.forecast({ ...choosing.question, instead: one.instead }));
   };
   const figures = await come(draft);
   const { hold } = figures;
@@ -223,6 +268,20 @@ async function simulate(
   const held = { ...draft, instead: { ...draft.instead, hold } };
   return { draft: held, figures: await come(held) };
 }
+
+/** A way is told by its core; what its slices would look like is not asked. */
+const forecastOf = (
+  { question }: Choosing,
+  { instead }: OptionDraft,
+  compute: Compute,
+): Promise<Forecast> => compute.forecast({ ...question, instead: { ...instead, only: 'core' } });
+
+/** Left in past its pull, the roast goes on climbing: then what it would be at other minutes is asked too. */
+const staysIn = (
+  { plan }: Choosing,
+  { pullAt }: OptionFigures,
+  { pullMinute }: Forecast,
+): boolean => minutesBetween(plan.roastInAt, pullAt) > pullMinute.p50 + lateAtPullMinutes;
 
 /** The draft with the pull that its own rest asks for: forecasts only, and the day planned once. */
 async function aim(
@@ -239,7 +298,7 @@ async function aim(
     const next = retargeted(choosing, draft, { coreAtServingCelsius, restMinutes }, gain);
     if (!next) break;
     draft = next;
-    const forecast = await compute.forecast({ ...choosing.question, instead: draft.instead });
+    const forecast = await forecastOf(choosing, draft, compute);
     // Pulled sooner or later, it rests for longer or shorter till the same table.
     const pullAt = choosing.plan.roastInAt + forecast.pullMinute.p50 * 60_000;
     const rest = from.figures.restMinutes + minutesBetween(pullAt, pulledAt);

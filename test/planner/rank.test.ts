@@ -2,7 +2,7 @@
 import { expect, it } from 'vitest';
 import { dinnerOf } from '../../src/kitchen/dinner.ts';
 import type { OptionFigures } from '../../src/planner/options/figures.ts';
-import { rankOptions } from '../../src/planner/options/rank.ts';
+import { kindsRuledOut, rankOptions } from '../../src/planner/options/rank.ts';
 
 const dinner = dinnerOf('ranked', []);
 const right = 54.4;
@@ -58,4 +58,21 @@ it('of two ways to the same table the surer core stands first, and trouble decid
     way('lower-oven', { onTimeChance: 1, pullAt: 600_000, unsureKelvin });
   expect(kinds([carryOn, slower(2)], false)).toEqual(['lower-oven', 'carry-on']);
   expect(kinds([carryOn, slower(4)], false)).toEqual(['carry-on', 'lower-oven']);
+});
+
+it('kinds that a day rules out may be left unsimulated: what is told is the same', () => {
+  const plain = [way('carry-on', { onTimeChance: 0.6 })];
+  const others = (['lower-oven', 'pull-and-hold', 'raise-oven', 'skip-rest'] as const).map((kind) =>
+    way(kind, { onTimeChance: 0.95, pullAt: -600_000 }),
+  );
+  for (const behind of [true, false])
+    for (const sooner of [true, false]) {
+      const ranking = { dinner, sooner, behind };
+      const isRuledOut = kindsRuledOut(plain, ranking);
+      const left = others.filter(({ figures }) => !isRuledOut(figures.kind));
+      expect(left.length).toBeLessThan(others.length);
+      expect(rankOptions([...plain, ...left], ranking)).toEqual(
+        rankOptions([...plain, ...others], ranking),
+      );
+    }
 });

@@ -81,7 +81,7 @@ export function followed(
   return { members, normals, tracks: members.map((one) => trackOf(one, size, question)) };
 }
 
-export const trackOf = (member: Member, size: GridSize, question: ForecastQuestion): Track =>
+const trackOf = (member: Member, size: GridSize, question: ForecastQuestion): Track =>
   follow(member, trackOptionsOf(question, size));
 
 export const trackOptionsOf = (question: ForecastQuestion, size: GridSize): TrackOptions => ({

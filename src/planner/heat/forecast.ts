@@ -10,25 +10,37 @@ import type {
   ForecastQuestion,
 } from '../../kitchen/forecast.ts';
 import { type Belief, believe, ovenInOrder } from './belief.ts';
-import { trackOf } from './ensemble.ts';
+import { trackOptionsOf } from './ensemble.ts';
 import { outlook } from './outlook.ts';
+import type { Member } from './prior.ts';
+import { follow, type Trail } from './track.ts';
 
 export { type Belief, believe } from './belief.ts';
 
 /** Answers the question. Total for any question within `limits`; deterministic by the seed. */
-export const forecast: ForecastFunction = ({ instead, ...question }) =>
-  instead ? project(lately(question), instead, followedInstead) : answer(believe(question));
+export const forecast: ForecastFunction = ({ instead, ...question }) => {
+  const { belief, trails } = lately(question);
+  return instead ? project(belief, instead, { count: followedInstead, trails }) : answer(belief);
+};
 
 /** Members followed for one of several courses that are weighed against each other. */
 const followedInstead = 64;
 
-/** The belief that was formed last: courses are asked of one belief, one after another. */
-let latest: { key: string; belief: Belief } | undefined;
+/** A belief, and how far its members were followed under the courses asked of it. */
+interface Asked {
+  key: string;
+  belief: Belief;
+  trails: Trails;
+}
+type Trails = Map<Member, Trail>;
 
-function lately(question: ForecastQuestion): Belief {
+/** What was asked last: courses are asked of one belief, one after another. */
+let latest: Asked | undefined;
+
+function lately(question: ForecastQuestion): Asked {
   const key = JSON.stringify(question);
-  if (latest?.key !== key) latest = { key, belief: believe(question) };
-  return latest.belief;
+  if (latest?.key !== key) latest = { key, belief: believe(question), trails: new Map() };
+  return latest;
 }
 
 /** The forecast of a belief under the oven, the pull and the rest that it was formed with. */
@@ -41,8 +53,18 @@ export function answer(belief: Belief): Forecast {
 /** Members that carry less than this share of the heaviest one's weight are not followed again. */
 const negligible = 1e-3;
 
+/** How a course is projected: by so many members, all that matter unless said, each on its own trail. */
+export interface Projection {
+  count?: number | undefined;
+  trails?: Trails | undefined;
+}
+
 /** What would come of another course, from the same belief: nothing is weighed anew. */
-export function project(belief: Belief, course: CourseAsked, count?: number): Forecast {
+export function project(
+  belief: Belief,
+  { only, ...course }: CourseAsked,
+  { count, trails }: Projection = {},
+): Forecast {
   const question = {
     ...belief.question,
     ...course,
@@ -55,9 +77,31 @@ export function project(belief: Belief, course: CourseAsked, count?: number): Fo
     count === undefined || count >= belief.weights.length
       ? heaviest(belief)
       : spread(belief, count);
-  const tracks = members.map((member) => trackOf(member, belief.ensemble.size, question));
-  return outlook({ question, members, tracks, weights, belief });
+  const options = { ...trackOptionsOf(question, belief.ensemble.size), only };
+  const tracks = members.map((member) =>
+    follow(
+      member,
+      { ...options, enoughMinute: knownMinuteOf(member, belief) },
+      trails && trailOf(trails, member),
+    ),
+  );
+  return outlook({ question, members, tracks, weights, belief, only });
 }
+
+function trailOf(trails: Trails, member: Member): Trail {
+  const known = trails.get(member);
+  if (known) return known;
+  const made: Trail = [];
+  trails.set(member, made);
+  return made;
+}
+
+/** The present minute on the member's own way, which goes at its own pace from the last evidence on. */
+const knownMinuteOf = ({ pace }: Member, { question, evidenceMinute }: Belief): number => {
+  const { nowMinute } = question;
+  const own = evidenceMinute + (nowMinute - evidenceMinute) / pace;
+  return Math.max(nowMinute, own);
+};
 
 interface Followed {
   members: Belief['ensemble']['members'];

@@ -2,6 +2,7 @@
 import { limits } from '../../base/limits.ts';
 import type {
   Band,
+  CourseAsked,
   Forecast,
   ForecastAssumption,
   ForecastQuestion,
@@ -45,10 +46,12 @@ export interface OutlookOptions {
   tracks: readonly Track[];
   weights: Float64Array;
   belief: Belief;
+  /** The slices are left out where nobody asks for them. */
+  only?: CourseAsked['only'];
 }
 
 export function outlook(options: OutlookOptions): Forecast {
-  const { question, weights, belief } = options;
+  const { question, weights, belief, only } = options;
   const { nowMinute } = question;
   const out = question.outMinute !== undefined;
   const from = out ? Number.POSITIVE_INFINITY : belief.evidenceMinute;
@@ -98,12 +101,15 @@ export function outlook(options: OutlookOptions): Forecast {
     ...looks(question, pulls, belief.suspects),
     suspectReadings: belief.suspects,
     assumptions: assumptionsOf(question, belief),
-    slices: sliceOutlooks(
-      restMinutes,
-      paced.map(({ track }) => track.slices),
-      weights,
-    ),
-    ifOut: slicesIfOutAt(options, { paced, pulls, from }),
+    slices:
+      only === 'core'
+        ? []
+        : sliceOutlooks(
+            restMinutes,
+            paced.map(({ track }) => track.slices),
+            weights,
+          ),
+    ifOut: only === 'core' ? [] : slicesIfOutAt(options, { paced, pulls, from }),
     weightLossFraction: bandOf((one) => one.track.lossAfterRest),
     lethality: {
       now: bandOf((one) => reductionsUntil(one.track, nowMinute)),

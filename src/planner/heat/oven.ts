@@ -31,6 +31,20 @@ export interface OvenState {
   radiantCelsius: number;
 }
 
+/** The minute from which two programs differ. */
+export function agreeUntil(one: readonly OvenSetting[], other: readonly OvenSetting[]): number {
+  if (one === other) return Number.POSITIVE_INFINITY;
+  const length = Math.max(one.length, other.length);
+  for (let index = 0; index < length; index += 1) {
+    const a = one[index];
+    const b = other[index];
+    if (a && b && a.minute === b.minute && a.celsius === b.celsius && a.event === b.event) continue;
+    // The first holds from the start, whatever its minute.
+    return index === 0 ? 0 : Math.min(a?.minute ?? b!.minute, b?.minute ?? a!.minute);
+  }
+  return Number.POSITIVE_INFINITY;
+}
+
 /** Walks one member's oven forward; settings must rise in minute. */
 export class OvenWalk {
   readonly state: OvenState;
@@ -43,6 +57,14 @@ export class OvenWalk {
     this.#habit = habit;
     const wall = this.#target(0);
     this.state = { wallCelsius: wall, airCelsius: wall, radiantCelsius: wall };
+  }
+
+  /** The same oven under settings that are the same so far. */
+  branched(settings: readonly OvenSetting[]): OvenWalk {
+    const branch = new OvenWalk(settings, this.#habit);
+    Object.assign(branch.state, this.state);
+    branch.#index = this.#index;
+    return branch;
   }
 
   /** The oven at a minute, `minutes` after the last call. */

@@ -5,7 +5,7 @@
 import { limits } from '../../base/limits.ts';
 import type { HoldSpan, OvenSetting, RestCover } from '../../kitchen/forecast.ts';
 import { type Grid, type GridSize, gridOf } from './grid.ts';
-import { OvenWalk, roomCelsius } from './oven.ts';
+import { agreeUntil, OvenWalk, roomCelsius } from './oven.ts';
 import type { Member } from './prior.ts';
 import {
   copyState,
@@ -43,6 +43,10 @@ export interface TrackOptions {
   /** How long the rest is followed; `restHorizonMinutes` unless a longer one is asked about. */
   restMinutes?: number | undefined;
   frozen: boolean;
+  /** Once past its pull it is followed no further than this; `pastPullKelvin` further where none is given. */
+  enoughMinute?: number | undefined;
+  /** What is wanted of the rest: the slices too, unless it is the core alone. */
+  only?: 'core' | undefined;
 }
 
 export interface Track {
@@ -65,28 +69,94 @@ interface Run {
   member: Member;
   scratch: Float64Array;
   around: Surroundings;
+  walk: OvenWalk;
   /** Whole substeps in a record, and their seconds. */
   substeps: number;
   seconds: number;
+  /** Where it stands, and what was recorded so far. */
+  minute: number;
+  core: number[];
+  curvature: number[];
   loss: number;
-  /** The hottest that each place on the way out of the slice has been. */
+  /** The hottest that the core has been, and each place on the way out of the slice. */
+  hottestCore: number;
   hottest: Float64Array;
+}
+
+/**
+ * A place on a member's way from which another course can go on: all that it comes to is what it would come
+ * to if it were followed from the start.
+ */
+interface Landmark {
+  run: Run;
+  oven: readonly OvenSetting[];
+}
+
+/** The landmarks of one member, in the order in which they were reached. */
+export type Trail = Landmark[];
+
+/** So far apart; the nearer they are, the less is gone over twice and the more is kept. */
+const landmarkMinutes = 10;
+
+const branchOf = (run: Run, oven: readonly OvenSetting[]): Run => ({
+  ...run,
+  state: copyState(run.state),
+  around: ovenSurroundings(run.member),
+  walk: run.walk.branched(oven),
+  core: run.core.slice(),
+  curvature: run.curvature.slice(),
+  hottest: run.hottest.slice(),
+});
+
+/** From the last landmark that lies on this course's own way, before its pull; else from the start. */
+function resumed(member: Member, options: TrackOptions, trail: Trail | undefined): Run {
+  const { oven, pullCelsius, outMinute = Number.POSITIVE_INFINITY } = options;
+  let latest: Run | undefined;
+  for (const { run, oven: other } of trail ?? []) {
+    if (latest && run.minute <= latest.minute) continue;
+    if (run.hottestCore >= pullCelsius || run.minute > outMinute) continue;
+    if (run.minute > agreeUntil(oven, other)) continue;
+    if (!stalledBefore(run, oven)) latest = run;
+  }
+  return latest ? branchOf(latest, oven) : begun(member, options);
+}
+
+/** Under a program that ends sooner it would not have been followed so far. */
+function stalledBefore({ core }: Run, oven: readonly OvenSetting[]): boolean {
+  const settled = Math.max(0, Math.floor(oven.at(-1)!.minute / recordMinutes) + 1);
+  for (let row = settled + 1; row < core.length; row += 1) if (stalled(core, row)) return true;
+  return false;
+}
+
+function mark(trail: Trail, run: Run, oven: readonly OvenSetting[]): void {
+  const known = trail.some(
+    (one) => one.run.minute === run.minute && agreeUntil(one.oven, oven) >= run.minute,
+  );
+  if (!known) trail.push({ run: branchOf(run, oven), oven });
 }
 
 function begun(member: Member, options: TrackOptions): Run {
   const grid = gridOf(member.cylinder, options.size);
   const frozen = options.frozen ? { share: member.frozenShare } : undefined;
   const substeps = Math.ceil((recordMinutes * 60) / stepSeconds(grid, member.body));
+  const state = startState(grid, member.startCelsius, frozen);
+  const hottest = new Float64Array(wayLength(grid)).fill(Number.NEGATIVE_INFINITY);
+  noteHottest(hottest, state, grid);
   return {
-    state: startState(grid, member.startCelsius, frozen),
+    state,
     grid,
     member,
     scratch: scratchOf(grid),
     around: ovenSurroundings(member),
+    walk: new OvenWalk(options.oven, member.oven),
     substeps,
     seconds: (recordMinutes * 60) / substeps,
+    minute: 0,
+    core: [coreCelsius(state, grid)],
+    curvature: [curvature(state, grid)],
     loss: 0,
-    hottest: new Float64Array(wayLength(grid)).fill(Number.NEGATIVE_INFINITY),
+    hottestCore: coreCelsius(state, grid),
+    hottest,
   };
 }
 
@@ -98,19 +168,26 @@ export function slicesIfOut(
 ): (readonly Slice[])[] {
   const slices: (readonly Slice[])[] = [];
   const run = begun(member, options);
-  roast(run, { ...options, outMinute: outMinutes.at(-1) }, (minute) => {
+  const seen = (): void => {
     while (slices.length < outMinutes.length) {
-      if (outMinutes[slices.length]! > minute + recordMinutes / 2) break;
+      if (outMinutes[slices.length]! > run.minute + recordMinutes / 2) break;
       const out = { ...run, state: copyState(run.state), hottest: run.hottest.slice() };
       slices.push(restOf(out, options).slices);
     }
-  });
+  };
+  seen();
+  roast(run, { ...options, outMinute: outMinutes.at(-1) }, seen);
   return slices;
 }
 
-export function follow(member: Member, options: TrackOptions): Track {
-  const run = begun(member, options);
-  const roasted = roast(run, options);
+/** A trail lets several courses of one member share what they have in common. */
+export function follow(member: Member, options: TrackOptions, trail?: Trail): Track {
+  const run = resumed(member, options, trail);
+  const roasted = roast(run, options, () => {
+    // Past the pull nothing goes on: the pull itself would have to be known too.
+    if (trail && run.minute % landmarkMinutes === 0 && run.hottestCore < options.pullCelsius)
+      mark(trail, run, options.oven);
+  });
   const { outMinute } = options;
   if (outMinute === undefined) {
     const pulled = roasted.atPull;
@@ -126,12 +203,12 @@ export function follow(member: Member, options: TrackOptions): Track {
     : crossingIn(rested.core, options.pullCelsius, outMinute ?? 0);
   const known = outMinute !== undefined;
   return {
-    core: known ? joined(roasted.core, rested.core) : Float32Array.from(roasted.core),
+    core: known ? joined(roasted.core, rested.core) : new Float32Array(roasted.core),
     curvature: known
       ? joined(roasted.curvature, rested.curvature)
-      : Float32Array.from(roasted.curvature),
+      : new Float32Array(roasted.curvature),
     pullMinute: crossing,
-    rest: Float32Array.from(rested.core),
+    rest: new Float32Array(rested.core),
     lossAtPull,
     lossAfterRest: run.loss,
     slices: rested.slices,
@@ -140,7 +217,7 @@ export function follow(member: Member, options: TrackOptions): Track {
 
 /** The rest starts between two records: the joint is moved to the nearer of them, a minute at most. */
 const joined = (oven: readonly number[], rest: readonly number[]): Float32Array =>
-  Float32Array.from([...oven.slice(0, -1), ...rest]);
+  new Float32Array([...oven.slice(0, -1), ...rest]);
 
 const restMinutesOf = ({ restMinutes = 0 }: TrackOptions): number =>
   Math.max(restHorizonMinutes, recordMinutes * Math.ceil(restMinutes / recordMinutes));
@@ -148,8 +225,8 @@ const restMinutesOf = ({ restMinutes = 0 }: TrackOptions): number =>
 const neverPulled = (roasted: Roasted, restMinutes: number): Track => {
   const last = roasted.core.at(-1)!;
   return {
-    core: Float32Array.from(roasted.core),
-    curvature: Float32Array.from(roasted.curvature),
+    core: new Float32Array(roasted.core),
+    curvature: new Float32Array(roasted.curvature),
     pullMinute: Number.POSITIVE_INFINITY,
     rest: new Float32Array(restMinutes / recordMinutes + 1).fill(last),
     lossAtPull: roasted.loss,
@@ -176,23 +253,19 @@ interface Roasted {
 }
 
 /** `seen` is told of each record as it is made, the run standing at it. */
-function roast(run: Run, options: TrackOptions, seen?: (minute: number) => void): Roasted {
-  const { pullCelsius, outMinute } = options;
-  const walk = new OvenWalk(options.oven, run.member.oven);
-  const { grid, state, around, seconds, substeps } = run;
-  const core = [coreCelsius(state, grid)];
-  const curves = [curvature(state, grid)];
+function roast(run: Run, options: TrackOptions, seen: () => void): Roasted {
+  const { pullCelsius, outMinute, enoughMinute = Number.POSITIVE_INFINITY } = options;
+  const { grid, state, around, walk, seconds, substeps, core } = run;
   const end = outMinute ?? limits.roastMinutesHigh;
   const minutes = seconds / 60;
-  let pullMinute = core[0]! >= pullCelsius ? 0 : Number.POSITIVE_INFINITY;
+  let before = coreCelsius(state, grid);
+  let pullMinute = before >= pullCelsius ? 0 : Number.POSITIVE_INFINITY;
   let atPull =
     pullMinute === 0
       ? { state: copyState(state), loss: 0, hottest: run.hottest.slice() }
       : undefined;
-  let before = core[0]!;
-  noteHottest(run.hottest, state, grid);
-  seen?.(0);
-  for (let minute = 0; minute + recordMinutes / 2 <= end; minute += recordMinutes) {
+  while (run.minute + recordMinutes / 2 <= end) {
+    const { minute } = run;
     for (let sub = 0; sub < substeps; sub += 1) {
       const time = minute + sub * minutes;
       walk.advance(time, minutes);
@@ -206,26 +279,29 @@ function roast(run: Run, options: TrackOptions, seen?: (minute: number) => void)
         atPull = { state: copyState(state), loss: run.loss, hottest: run.hottest.slice() };
       }
       before = now;
+      if (now > run.hottestCore) run.hottestCore = now;
     }
+    run.minute = minute + recordMinutes;
     core.push(coreCelsius(state, grid));
-    curves.push(curvature(state, grid));
+    run.curvature.push(curvature(state, grid));
     noteHottest(run.hottest, state, grid);
-    seen?.(minute + recordMinutes);
+    seen();
     if (outMinute !== undefined) continue;
+    if (atPull !== undefined && run.minute >= Math.max(pullMinute, enoughMinute)) break;
     if (core.at(-1)! > pullCelsius + pastPullKelvin) break;
-    if (minute > walk.settledMinute && stalled(core)) break;
+    if (minute > walk.settledMinute && stalled(core, core.length - 1)) break;
   }
-  return { core, curvature: curves, pullMinute, atPull, loss: run.loss };
+  return { core, curvature: run.curvature, pullMinute, atPull, loss: run.loss };
 }
 
 /**
  * Nothing more will come of an oven whose dial no longer changes once the core falls, or has moved a
  * twentieth of a kelvin in two hours.
  */
-const stalled = (core: readonly number[]): boolean => {
-  const now = core.at(-1)!;
-  const lately = core[core.length - 1 - 10 / recordMinutes];
-  const ago = core[core.length - 1 - 120 / recordMinutes];
+const stalled = (core: readonly number[], row: number): boolean => {
+  const now = core[row]!;
+  const lately = core[row - 10 / recordMinutes];
+  const ago = core[row - 120 / recordMinutes];
   return (
     (lately !== undefined && now < lately - 0.1) ||
     (ago !== undefined && Math.abs(now - ago) < 0.05)
@@ -289,7 +365,7 @@ function restOf(run: Run, options: TrackOptions, minutes = restHorizonMinutes): 
   const core = [coreCelsius(state, grid)];
   const curves = [curvature(state, grid)];
   const slices: Slice[] = [];
-  const sliced = slicedAfter(minutes);
+  const sliced = options.only === 'core' ? [] : slicedAfter(minutes);
   for (let minute = 0; minute < minutes; minute += recordMinutes) {
     const next = coverAt(options, minute + recordMinutes / 2);
     if (next !== cover) around = restSurroundings(run.member, options, next);

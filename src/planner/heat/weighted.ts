@@ -8,17 +8,15 @@ export class Weighted {
 
   /** Values may be infinite; weights are not negative and not all zero. */
   constructor(values: ArrayLike<number>, weights: ArrayLike<number>) {
-    const order = Array.from({ length: values.length }, (_, index) => index)
-      .filter((index) => weights[index]! > 0)
-      .sort((a, b) => values[a]! - values[b]! || a - b);
-    this.#values = Float64Array.from(order, (index) => values[index]!);
-    this.#cumulative = new Float64Array(order.length);
+    const { sorted, carried } = inOrder(values, weights);
+    this.#values = sorted;
+    this.#cumulative = new Float64Array(carried.length);
     let sum = 0;
-    order.forEach((index, place) => {
-      this.#cumulative[place] = sum + weights[index]! / 2;
-      sum += weights[index]!;
-    });
-    for (let place = 0; place < order.length; place += 1) this.#cumulative[place]! /= sum;
+    for (let place = 0; place < carried.length; place += 1) {
+      this.#cumulative[place] = sum + carried[place]! / 2;
+      sum += carried[place]!;
+    }
+    for (let place = 0; place < carried.length; place += 1) this.#cumulative[place]! /= sum;
   }
 
   /** Each value stands for the middle of its weight; between two of them the quantile is linear. */
@@ -44,6 +42,28 @@ export class Weighted {
   get band(): Band {
     return { p10: this.quantile(0.1), p50: this.quantile(0.5), p90: this.quantile(0.9) };
   }
+}
+
+/** The values that count by their size, and what weight each carries. */
+function inOrder(
+  values: ArrayLike<number>,
+  weights: ArrayLike<number>,
+): { sorted: Float64Array; carried: ArrayLike<number> } {
+  // Where all weigh the same it matters to none which of them is where: numbers alone are sorted much sooner.
+  if (areEqual(weights)) return { sorted: new Float64Array(values).sort(), carried: weights };
+  const order = Array.from({ length: values.length }, (_, index) => index)
+    .filter((index) => weights[index]! > 0)
+    .sort((a, b) => values[a]! - values[b]! || a - b);
+  return {
+    sorted: Float64Array.from(order, (index) => values[index]!),
+    carried: order.map((index) => weights[index]!),
+  };
+}
+
+function areEqual(weights: ArrayLike<number>): boolean {
+  for (let index = 1; index < weights.length; index += 1)
+    if (weights[index] !== weights[0]) return false;
+  return true;
 }
 
 /** Rows of as many samples, each standing for an equal share of the weight, spread over the values. */

@@ -8,7 +8,7 @@ import type { Plan } from '../../kitchen/plan.ts';
 import { comeUpMinutes, comeUpMinutesAtMost } from '../come-up.ts';
 import { constraints } from '../constraints/index.ts';
 import { holdSpanOf } from '../hold-span.ts';
-import { plan as planDay } from '../plan.ts';
+import type { PlanQuestion } from '../plan.ts';
 import {
   riseHighKelvin,
   riseInHoldKelvin,
@@ -42,14 +42,26 @@ export interface OptionFigures {
 /** A dish this late is not on the table. */
 const missingMinutes = 5;
 
-export function figuresOf(
+/** What is asked of the planner: the day with a draft taken. */
+export const dayAsked = (
   { dinner, plan, now }: Choosing,
   draft: OptionDraft,
   forecast: Forecast,
+): PlanQuestion => ({
+  dinner: dinnerWith(dinner, draft),
+  forecast,
+  pullCelsius: draft.course.pullCelsius ?? plan.pullCelsius,
+  now,
+});
+
+export function figuresOf(
+  { dinner, plan }: Choosing,
+  {
+    draft,
+    forecast,
+    planned,
+  }: { draft: OptionDraft; forecast: Forecast; planned?: Plan | undefined },
 ): OptionFigures {
-  const pullCelsius = draft.course.pullCelsius ?? plan.pullCelsius;
-  const changed = dinnerWith(dinner, draft);
-  const planned = planDay({ dinner: changed, forecast, pullCelsius, now });
   const { pullAt, restMinutes, serving, onTimeChance, coreAtServingCelsius } = planned ?? plan;
   const servingAt = serving.likelyAt;
   const noHold =
@@ -69,7 +81,7 @@ export function figuresOf(
     coreAtServingCelsius,
     minutesFromWanted: minutesBetween(serving.wantedAt, servingAt),
     onTimeChance,
-    hold: planned && holdSpanOf(planned, changed),
+    hold: planned && holdSpanOf(planned, dinnerWith(dinner, draft)),
     broken: [
       // A hold for which the dishes leave the oven no time is none.
       ...(noHold ? ['hold'] : []),

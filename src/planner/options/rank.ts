@@ -81,6 +81,47 @@ function cost(
 const forLate: readonly Option['kind'][] = ['raise-oven', 'skip-rest', 'skip-steps', 'drop-dish'];
 const forEarly: readonly Option['kind'][] = ['lower-oven', 'pull-and-hold'];
 
+/** What nothing is done for. */
+export const isPlain = (kind: Option['kind']): boolean =>
+  kind === 'carry-on' || kind === 'rest-longer' || kind === 'serve-later';
+
+/** Later than this with nothing done, a table is late. */
+const lateMinutes = 5;
+
+/**
+ * Which kinds are of no use for such a day, by what comes of doing nothing: of `simulated` only the plain ones
+ * count, so that the others need not be simulated to know.
+ */
+export function kindsRuledOut(
+  simulated: readonly { figures: OptionFigures }[],
+  ranking: Ranking,
+): (kind: Option['kind']) => boolean {
+  const carryOn = bestPlain(simulated, ranking);
+  const late = ranking.behind || (carryOn?.figures.minutesFromWanted ?? 0) > lateMinutes;
+  return (kind) =>
+    (late ? forEarly.includes(kind) : kind !== 'drop-dish' && forLate.includes(kind)) ||
+    (ranking.sooner && forEarly.includes(kind));
+}
+
+/** What nothing is done for, with the pull that suits it best. */
+const bestPlain = <T extends { figures: OptionFigures }>(
+  simulated: readonly T[],
+  ranking: Ranking,
+): T | undefined =>
+  simulated.filter(({ figures: { kind } }) => isPlain(kind)).sort(orderBy(ranking))[0];
+
+/** As it was asked for first, then the cheapest. */
+const orderBy =
+  (ranking: Ranking) =>
+  (a: { figures: OptionFigures }, b: { figures: OptionFigures }): number =>
+    misses(ranking, a) - misses(ranking, b) || costOf(ranking, a) - costOf(ranking, b);
+
+const misses = ({ dinner }: Ranking, { figures }: { figures: OptionFigures }): number =>
+  Number(missesTarget(overKelvin(dinner, figures)));
+
+const costOf = (ranking: Ranking, { figures }: { figures: OptionFigures }): number =>
+  cost(ranking, figures, roastOf(ranking.dinner)?.rest.p90 ?? 40);
+
 /** It must bring the table forward or lengthen a cut rest by so much, or spare it a dish that comes too late. */
 const worthItMinutes = 5;
 
@@ -103,24 +144,15 @@ export function rankOptions<T extends { figures: OptionFigures }>(
   simulated: readonly T[],
   ranking: Ranking,
 ): T[] {
-  const { dinner, sooner } = ranking;
-  const rest = roastOf(dinner)?.rest;
-  const restHigh = rest?.p90 ?? 40;
-  const restUsual = rest?.p50 ?? 25;
-  const costOf = (one: T): number => cost(ranking, one.figures, restHigh);
-  const misses = (one: T): number => Number(missesTarget(overKelvin(dinner, one.figures)));
-  const order = (a: T, b: T): number => misses(a) - misses(b) || costOf(a) - costOf(b);
-  // What nothing is done for, with the pull that suits it best.
-  const [carryOn] = simulated
-    .filter(({ figures: { kind } }) => ['carry-on', 'rest-longer', 'serve-later'].includes(kind))
-    .sort(order);
-  const late = ranking.behind || (carryOn?.figures.minutesFromWanted ?? 0) > 5;
+  const restUsual = roastOf(ranking.dinner)?.rest.p50 ?? 25;
+  const order = orderBy(ranking);
+  const carryOn = bestPlain(simulated, ranking);
+  const isRuledOut = kindsRuledOut(simulated, ranking);
   const best = new Map<Option['kind'], T>();
   const sound = simulated.filter((one) => one.figures.broken.length === 0);
   for (const one of sound.length > 0 ? sound : simulated.slice(0, 1)) {
     const { kind } = one.figures;
-    if (late ? forEarly.includes(kind) : kind !== 'drop-dish' && forLate.includes(kind)) continue;
-    if (forEarly.includes(kind) && sooner) continue;
+    if (isRuledOut(kind)) continue;
     if (!gains(one.figures, carryOn?.figures, restUsual)) continue;
     const known = best.get(kind);
     if (!known || order(one, known) < 0) best.set(kind, one);
@@ -134,11 +166,14 @@ export function rankOptions<T extends { figures: OptionFigures }>(
   // Nothing is left out unless the cook says so.
   const whole = ranked.findIndex((one) => !leavesOut(one.figures));
   if (whole > 0) ranked.unshift(...ranked.splice(whole, 1));
-  const least = ranked[0] ? costOf(ranked[0]) : 0;
+  const least = ranked[0] ? costOf(ranking, ranked[0]) : 0;
   // Where there is a choice of right ones, one that is not is no choice.
-  const choice = ranked.filter((one) => misses(one) === 0).length >= 2 ? 1 : 2;
+  const choice = ranked.filter((one) => misses(ranking, one) === 0).length >= 2 ? 1 : 2;
   return ranked
-    .filter((one, index) => index < 2 || (costOf(one) < least + 40 && misses(one) < choice))
+    .filter(
+      (one, index) =>
+        index < 2 || (costOf(ranking, one) < least + 40 && misses(ranking, one) < choice),
+    )
     .slice(0, 3);
 }
 
