@@ -46,6 +46,24 @@ describe('the hold of a plan', () => {
     expect(hold?.toMinutes).toBe(Math.round(minutesBetween(at('17:40'), knifeAt)));
   });
 
+  it('was one too where only the end of it was told', async () => {
+    const { hold } = await heldFrom(
+      ['batter-puddings'],
+      [
+        { type: 'step-called', call: 'oven-change:hold-77', at: at('17:42') },
+        {
+          type: 'oven-stood',
+          celsius: celsiusOfFahrenheit(450),
+          happenedAt: at('18:50'),
+          at: at('18:50'),
+        },
+      ],
+    );
+    expect(hold?.toMinutes).toBe(70);
+    expect(hold?.fromMinutes).toBeGreaterThan(15);
+    expect(hold?.fromMinutes).toBeLessThan(25);
+  });
+
   it('is none where the oven was turned up again at once, and none is asked for without such a course', async () => {
     const { hold, plan } = await heldFrom(
       ['roast-potatoes'],
