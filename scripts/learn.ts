@@ -47,3 +47,53 @@ export function option(name: string, fallback: number): number {
   const at = process.argv.indexOf(`--${name}`);
   return at < 0 ? fallback : Number(process.argv[at + 1]);
 }
+
+/** One case to learn from: its cues, whether it is one, and how much it counts. */
+export interface Case {
+  cues: readonly string[];
+  wanted: boolean;
+  counts: number;
+}
+
+/** Logistic regression by stochastic descent, with steps that shrink for each cue by how often it has moved (AdaGrad). */
+export function learnYesOrNo(
+  cases: readonly Case[],
+  { rounds, decay, least }: { rounds: number; decay: number; least: number },
+): Map<string, number> {
+  const seen = new Map<string, number>();
+  for (const one of cases) for (const cue of one.cues) seen.set(cue, (seen.get(cue) ?? 0) + 1);
+  const ids = new Map<string, number>();
+  for (const [cue, count] of seen) if (count >= least) ids.set(cue, ids.size);
+  const rows = cases.map((one) => one.cues.flatMap((cue) => ids.get(cue) ?? []));
+  const weight = new Float64Array(ids.size);
+  const moved = new Float64Array(ids.size).fill(1e-6);
+  for (let round = 0; round < rounds; round++)
+    for (const at of shuffled(cases.length, round + 1)) {
+      const row = rows[at]!;
+      const { wanted, counts } = cases[at]!;
+      let sum = 0;
+      for (const id of row) sum += weight[id]!;
+      const error = (1 / (1 + Math.exp(-sum)) - (wanted ? 1 : 0)) * counts;
+      for (const id of row) {
+        const slope = error + decay * weight[id]!;
+        moved[id] = moved[id]! + slope * slope;
+        weight[id] = weight[id]! - (0.1 * slope) / Math.sqrt(moved[id]!);
+      }
+    }
+  return new Map([...ids].map(([cue, id]) => [cue, weight[id]!]));
+}
+
+/** Weights in twentieths, each followed by its cues; those of fewer twentieths than `least` say too little to be kept. */
+export function inTwentieths(weights: ReadonlyMap<string, number>, least: number): string {
+  const byWeight = new Map<number, string[]>();
+  for (const [cue, weight] of weights) {
+    const twentieths = Math.round(weight * 20);
+    // A cue that is a number would be read as a weight.
+    if (Math.abs(twentieths) < least || /^-?\d+$/.test(cue)) continue;
+    byWeight.set(twentieths, [...(byWeight.get(twentieths) ?? []), cue]);
+  }
+  return [...byWeight]
+    .sort(([a], [b]) => a - b)
+    .map(([twentieths, cues]) => wrapped(`${twentieths} ${cues.sort().join(' ')}`))
+    .join('\n');
+}

@@ -2,8 +2,8 @@
 import { type Clause, lineOf } from '../src/intents/clause.ts';
 import { english } from '../src/intents/en/english.ts';
 import { opinionCues, stemOfWord } from '../src/intents/en/opinion-cues.ts';
+import { joined } from '../src/intents/hear.ts';
 import { type Opinion, type OpinionWeights, opinionsOf } from '../src/intents/opinion.ts';
-import { joined } from '../src/intents/read.ts';
 import { Match } from '../src/intents/recogniser.ts';
 import { tokensOf } from '../src/intents/token.ts';
 import type { Intent } from '../src/kitchen/heard.ts';

@@ -7,8 +7,8 @@ import { writeFileSync } from 'node:fs';
 import { cuesOf, likelihoodOf, type Said } from '../src/intents/addressed.ts';
 import { english, englishKinds } from '../src/intents/en/english.ts';
 import { withoutColour } from '../src/intents/en/judge.ts';
+import { saidIn } from '../src/intents/hear.ts';
 import type { Language } from '../src/intents/language.ts';
-import { saidIn } from '../src/intents/read.ts';
 import type { Row } from '../test/corpus/load.ts';
 import { actsFalsely, contextOf, isPassive, right, rulesRows } from '../test/corpus/score.ts';
 import {
@@ -16,8 +16,9 @@ import {
   blocksOfWords,
   foldOf,
   folds,
+  inTwentieths,
+  learnYesOrNo,
   option,
-  shuffled,
   standsElsewhere,
   wrapped,
 } from './learn.ts';
@@ -88,31 +89,14 @@ const speakersOf = (all: readonly Example[]): Map<string, Set<number>> =>
 const cuesIn = (one: Example, blocks: ReadonlyMap<string, ReadonlySet<number>>): string[] =>
   cuesOf(one.said, englishKinds, standsElsewhere(blocks, one.block));
 
-/** Stochastic descent with steps that shrink for each cue by how often it has moved (AdaGrad). */
 function learn(all: readonly Example[]): Map<string, number> {
   const blocks = speakersOf(all);
-  const train = all.filter(teaches).map((one) => ({ ...one, cues: cuesIn(one, blocks) }));
-  const seen = new Map<string, number>();
-  for (const one of train) for (const cue of one.cues) seen.set(cue, (seen.get(cue) ?? 0) + 1);
-  const ids = new Map<string, number>();
-  for (const [cue, count] of seen) if (count >= least) ids.set(cue, ids.size);
-  const rows = train.map((one) => one.cues.flatMap((cue) => ids.get(cue) ?? []));
-  const weight = new Float64Array(ids.size);
-  const moved = new Float64Array(ids.size).fill(1e-6);
-  for (let round = 0; round < rounds; round++)
-    for (const at of shuffled(train.length, round + 1)) {
-      const one = train[at]!;
-      const row = rows[at]!;
-      let sum = 0;
-      for (const id of row) sum += weight[id]!;
-      const error = (1 / (1 + Math.exp(-sum)) - (one.forHelper ? 1 : 0)) * weightOf(one);
-      for (const id of row) {
-        const slope = error + decay * weight[id]!;
-        moved[id] = moved[id]! + slope * slope;
-        weight[id] = weight[id]! - (0.1 * slope) / Math.sqrt(moved[id]!);
-      }
-    }
-  return new Map([...ids].map(([cue, id]) => [cue, weight[id]!]));
+  const cases = all.filter(teaches).map((one) => ({
+    cues: cuesIn(one, blocks),
+    wanted: one.forHelper,
+    counts: weightOf(one),
+  }));
+  return learnYesOrNo(cases, { rounds, decay, least });
 }
 
 function curve(): void {
@@ -149,38 +133,16 @@ function curve(): void {
 
 if (process.argv.includes('--curve')) curve();
 
-/** Weights in twentieths, each followed by its cues; the small ones say too little to be kept. */
 function write(): void {
-  const byWeight = new Map<number, string[]>();
-  for (const [cue, weight] of learn(examples)) {
-    const twentieths = Math.round(weight * 20);
-    if (Math.abs(twentieths) < 2 || /^-?\d+$/.test(cue)) continue;
-    byWeight.set(twentieths, [...(byWeight.get(twentieths) ?? []), cue]);
-  }
-  const cues = [...byWeight]
-    .sort(([a], [b]) => a - b)
-    .map(([twentieths, list]) => `${twentieths} ${list.sort().join(' ')}`);
   const familiar = [...speakersOf(examples).keys()].filter((word) => /^[a-z]/.test(word)).sort();
   const folder = new URL('../src/intents/en/', import.meta.url);
   writeFileSync(
     new URL('addressed-weights.ts', folder),
     `/** Learnt from the rules half of the corpus by scripts/train-addressed.ts: do not edit by hand. */
-import type { Weights } from '../addressed.ts';
+import { type Weights, weightsFrom } from '../addressed.ts';
 
-/** A weight in twentieths, then the cues that have it. */
-const learnt = \`
-${cues.map(wrapped).join('\n')}\`;
-
-function read(): Weights {
-  const weights = new Map<string, number>();
-  let weight = 0;
-  for (const entry of learnt.split(/\\s+/))
-    if (/^-?\\d+$/.test(entry)) weight = Number(entry) / 20;
-    else if (entry) weights.set(entry, weight);
-  return weights;
-}
-
-export const weights: Weights = read();
+export const weights: Weights = weightsFrom(\`
+${inTwentieths(learn(examples), 2)}\`);
 
 /** Words that have been said to the helper. */
 export const familiar: ReadonlySet<string> = new Set(

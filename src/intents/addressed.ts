@@ -32,6 +32,16 @@ export type IsFamiliar = (word: string) => boolean;
 /** Weights by cue; a cue that is not in it says nothing. */
 export type Weights = ReadonlyMap<string, number>;
 
+/** Weights as they are written down: twentieths, then the cues that have them, and so on. */
+export function weightsFrom(learnt: string): Weights {
+  const weights = new Map<string, number>();
+  let weight = 0;
+  for (const entry of learnt.split(/\s+/))
+    if (/^-?\d+$/.test(entry)) weight = Number(entry) / 20;
+    else if (entry) weights.set(entry, weight);
+  return weights;
+}
+
 const mark = /^<([a-z])(\d+)>$/;
 const punctuation = /^[,.?!;:|]$/;
 
@@ -93,7 +103,8 @@ const howFound = ({ framed, guessed }: Placed): string =>
   guessed ? 'guess' : framed ? 'frame' : 'phrase';
 
 const likelihoodSteps = [0.01, 0.03, 0.1, 0.25, 0.5, 0.75, 0.9, 0.97];
-const stepOf = (likelihood: number): number =>
+/** How likely something is, in steps that are finer towards both ends. */
+export const stepOf = (likelihood: number): number =>
   likelihoodSteps.filter((step) => likelihood >= step).length;
 
 function addHeard(cues: Set<string>, said: Said, count: number, kinds: readonly string[]): void {

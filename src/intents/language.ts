@@ -2,6 +2,7 @@
 import type { ReadContext } from '../kitchen/heard.ts';
 import type { Said } from './addressed.ts';
 import type { Clause, Mood } from './clause.ts';
+import type { Rescoring } from './hypothesis.ts';
 import type { Opinion } from './opinion.ts';
 import type { Placed } from './placed.ts';
 import type { Quantity } from './quantity.ts';
@@ -44,6 +45,8 @@ export interface Language {
   withoutAsking(tokens: readonly Token[]): Token[];
   /** Merges, drops and completes what was heard, in this order. */
   refiners: readonly Refiner[];
+  /** How a text may be heard otherwise; a language without it is heard as it stands. */
+  rescoring?: Rescoring;
   /** What a text is when nothing was heard in it: not for the helper, or not understood. */
   leftOver(said: Said): Meaning;
 }

@@ -51,16 +51,22 @@ const line = z.strictObject({
 
 export type Label = z.infer<typeof label>;
 export type Row = z.infer<typeof line>;
-export type Half = 'rules' | 'scored';
+export type Half = 'rules' | 'scored' | 'waiting';
 
-/** Every row of one half, in file order; a line that is not one is an error with file, line and field. */
-export function rowsOf(half: Half): Row[] {
+/** The files of one half with their rows, in order; a line that is not one is an error with file, line and field. */
+export function filesOf(half: Half): { file: string; rows: Row[] }[] {
   const folder = new URL(`./${half}/`, import.meta.url);
   return readdirSync(folder)
     .filter((file) => file.endsWith('.jsonl'))
     .sort()
-    .flatMap((file) => parseRows(readFileSync(new URL(file, folder), 'utf8'), `${half}/${file}`));
+    .map((file) => ({
+      file,
+      rows: parseRows(readFileSync(new URL(file, folder), 'utf8'), `${half}/${file}`),
+    }));
 }
+
+/** Every row of one half, in file order. */
+export const rowsOf = (half: Half): Row[] => filesOf(half).flatMap(({ rows }) => rows);
 
 export function parseRows(text: string, name: string): Row[] {
   return text.split('\n').flatMap((raw, at) => {

@@ -88,6 +88,7 @@ import { urgent } from './recognisers/urgent.ts';
 import { watch } from './recognisers/watch.ts';
 import { refiners } from './refiners.ts';
 import { repaired } from './repair.ts';
+import { rescoringOf } from './rescoring.ts';
 import { verbToEach } from './shared-verb.ts';
 import { spokenIs } from './spoken-is.ts';
 import { withoutTypos } from './typos.ts';
@@ -243,6 +244,7 @@ export const english: Language = {
   addressed: gateOf(englishKinds),
   withoutAsking,
   refiners,
+  rescoring: rescoringOf(englishKinds),
   leftOver,
 };
 

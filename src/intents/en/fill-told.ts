@@ -81,7 +81,9 @@ function personIn(match: Match): string | undefined {
 const notNames =
   /^(i|we|it|that|this|there|they|he|she|you|the|a|an|my|our|one|two|some|no|not|is|are|can|will|got|put|with|for|and|have|everyone|everybody|someone|somebody|after|before|when|while|if|so|but|then|now|right|god|nobody|only|also|please|make|do|add)$/;
 const nameAtStart = (words: readonly string[]): string | undefined =>
-  words.slice(0, 3).find((word) => /^[a-z]{2,}$/.test(word) && !notNames.test(word));
+  words
+    .slice(0, 3)
+    .find((word) => /^[a-z]{2,}$/.test(word) && !notNames.test(word) && !commonWords.has(word));
 
 /** A word that is nobody's but a name's: not common, no dish, no thing of the cards, no verb's form. */
 function properNameIn(words: readonly string[], match: Match): string | undefined {
@@ -395,7 +397,9 @@ export const fillTold: Fill = {
   'set-doneness': (match) => {
     const word = donenessOf(match.line.replace(/(instead of|rather than) .*/, ''));
     const one = measured(match);
-    if (one) return { intent: 'set-doneness', ...one.temperature('temperature') };
+    const asked = one?.temperature('temperature');
+    // No roast is eaten at a child's age or an hour of the clock.
+    if (asked && asked.temperature >= 40) return { intent: 'set-doneness', ...asked };
     return word ? { intent: 'set-doneness', doneness: word } : undefined;
   },
   'set-method': (match) => {

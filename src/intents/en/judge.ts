@@ -90,13 +90,24 @@ function filled(intent: Opinion['intent'], match: Match): readonly Meaning[] | u
   return list.length > 0 ? list : undefined;
 }
 
+/** What an intent makes of a clause, if in its mood it may be guessed at all. */
+export const guessed = (
+  intent: Opinion['intent'],
+  match: Match,
+  mood: Mood,
+): readonly Meaning[] | undefined =>
+  mayBeGuessed(intent, match, mood) ? filled(intent, match) : undefined;
+
 const explainsClause = (one: Placed, match: Match): boolean =>
   !one.framed && one.tokens.length >= match.line.trim().split(' ').length;
 
-/** "Now it's on a hundred": every word of the clause, and a number among them. */
+/**
+ * "Now it's on a hundred": every word of the clause, and a number among them. "We want pigs in blankets": a dish
+ * without a card has a name that nothing could be learnt of.
+ */
 const tellsWholeClause = (one: Placed, match: Match): boolean =>
-  one.meaning.intent === 'report-oven' &&
-  one.meaning.temperature !== undefined &&
+  ((one.meaning.intent === 'report-oven' && one.meaning.temperature !== undefined) ||
+    one.meaning.intent === 'add-dish') &&
   explainsClause(one, match);
 
 /** "Is it too early to turn the oven on" reports no oven, however like one the words are. */

@@ -73,6 +73,10 @@ export function opinionCues(match: Match, isKnown: IsKnown): string[] {
   return [...cues];
 }
 
+/** The kind of a word in a line: a quantity's, a person's, a dish's or a thing's, or else its stem. */
+export const kindOfWordIn = (word: string, match: Match, isKnown: IsKnown): string =>
+  kindOf(word, match, stemsIn(match.context.lexicon), isKnown);
+
 function kindOf(word: string, match: Match, names: NameStems, isKnown: IsKnown): string {
   if (mark.test(word)) return kindOfQuantity(match.quantityOfMark(word), match);
   if (punctuation.test(word)) return word;

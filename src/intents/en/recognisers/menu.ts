@@ -182,6 +182,18 @@ const insteadOf = (match: Match): readonly Meaning[] | undefined => {
     : undefined;
 };
 
+/** "Swap the peas for beans"; what no card knows is not dropped for it. */
+const swapped = (match: Match): readonly Meaning[] | undefined => {
+  const [dropped, added] = [match.words('out'), match.words('thing')].map((words) =>
+    dishExactlyIn(words, match.context),
+  );
+  if (added === undefined) return undefined;
+  return [
+    ...(dropped === undefined ? [] : [{ intent: 'drop-dish' as const, dish: dropped }]),
+    { intent: 'add-dish', dish: added },
+  ];
+};
+
 export const menu: Recogniser = {
   name: 'menu',
   moods: ['statement', 'request', 'intention', 'negative'],
@@ -191,6 +203,12 @@ export const menu: Recogniser = {
         '^ (instead of|rather than|in place of) [the] {out:thing} [,] (we|i|let us) [will|want to|would like to|can|are|am] (do|have|make|having|doing|making|go with|eat|cook|take) [the|some] {thing} $',
       ],
       insteadOf,
+    ),
+    ...phrases(
+      [
+        '^ [let us|we will|i will|i want to|can we|could we] (swap|switch|change|exchange) [the] {out:thing} (for|with) [the|some] {thing} [instead] $',
+      ],
+      swapped,
     ),
     ...phrases(
       [
