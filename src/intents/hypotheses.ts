@@ -20,6 +20,9 @@ const guesses = { whole: { high: 3, low: 0.04 }, clause: { high: 2, low: 0.15 } 
 /** A text of more clauses than this is not guessed at clause by clause. */
 const clausesHigh = 6;
 
+/** So few words, while something is asked, answer it. */
+const wordsOfAnAnswer = 4;
+
 const passive = /^(unrelated|unclear|courtesy|acknowledge)$/;
 const stop = /^[,.?!;:|]$/;
 
@@ -51,6 +54,9 @@ export function isPlain(
 ): boolean {
   if (placed.some(({ meaning }) => meaning.intent === 'emergency')) return true;
   if (placed.length !== asItStands.said.placed.length) return false;
+  // "The oven", when it was asked which: hardly a word, and the question says what it is.
+  if (asItStands.said.context.expecting && placed.length > 0 && tokens.length <= wordsOfAnAnswer)
+    return true;
   if (placed.length === 0 || !placed.every(isFound)) return false;
   const explained = new Set(placed.flatMap((one) => one.tokens.map(({ from }) => from)));
   return tokens.every(({ word, from }) => stop.test(word) || explained.has(from) || isSmall(word));
