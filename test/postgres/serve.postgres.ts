@@ -132,6 +132,8 @@ test('one of two killed while calls fall due: each comes once, none later than t
   await expect.poll(count, { timeout: 30_000, interval: 50 }).toBeGreaterThan(8);
   one.child.kill('SIGKILL');
   await expect.poll(count, { timeout: 30_000, interval: 100 }).toBe(40);
+  // What is written is heard of a moment later.
+  await expect.poll(() => calledAt.size, { timeout: 5_000, interval: 50 }).toBe(40);
   const all = await announced();
   expect(all.every((calls) => calls.length === 1)).toBe(true);
   const late = all.flat().map(({ dinner, dueAt }) => (calledAt.get(dinner) ?? Number.NaN) - dueAt);

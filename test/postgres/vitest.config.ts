@@ -5,6 +5,8 @@ export default defineConfig({
   test: {
     include: ['test/postgres/*.postgres.ts'],
     globalSetup: 'test/postgres/setup.ts',
+    // Most of it waits, for clocks and for connections to be missed.
+    maxWorkers: 2,
     testTimeout: 120_000,
     hookTimeout: 60_000,
     reporters: ['default', './scripts/closing-line.ts'],
