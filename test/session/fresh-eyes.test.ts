@@ -55,6 +55,17 @@ describe('a cook with the roast in', () => {
     expect(turn.view.steps.find(({ id }) => id === 'roast-potatoes.scrub')?.state).toBe('done');
   });
 
+  it('keeps the oven lit when its heat was misheard', async () => {
+    const { turn } = await told([
+      ['13:00', 'leg of lamb, six pounds, dinner at 7 for 6, pink'],
+      ['13:02', 'the oven is on'],
+      ['13:17', 'no ninety four not one oh four'],
+      ['13:32', 'shove dinner back twenty'],
+    ]);
+    const lit = turn.view.steps.find(({ id }) => id === 'oven-on');
+    expect(lit?.start).toContain('T13:02');
+  });
+
   it('is told straight whether it is wrecked, and what can still be done', async () => {
     const late = [...dinner, ['17:00', 'it reads 88'], ['17:25', 'it reads 121']] as const;
     const past = await told(late);

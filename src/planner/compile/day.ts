@@ -58,7 +58,11 @@ export function dayOf(
   const duration = forecast.pullMinute;
   const begun = (id: string): Instant | undefined =>
     dinner.steps.get(id)?.startedAt ?? dinner.steps.get(id)?.doneAt;
-  const ovenLitAt = dinner.oven.find((one) => one.celsius > 0)?.at ?? calledAt(dinner, 'oven-on');
+  // Its heat may have been taken back as misheard; that it was lit stands.
+  const ovenLitAt =
+    dinner.oven.find((one) => one.celsius > 0)?.at ??
+    begun('oven-on') ??
+    calledAt(dinner, 'oven-on');
   return {
     dinner,
     now,

@@ -1,0 +1,91 @@
+import { describe, expect, it } from 'vitest';
+import { english } from '../../src/intents/en/english.ts';
+import { hearingsOf } from '../../src/intents/hear.ts';
+import { hypothesesOf, isPlain, likeliest } from '../../src/intents/hypotheses.ts';
+import type { Language } from '../../src/intents/language.ts';
+import { asHeard, read } from '../../src/intents/read.ts';
+import type { Row } from '../corpus/load.ts';
+import { actsFalsely, contextOf, isPassive, right, scoredRows } from '../corpus/score.ts';
+
+const rescoring = english.rescoring!;
+const asItStands: Language = { ...english, rescoring: undefined };
+
+const rowOf = (text: string, change: Partial<Row> = {}): Row => ({
+  text,
+  heard: [{ intent: 'unrelated' }],
+  origin: 'typed',
+  family: 'hypotheses',
+  stage: 'low-roast',
+  ...change,
+});
+
+function heardBy(language: Language, row: Row) {
+  const hearings = hearingsOf(language, row.text, contextOf(row))!;
+  const heard = likeliest(language, hearings).flatMap(({ meaning }) => asHeard(meaning, '') ?? []);
+  return heard.length > 0 ? heard : [{ intent: 'unrelated' as const, text: '' }];
+}
+
+function waysOf(row: Row) {
+  const hearings = hearingsOf(english, row.text, contextOf(row))!;
+  const first = english.addressed(hearings.asItStands.said);
+  return {
+    plain: isPlain(rescoring, hearings, first),
+    first,
+    ways: hypothesesOf(english, rescoring, hearings, first),
+  };
+}
+
+describe('a text heard in more than one way', () => {
+  it('is heard as it stands first, as talk too, and never twice alike', () => {
+    for (const text of [
+      'spuds went in a moment back and the middle shows 104 what now',
+      'Dad rang, twenty late, meat looks fine to me',
+      'skip the sauce I burnt the butter just tell me what is next',
+    ]) {
+      const { first, ways } = waysOf(rowOf(text));
+      expect(ways[0]!.placed).toEqual(first);
+      const meanings = ways.map(({ placed }) => JSON.stringify(placed.map((one) => one.meaning)));
+      expect(new Set(meanings).size).toBe(meanings.length);
+      expect(ways.some(({ placed }) => placed.length === 0)).toBe(true);
+    }
+  });
+
+  it('is left as it stands where phrases explain every word that says something', () => {
+    expect(waysOf(rowOf('it reads 104')).plain).toBe(true);
+    expect(waysOf(rowOf('turn the page it is lovely and it reads 104')).plain).toBe(false);
+  });
+
+  it('keeps an emergency whatever else it may be', () => {
+    const text = 'I have cut my hand badly and the potatoes are still in';
+    expect(waysOf(rowOf(text)).plain).toBe(true);
+    expect(read(text, contextOf(rowOf(text))).map(({ intent }) => intent)).toContain('emergency');
+  });
+
+  it('answers what was asked in a few words', () => {
+    const row = rowOf('the oven', { expecting: 'choice' });
+    const { plain, first } = waysOf(row);
+    expect(plain).toBe(first.length > 0);
+    expect(heardBy(english, row)).toEqual(heardBy(asItStands, row));
+  });
+});
+
+describe('the scored half, which taught none of the weights', { timeout: 120_000 }, () => {
+  const share = (rows: readonly Row[], holds: (row: Row) => boolean): number =>
+    (100 * rows.filter(holds).length) / rows.length;
+  const several = scoredRows.filter(({ heard }) => heard.length > 1);
+  const talk = scoredRows.filter(isPassive);
+
+  it('is wholly right more often than as it stands, of several things most of all', () => {
+    const gain = (rows: readonly Row[]): number =>
+      share(rows, (row) => right(row, heardBy(english, row))) -
+      share(rows, (row) => right(row, heardBy(asItStands, row)));
+    expect(gain(scoredRows)).toBeGreaterThan(0.8);
+    expect(gain(several)).toBeGreaterThan(2);
+  });
+
+  it('acts on overheard talk less often than as it stands', () => {
+    const falsely = (language: Language): number =>
+      share(talk, (row) => actsFalsely(row, heardBy(language, row)));
+    expect(falsely(english)).toBeLessThan(falsely(asItStands) - 1);
+  });
+});
