@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { oncePer } from '../../src/base/once.ts';
 import { read } from '../../src/intents/read.ts';
 import { parseRows, type Row } from './load.ts';
 import {
@@ -22,7 +23,8 @@ const halves = [
   { half: 'scored', rows: scoredRows },
 ] as const;
 
-const heard = (row: Row) => read(row.text, contextOf(row));
+/** A line is read once, however much is asked of it. */
+const heard = oncePer((row: Row) => read(row.text, contextOf(row)));
 const isTalk = (row: Row): boolean => row.origin === 'chatter';
 const percent = (rows: readonly Row[], holds: (row: Row) => boolean): number =>
   (100 * rows.filter(holds).length) / rows.length;
