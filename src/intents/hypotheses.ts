@@ -23,6 +23,9 @@ const clausesHigh = 6;
 /** So few words, while something is asked, answer it. */
 const wordsOfAnAnswer = 4;
 
+/** What was found is nobody's word to the helper: no answer is owed, not even that it was not understood. */
+const talk: readonly Placed[] = [{ meaning: { intent: 'unrelated' }, tokens: [] }];
+
 const passive = /^(unrelated|unclear|courtesy|acknowledge)$/;
 const stop = /^[,.?!;:|]$/;
 
@@ -100,7 +103,7 @@ export function hypothesesOf(
   };
   add({ difference: 'none', hearing: first, placed: asItStands, breath: 1 });
   add({ difference: 'open', hearing: first, placed: first.said.placed, breath: 1 });
-  add({ difference: 'talk', hearing: first, placed: [], breath: 1 });
+  add({ difference: 'talk', hearing: first, placed: talk, breath: 1 });
   const stopped = stopsIn(rescoring, hearings).map(({ at, breath }) => ({
     hearing: hearings.withStops([at]),
     breath,
