@@ -294,6 +294,10 @@ export const compounds: Case[] = [
     stage: 'low-roast',
   },
   {
+    text: "I've got the potatoes and the beans in the house but no twine",
+    intents: ['have', 'have', 'lack'],
+  },
+  {
     text: "the butter is made, what's next",
     intents: ['report-done', 'ask-next'],
   },

@@ -56,8 +56,8 @@ const inTheHouse =
       .filter((part) => part !== '' && !participle.test(part));
     // "I've got the butter and the potatoes": several things, and one of them no dish.
     const listed =
-      /^(i|we) (have|have got|got) /.test(match.line) &&
-      !/ (already|plenty|enough) /.test(match.line);
+      /^(i|we) (have got|have|got) /.test(match.line) &&
+      !/ (already|plenty|enough|at home|in the (house|cupboard|pantry|freezer)) /.test(match.line);
     if (
       listed &&
       surely &&
@@ -86,7 +86,8 @@ export const haveList: Recogniser = {
       [
         '^ [but|and] [i|we] (already have|have already got|already got|have plenty of|have enough|have got plenty of|have got enough) {thing:rest} [already|at home|in the house|in the cupboard] $',
         '^ (i|we) (bought|picked up|have bought|have picked up) {thing:rest} $',
-        '^ (i|we) (have|have got|got) [all] [the|some] {thing:rest} $',
+        '^ [but|and] (i|we) (have got|have|got) {thing:rest} (at home|in the house|in the cupboard|in the pantry|in the freezer) ',
+        '^ (i|we) (have got|have|got) [all] [the|some] {thing:rest} $',
         '^ (cross|cross off|strike|strike off|take|tick|tick off) {thing:rest} (off|off the list|off my list|from the list) $',
       ],
       inTheHouse(true),
@@ -102,7 +103,7 @@ export const inHouse: Recogniser = {
       [
         '^ [but|and] (i|we) (already have|have already got|have got|already got|have|still have) [plenty of|enough|some|lots of|a lot of|all the|the] {thing:thing} (already|at home|in the house|in the cupboard|in the pantry|in the fridge|in the freezer|in the garden|to hand|in stock) $',
         '^ [but|and] (i|we) (already have|have already got|already got) [plenty of|enough|some|all the|the] {thing:thing} $',
-        '^ [but|and] (i|we) (have|have got|got) (plenty of|enough|lots of|loads of) {thing:thing} $',
+        '^ [but|and] (i|we) (have got|have|got) (plenty of|enough|lots of|loads of) {thing:thing} $',
         '(cross|strike|take|tick|scratch) [off] [the] {thing:thing} [off] (off|off the|off my|from the|from my) list',
         '(cross off|strike off|tick off) [the] {thing:thing} $',
         '(do not|not) need to (buy|get) [any|more|any more|the] {thing:thing} $',
