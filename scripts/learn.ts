@@ -48,6 +48,15 @@ export function option(name: string, fallback: number): number {
   return at < 0 ? fallback : Number(process.argv[at + 1]);
 }
 
+/** Every cue that stands in so many lists at least, numbered. */
+export function cueIds(lists: Iterable<readonly string[]>, least: number): Map<string, number> {
+  const seen = new Map<string, number>();
+  for (const cues of lists) for (const cue of cues) seen.set(cue, (seen.get(cue) ?? 0) + 1);
+  const ids = new Map<string, number>();
+  for (const [cue, count] of seen) if (count >= least) ids.set(cue, ids.size);
+  return ids;
+}
+
 /** One case to learn from: its cues, whether it is one, and how much it counts. */
 export interface Case {
   cues: readonly string[];
@@ -60,10 +69,10 @@ export function learnYesOrNo(
   cases: readonly Case[],
   { rounds, decay, least }: { rounds: number; decay: number; least: number },
 ): Map<string, number> {
-  const seen = new Map<string, number>();
-  for (const one of cases) for (const cue of one.cues) seen.set(cue, (seen.get(cue) ?? 0) + 1);
-  const ids = new Map<string, number>();
-  for (const [cue, count] of seen) if (count >= least) ids.set(cue, ids.size);
+  const ids = cueIds(
+    cases.map(({ cues }) => cues),
+    least,
+  );
   const rows = cases.map((one) => one.cues.flatMap((cue) => ids.get(cue) ?? []));
   const weight = new Float64Array(ids.size);
   const moved = new Float64Array(ids.size).fill(1e-6);

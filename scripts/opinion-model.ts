@@ -3,13 +3,23 @@ import { type Clause, lineOf } from '../src/intents/clause.ts';
 import { english } from '../src/intents/en/english.ts';
 import { opinionCues, stemOfWord } from '../src/intents/en/opinion-cues.ts';
 import { joined } from '../src/intents/hear.ts';
+import type { Language } from '../src/intents/language.ts';
 import { type Opinion, type OpinionWeights, opinionsOf } from '../src/intents/opinion.ts';
 import { Match } from '../src/intents/recogniser.ts';
 import { tokensOf } from '../src/intents/token.ts';
 import type { Intent } from '../src/kitchen/heard.ts';
 import type { Row } from '../test/corpus/load.ts';
 import { contextOf, isPassive } from '../test/corpus/score.ts';
-import { blockOf, blocksOfWords, foldOf, option, shuffled, standsElsewhere } from './learn.ts';
+import {
+  blockOf,
+  blocksOfWords,
+  cueIds,
+  foldOf,
+  folds,
+  option,
+  shuffled,
+  standsElsewhere,
+} from './learn.ts';
 
 export interface Line {
   row: Row;
@@ -79,10 +89,7 @@ export function learnOpinion(all: readonly Line[]): Model {
     all.map(({ match, block }) => ({ words: stemsOfLine(match.line), block })),
   );
   const cued = all.map(({ match, block }) => opinionCues(match, standsElsewhere(blocks, block)));
-  const seen = new Map<string, number>();
-  for (const cues of cued) for (const cue of cues) seen.set(cue, (seen.get(cue) ?? 0) + 1);
-  const ids = new Map<string, number>();
-  for (const [cue, times] of seen) if (times >= least) ids.set(cue, ids.size);
+  const ids = cueIds(cued, least);
   const intents = [...new Set(all.flatMap((line) => line.intents))].sort();
   const size = intents.length;
   const inputs = cued.map((cues) => cues.flatMap((cue) => ids.get(cue) ?? []));
@@ -136,6 +143,16 @@ export function learnOpinion(all: readonly Line[]): Model {
       ),
   };
 }
+
+/**
+ * English by fold, each with a second opinion that no line of the fold has taught: or that would seem better
+ * than it is to whatever learns from it.
+ */
+export const taughtByOthers = (lines: readonly Line[]): readonly Language[] =>
+  Array.from({ length: folds }, (_, fold) => ({
+    ...english,
+    opinionsOf: learnOpinion(lines.filter((line) => line.fold !== fold)).opinions,
+  }));
 
 /** What a cue adds to every score alike says nothing: with the middle one at nought most are small. */
 function centred(row: Float64Array): number[] {

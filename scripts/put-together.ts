@@ -3,12 +3,26 @@ import type { Row } from '../test/corpus/load.ts';
 import { isPassive } from '../test/corpus/score.ts';
 import { shuffled } from './learn.ts';
 
-/** A text without its stops, as a recogniser writes it. */
-export const unstopped = (text: string): string =>
-  text
-    .replaceAll(/\s*[.,;:!?…–—]+(?=\s|$)\s*/g, ' ')
-    .trim()
-    .toLowerCase();
+const stopAt = /\s*[.,;:!?…–—]+(?=\s|$)\s*/g;
+
+/** A text without its stops, as a recogniser writes it, and the places in it where they stood. */
+export function withoutStops(text: string): { text: string; stops: number[] } {
+  const stops: number[] = [];
+  let plain = '';
+  let from = 0;
+  for (const stop of text.matchAll(stopAt)) {
+    plain += text.slice(from, stop.index);
+    from = stop.index + stop[0].length;
+    if (from < text.length && plain !== '') {
+      plain += ' ';
+      stops.push(plain.length);
+    }
+  }
+  return { text: plain + text.slice(from), stops };
+}
+
+/** The same in small letters. */
+const unstopped = (text: string): string => withoutStops(text).text.trim().toLowerCase();
 
 /** What may be followed by something else in one breath: nothing asked, answered or taken back. */
 const goesOn = (row: Row): boolean =>

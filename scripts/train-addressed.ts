@@ -5,10 +5,9 @@
  */
 import { writeFileSync } from 'node:fs';
 import { cuesOf, likelihoodOf, type Said } from '../src/intents/addressed.ts';
-import { english, englishKinds } from '../src/intents/en/english.ts';
+import { englishKinds } from '../src/intents/en/english.ts';
 import { withoutColour } from '../src/intents/en/judge.ts';
 import { saidIn } from '../src/intents/hear.ts';
-import type { Language } from '../src/intents/language.ts';
 import type { Row } from '../test/corpus/load.ts';
 import { actsFalsely, contextOf, isPassive, right, rulesRows } from '../test/corpus/score.ts';
 import {
@@ -22,7 +21,7 @@ import {
   standsElsewhere,
   wrapped,
 } from './learn.ts';
-import { learnOpinion, lineOfRow } from './opinion-model.ts';
+import { lineOfRow, taughtByOthers } from './opinion-model.ts';
 
 interface Example {
   row: Row;
@@ -45,14 +44,7 @@ const silentShare = option('silent', 0.4);
 
 const lines = rulesRows.map(lineOfRow);
 
-/**
- * A line is read with a second opinion that has not been learnt from it, or the opinion would seem
- * better to the gate than it is.
- */
-const languages: readonly Language[] = Array.from({ length: folds }, (_, fold) => {
-  const { opinions } = learnOpinion(lines.filter((line) => line.fold !== fold));
-  return { ...english, opinionsOf: opinions };
-});
+const languages = taughtByOthers(lines);
 
 const examples: Example[] = rulesRows.map((row, at) => {
   const context = contextOf(row);

@@ -14,7 +14,7 @@ import { tokensOf } from '../src/intents/token.ts';
 import type { Row } from '../test/corpus/load.ts';
 import { contextOf, rulesRows } from '../test/corpus/score.ts';
 import { type Case, foldOf, inTwentieths, learnYesOrNo, option } from './learn.ts';
-import { putTogether } from './put-together.ts';
+import { putTogether, withoutStops } from './put-together.ts';
 
 /** A text without stops, and where they stood: places in it. */
 interface Run {
@@ -24,23 +24,7 @@ interface Run {
   fold: number;
 }
 
-const stopAt = /\s*[.,;:!?…–—]+(?=\s|$)\s*/g;
 const isKnown = (stem: string): boolean => knownStems.has(stem);
-
-function withoutStops(text: string): { text: string; stops: number[] } {
-  const stops: number[] = [];
-  let plain = '';
-  let from = 0;
-  for (const stop of text.matchAll(stopAt)) {
-    plain += text.slice(from, stop.index);
-    from = stop.index + stop[0].length;
-    if (from < text.length && plain !== '') {
-      plain += ' ';
-      stops.push(plain.length);
-    }
-  }
-  return { text: plain + text.slice(from), stops };
-}
 
 const spoken = rulesRows.filter((row) => row.language !== 'de');
 const stopped: Run[] = spoken

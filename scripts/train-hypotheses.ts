@@ -9,7 +9,7 @@ import { writeFileSync } from 'node:fs';
 import { english, englishKinds } from '../src/intents/en/english.ts';
 import { cuesOfHypothesis } from '../src/intents/en/rescoring.ts';
 import { hearingsOf } from '../src/intents/hear.ts';
-import { hypothesesOf, isPlain, Opinions } from '../src/intents/hypotheses.ts';
+import { hypothesesOf, isPlain } from '../src/intents/hypotheses.ts';
 import type { Language } from '../src/intents/language.ts';
 import type { Placed } from '../src/intents/placed.ts';
 import { asHeard } from '../src/intents/read.ts';
@@ -22,8 +22,8 @@ import {
   scoredRows,
   tellsNumber,
 } from '../test/corpus/score.ts';
-import { folds, inTwentieths, option, shuffled } from './learn.ts';
-import { learnOpinion, lineOfRow } from './opinion-model.ts';
+import { cueIds, folds, inTwentieths, option, shuffled } from './learn.ts';
+import { lineOfRow, taughtByOthers } from './opinion-model.ts';
 import { putTogether } from './put-together.ts';
 
 const rounds = option('rounds', 8);
@@ -65,16 +65,10 @@ const together: Said[] = files.flatMap(({ rows, fold }) =>
 );
 
 const lines = told.map(({ row, fold }, at) => ({ ...lineOfRow(row, at), fold }));
-const taughtBy = (known: (fold: number) => boolean): Language => ({
-  ...english,
-  opinionsOf: learnOpinion(lines.filter(({ fold }) => known(fold))).opinions,
-});
-
 const cuesFor = cuesOfHypothesis(englishKinds);
 function choiceOf(said: Said, language: Language): Choice {
   const hearings = hearingsOf(language, said.row.text, contextOf(said.row));
   if (!hearings) return { ...said, ways: [] };
-  const { opinionsOf } = new Opinions(language, hearings);
   const asItStands = language.addressed(hearings.asItStands.said);
   const all = isPlain(english.rescoring!, hearings, asItStands)
     ? []
@@ -82,7 +76,7 @@ function choiceOf(said: Said, language: Language): Choice {
   const ways = (all.length > 0 ? all : [undefined]).map((way) => {
     const heard = heardIn(way?.placed ?? asItStands);
     return {
-      cues: way ? cuesFor(way, opinionsOf) : [],
+      cues: way ? cuesFor(way, hearings.opinionsOf) : [],
       right: right(said.row, heard),
       falsely: actsFalsely(said.row, heard),
     };
@@ -101,11 +95,10 @@ function learn(all: readonly Choice[]): Weights {
   const choices = all.filter(
     ({ ways }) => ways.some((way) => way.right) && ways.some((way) => !way.right),
   );
-  const seen = new Map<string, number>();
-  for (const { ways } of choices)
-    for (const { cues } of ways) for (const cue of cues) seen.set(cue, (seen.get(cue) ?? 0) + 1);
-  const ids = new Map<string, number>();
-  for (const [cue, count] of seen) if (count >= least) ids.set(cue, ids.size);
+  const ids = cueIds(
+    choices.flatMap(({ ways }) => ways.map(({ cues }) => cues)),
+    least,
+  );
   const rows = choices.map(({ ways }) =>
     ways.map(({ cues }) => cues.flatMap((cue) => ids.get(cue) ?? [])),
   );
@@ -165,7 +158,7 @@ function report(name: string, choices: readonly Choice[], weights: Weights): voi
   );
 }
 
-const languages = Array.from({ length: folds }, (_, fold) => taughtBy((other) => other !== fold));
+const languages = taughtByOthers(lines);
 const choices = [...told, ...together].map((said) => choiceOf(said, languages[said.fold]!));
 
 if (process.argv.includes('--curve'))

@@ -7,16 +7,12 @@
 
 import { type Lag, origin, type Problem } from '../../src/planner/problem.ts';
 import { solve } from '../../src/planner/solve/solve.ts';
-import { calibration } from '../measure.ts';
+import { calibration, quantile } from '../measure.ts';
 import { timeChoices } from './choices.ts';
 import { type ProvedDay, provedDays } from './frozen.ts';
 import { instanceOf } from './instances.ts';
 import { prove } from './prove.ts';
 
-const quantile = (values: readonly number[], share: number): number =>
-  [...values].sort((a, b) => a - b)[
-    Math.min(values.length - 1, Math.floor(share * values.length))
-  ] ?? Number.NaN;
 const percent = (part: number, whole: number): string => `${((100 * part) / whole).toFixed(1)} %`;
 
 /** Milliseconds of the quickest of three: what it takes, not what else the machine did meanwhile. */

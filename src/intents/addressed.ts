@@ -7,8 +7,9 @@
 import type { ReadContext } from '../kitchen/heard.ts';
 import type { Clause } from './clause.ts';
 import type { Opinion } from './opinion.ts';
-import type { Placed } from './placed.ts';
+import { howFound, type Placed } from './placed.ts';
 import type { Quantity } from './quantity.ts';
+import { isStop } from './token.ts';
 
 /** A text as prepared, and what was heard in it. */
 export interface Said {
@@ -43,7 +44,6 @@ export function weightsFrom(learnt: string): Weights {
 }
 
 const mark = /^<([a-z])(\d+)>$/;
-const punctuation = /^[,.?!;:|]$/;
 
 /** How likely `said` is meant for the helper, from 0 to 1. */
 export function likelihoodOf(cues: readonly string[], weights: Weights): number {
@@ -66,7 +66,7 @@ export function cuesOf(said: Said, kindOf: KindOfWord, isFamiliar: IsFamiliar): 
   });
   for (const name of names) cues.add(name);
   for (const run of runsOf(kinds, 2)) cues.add(`~${run}`);
-  const plain = words.filter((word) => !punctuation.test(word));
+  const plain = words.filter((word) => !isStop(word));
   cues.add(`#words${plain.length < 8 ? plain.length : plain.length < 12 ? 8 : 12}`);
   for (const kind of ['K', 'O', 'P', 'S', 'U'])
     cues.add(`#${kind}${Math.min(3, kinds.filter((one) => one === kind).length)}`);
@@ -97,10 +97,6 @@ const borneOut = (intent: string, likelihood: (intent: string) => number): numbe
         ...['report-not-done', 'report-started', 'report-done', 'report-out'].map(likelihood),
       )
     : likelihood(intent);
-
-/** By what it was found tells how far it may be trusted. */
-const howFound = ({ framed, guessed }: Placed): string =>
-  guessed ? 'guess' : framed ? 'frame' : 'phrase';
 
 const likelihoodSteps = [0.01, 0.03, 0.1, 0.25, 0.5, 0.75, 0.9, 0.97];
 /** How likely something is, in steps that are finer towards both ends. */

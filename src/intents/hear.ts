@@ -12,7 +12,7 @@ import type { Language } from './language.ts';
 import type { Opinion } from './opinion.ts';
 import { mayMatch, wordsOfLine } from './phrase.ts';
 import { PhraseIndex } from './phrase-index.ts';
-import type { Placed } from './placed.ts';
+import { inOrder, type Placed } from './placed.ts';
 import { Match, type Recogniser } from './recogniser.ts';
 import { type Token, tokensOf } from './token.ts';
 
@@ -31,6 +31,8 @@ export interface Hearings {
   withFound(hearing: Hearing, found: readonly Placed[]): Hearing;
   /** Some of its words as phrases and frames see them. */
   matchOf(clause: Clause): Match;
+  /** What a second opinion takes them for. */
+  opinionsOf(clause: Clause): readonly Opinion[];
 }
 
 /** A text, heard as it stands and ready to be heard otherwise; undefined where it has too many words. */
@@ -65,17 +67,8 @@ export function hearingsOf(
         ),
       ),
     withFound: ({ said }, found) => ({ said: { ...said, placed: refined(found) }, found }),
-    matchOf: ({ tokens: words, minutesAgo, at }) =>
-      new Match({
-        groups: {},
-        context,
-        line: lineOf(words),
-        whole: line,
-        before: [],
-        quantities,
-        minutesAgo,
-        at,
-      }),
+    matchOf: (clause) => reader.matchOf(clause),
+    opinionsOf: (clause) => reader.opinionsOf(reader.matchOf(clause)),
   };
 }
 
@@ -114,7 +107,7 @@ class Reader {
     const all = first.placed.length > 0 ? this.clausesOf(tokens) : clauses;
     if (all.length === 0) return { placed: inOrder(heard), clauses: [], opinions: [] };
     const together = joined(all);
-    const opinions = this.opinionsOf(this.match(lineOf(together.tokens), {}, together, []));
+    const opinions = this.opinionsOf(this.matchOf(together));
     // What no clause says by itself may be said by all of them.
     if (heard.length === 0 && all.length > 1) heard.push(...this.judged(together, [], [], 1));
     return { placed: inOrder(heard), clauses: all, opinions };
@@ -179,12 +172,18 @@ class Reader {
     }));
   }
 
-  /** The same words are judged as a clause and as a whole text. */
-  private opinionsOf(match: Match): readonly Opinion[] {
-    const known = this.opinions.get(match.line);
+  matchOf(clause: Clause): Match {
+    return this.match(lineOf(clause.tokens), {}, clause, []);
+  }
+
+  /** The same words, of now or of a moment that was told, are judged as a clause and as a whole text. */
+  opinionsOf(match: Match): readonly Opinion[] {
+    const happened = match.minutesAgo !== undefined || match.at !== undefined;
+    const key = `${match.line}${happened}`;
+    const known = this.opinions.get(key);
     if (known) return known;
     const opinions = this.language.opinionsOf(match);
-    this.opinions.set(match.line, opinions);
+    this.opinions.set(key, opinions);
     return opinions;
   }
 
@@ -305,7 +304,3 @@ function wordsBefore(line: string, index: number): number {
   for (let at = 0; at < index; at++) if (line[at] === ' ') count += 1;
   return count;
 }
-
-const startOf = (placed: Placed): number => placed.tokens[0]?.from ?? 0;
-const inOrder = (placed: readonly Placed[]): Placed[] =>
-  [...placed].sort((a, b) => startOf(a) - startOf(b));

@@ -9,8 +9,8 @@ import type { Clause } from './clause.ts';
 import { type Hearings, joined } from './hear.ts';
 import type { Hypothesis, Rescoring } from './hypothesis.ts';
 import type { Language } from './language.ts';
-import type { Opinion } from './opinion.ts';
-import type { Placed } from './placed.ts';
+import { asksNothing, inOrder, isFound, type Placed, talk } from './placed.ts';
+import { isStop } from './token.ts';
 
 /** So many places for a stop are tried, each this likely at least. */
 const stopsHigh = 2;
@@ -23,24 +23,17 @@ const clausesHigh = 6;
 /** So few words, while something is asked, answer it. */
 const wordsOfAnAnswer = 4;
 
-/** What was found is nobody's word to the helper: no answer is owed, not even that it was not understood. */
-const talk: readonly Placed[] = [{ meaning: { intent: 'unrelated' }, tokens: [] }];
-
-const passive = /^(unrelated|unclear|courtesy|acknowledge)$/;
-const stop = /^[,.?!;:|]$/;
-
 /** What of a text may be acted on, heard in the likeliest way. */
 export function likeliest(language: Language, hearings: Hearings): readonly Placed[] {
   const asItStands = language.addressed(hearings.asItStands.said);
   const { rescoring } = language;
   if (rescoring === undefined || isPlain(rescoring, hearings, asItStands)) return asItStands;
-  const { opinionsOf } = new Opinions(language, hearings);
   let best = asItStands;
   let most = Number.NEGATIVE_INFINITY;
   const ways = hypothesesOf(language, rescoring, hearings, asItStands);
   if (ways.length === 1) return asItStands;
   for (const [at, way] of ways.entries()) {
-    const worth = rescoring.worthOf(way, opinionsOf) + (at === 0 ? rescoring.head : 0);
+    const worth = rescoring.worthOf(way, hearings.opinionsOf) + (at === 0 ? rescoring.head : 0);
     if (worth > most) {
       most = worth;
       best = way.placed;
@@ -62,27 +55,7 @@ export function isPlain(
     return true;
   if (placed.length === 0 || !placed.every(isFound)) return false;
   const explained = new Set(placed.flatMap((one) => one.tokens.map(({ from }) => from)));
-  return tokens.every(({ word, from }) => stop.test(word) || explained.has(from) || isSmall(word));
-}
-
-/** The second opinion on clauses, each formed once. */
-export class Opinions {
-  private readonly known = new Map<Clause, readonly Opinion[]>();
-  private readonly language: Language;
-  private readonly hearings: Hearings;
-
-  constructor(language: Language, hearings: Hearings) {
-    this.language = language;
-    this.hearings = hearings;
-  }
-
-  opinionsOf = (clause: Clause): readonly Opinion[] => {
-    const known = this.known.get(clause);
-    if (known) return known;
-    const opinions = this.language.opinionsOf(this.hearings.matchOf(clause));
-    this.known.set(clause, opinions);
-    return opinions;
-  };
+  return tokens.every(({ word, from }) => isStop(word) || explained.has(from) || isSmall(word));
 }
 
 /** All ways to hear a text that come to something else, the text as it stands first. */
@@ -112,9 +85,9 @@ export function hypothesesOf(
     add({ difference: 'stop', hearing, placed: language.addressed(hearing.said), breath });
     add({ difference: 'stop open', hearing, placed: hearing.said.placed, breath });
   }
-  const { opinionsOf } = new Opinions(language, hearings);
   const guessesOf = (clause: Clause, { high, low }: { high: number; low: number }): Placed[][] =>
-    opinionsOf(clause)
+    hearings
+      .opinionsOf(clause)
       .slice(0, high)
       .filter(({ intent, likelihood }) => likelihood >= low && !/^un(related|clear)$/.test(intent))
       .map(({ intent, likelihood }) =>
@@ -169,7 +142,7 @@ function stopsIn(
   rescoring: Rescoring,
   { tokens, asItStands, matchOf }: Hearings,
 ): { at: number; breath: number }[] {
-  const spoken = [...tokens.keys()].filter((at) => !stop.test(tokens[at]!.word));
+  const spoken = [...tokens.keys()].filter((at) => !isStop(tokens[at]!.word));
   const clauseOf = new Map(
     asItStands.said.clauses.flatMap((clause) => clause.tokens.map(({ from }) => [from, clause])),
   );
@@ -195,15 +168,8 @@ function stopsIn(
     .slice(0, stopsHigh);
 }
 
-/** Found by a phrase, which vouches for its words. */
-const isFound = ({ framed, guessed }: Placed): boolean => !framed && !guessed;
-
 /** What would be acted on; all that asks for nothing is the same. */
 const keyOf = (placed: readonly Placed[]): string =>
-  placed.every(({ meaning }) => passive.test(meaning.intent))
+  placed.every(asksNothing)
     ? ''
     : JSON.stringify(placed.map(({ meaning }) => Object.entries(meaning).sort()));
-
-const startOf = (placed: Placed): number => placed.tokens[0]?.from ?? 0;
-const inOrder = (placed: readonly Placed[]): Placed[] =>
-  [...placed].sort((a, b) => startOf(a) - startOf(b));

@@ -7,7 +7,8 @@ import { stepOf } from './addressed.ts';
 import type { Clause } from './clause.ts';
 import type { Hypothesis } from './hypothesis.ts';
 import type { Opinion } from './opinion.ts';
-import type { Placed } from './placed.ts';
+import { asksNothing, howFound, isFound, type Placed } from './placed.ts';
+import { isStop } from './token.ts';
 
 interface Told {
   /** How likely the text is meant for the helper, if this was heard in it. */
@@ -17,8 +18,6 @@ interface Told {
   isSmall(word: string): boolean;
 }
 
-const passive = /^(unrelated|unclear|courtesy|acknowledge)$/;
-const stop = /^[,.?!;:|]$/;
 const quantity = /^</;
 
 const breathSteps = [0.1, 0.2, 0.3, 0.5, 0.7, 0.9];
@@ -30,8 +29,9 @@ const stepIn = (steps: readonly number[], value: number): number =>
 const kinOf = (intent: string): string =>
   intent.startsWith('ask-') ? 'ask' : /^report-(started|done|out)$/.test(intent) ? 'deed' : intent;
 
-const howFound = ({ guessed, framed, clause }: Placed): string =>
-  guessed ? 'guess' : framed ? 'frame' : clause ? 'phrase' : 'across';
+/** What a phrase found across clauses has none. */
+const whereFound = (one: Placed): string =>
+  isFound(one) && one.clause === undefined ? 'across' : howFound(one);
 
 const likelihoodOf = (opinions: readonly Opinion[], intent: string): number =>
   opinions.find((one) => one.intent === intent)?.likelihood ?? 0;
@@ -46,11 +46,11 @@ export function hypothesisCues(way: Hypothesis, told: Told): string[] {
   if (way.without) {
     const { meaning, likelihood = 0 } = way.without;
     cues.add(`without:${meaning.intent}`);
-    cues.add(`without:${meaning.intent}:${howFound(way.without)}:${stepOf(likelihood)}`);
+    cues.add(`without:${meaning.intent}:${whereFound(way.without)}:${stepOf(likelihood)}`);
   }
   addChange(cues, way);
-  const words = said.line.split(' ').filter((word) => word !== '' && !stop.test(word));
-  const heard = way.placed.filter(({ meaning }) => !passive.test(meaning.intent));
+  const words = said.line.split(' ').filter((word) => word !== '' && !isStop(word));
+  const heard = way.placed.filter((one) => !asksNothing(one));
   const many = Math.min(4, heard.length);
   const long = Math.min(6, Math.floor(words.length / 4));
   cues.add(`many${many}`);
@@ -71,22 +71,22 @@ function addChange(cues: Set<string>, { placed, asItStands }: Hypothesis): void 
   cues.add(`lost${Math.min(3, lost.length)}:gained${Math.min(3, gained.length)}`);
   for (const one of lost) {
     cues.add(`lost:${one.meaning.intent}`);
-    cues.add(`lost:${howFound(one)}:${stepOf(one.likelihood ?? 0)}`);
+    cues.add(`lost:${whereFound(one)}:${stepOf(one.likelihood ?? 0)}`);
     for (const other of gained) cues.add(`for:${one.meaning.intent}>${other.meaning.intent}`);
   }
   for (const one of gained) {
     cues.add(`gained:${one.meaning.intent}`);
-    cues.add(`gained:${howFound(one)}:${stepOf(one.likelihood ?? 0)}`);
+    cues.add(`gained:${whereFound(one)}:${stepOf(one.likelihood ?? 0)}`);
   }
 }
 
 /** What of one list has no like in the other. */
 function beyond(list: readonly Placed[], other: readonly Placed[]): Placed[] {
   const left = other.map(({ meaning }) => meaning.intent);
-  return list.filter(({ meaning }) => {
-    const at = left.indexOf(meaning.intent);
+  return list.filter((one) => {
+    const at = left.indexOf(one.meaning.intent);
     if (at >= 0) left.splice(at, 1);
-    return at < 0 && !passive.test(meaning.intent);
+    return at < 0 && !asksNothing(one);
   });
 }
 
@@ -107,7 +107,7 @@ function addTalk(
   cues.add(`talk:found${Math.min(2, said.placed.length)}`);
   for (const one of said.placed) {
     cues.add(`talk:${one.meaning.intent}`);
-    cues.add(`talk:${howFound(one)}:${stepOf(one.likelihood ?? 0)}`);
+    cues.add(`talk:${whereFound(one)}:${stepOf(one.likelihood ?? 0)}`);
   }
 }
 
@@ -125,7 +125,7 @@ function addHeard(
   const likelihoods: number[] = [];
   for (const one of heard) {
     const { intent } = one.meaning;
-    const how = howFound(one);
+    const how = whereFound(one);
     const inText = likelihoodOf(opinions, intent);
     const likelihood = one.likelihood ?? inText;
     likelihoods.push(likelihood);
@@ -194,7 +194,7 @@ function addLeft(
   cues.add(`left:numbers${Math.min(2, numbers)}`);
   let empty = 0;
   for (const clause of said.clauses) {
-    const content = clause.tokens.filter(({ word }) => !isSmall(word) && !stop.test(word)).length;
+    const content = clause.tokens.filter(({ word }) => !isSmall(word) && !isStop(word)).length;
     if (content === 0 || clause.tokens.some(({ from }) => taken.has(from))) continue;
     empty += 1;
     const opinions = opinionsOf(clause);

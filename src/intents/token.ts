@@ -11,6 +11,9 @@ export interface Token {
   to: number;
 }
 
+/** A mark between sentences or parts of one, or the gap that a phrase left. */
+export const isStop = (word: string): boolean => /^[,.?!;:|]$/.test(word);
+
 // A letter written onto a number names a thing, such as a road, and counts nothing.
 const shape =
   /(?<![\p{L}\p{N}])\p{L}\d{1,3}(?![\p{L}\p{N}]|[.,:]\d)|\d+(?:[.,:]\d+)*|[⅛¼⅓⅜½⅝⅔¾⅞]|[\p{L}\p{M}]+(?:['’ʼ][\p{L}]+)*['’]?|[.,;:!?…–—/%#°+-]|[°℉℃]|\S/gu;

@@ -9,6 +9,7 @@ import { dishWordsOf, type KindOfWord } from '../addressed.ts';
 import { lineOf } from '../clause.ts';
 import { stemOf } from '../names.ts';
 import type { Placed } from '../placed.ts';
+import { isStop } from '../token.ts';
 import { commonWords } from './common-words.ts';
 import { isOfOtherMatters } from './other-matters.ts';
 import { otherTopics } from './other-topics.ts';
@@ -194,7 +195,7 @@ const closed =
  * a phrase's (V), common (c), strange (S). */
 export function kindOfWordWith(phraseWords: ReadonlySet<string>): KindOfWord {
   return (word, context) => {
-    if (closed.test(word) || /^[,.?!;:|]$/.test(word)) return word;
+    if (closed.test(word) || isStop(word)) return word;
     if (persons.test(word)) return 'P';
     if (otherTopics.has(word)) return 'O';
     const { lexicon } = context;

@@ -4,7 +4,7 @@
  */
 import { isTradeTopic, type ReadContext } from '../../kitchen/heard.ts';
 import { cuesOf, type KindOfWord, likelihoodOf, type Said, type Weights } from '../addressed.ts';
-import type { Placed } from '../placed.ts';
+import { type Placed, talk } from '../placed.ts';
 import type { Meaning } from '../recogniser.ts';
 import { familiar, weights } from './addressed-weights.ts';
 import { withoutColour } from './judge.ts';
@@ -115,9 +115,15 @@ const surenessFor = ({ intent }: Meaning, context: ReadContext): number => {
   return asked.test(intent) ? sureness.asked : sureness.told;
 };
 
-export const gateOf =
+/** How likely a text is meant for the helper, by what was heard in it. */
+export const helperLikelihoodOf =
   (kindOf: KindOfWord, learnt: Weights = weights) =>
-  (whole: Said): readonly Placed[] => {
+  (said: Said): number =>
+    likelihoodOf(cuesOf(said, kindOf, isFamiliar), learnt);
+
+export const gateOf = (kindOf: KindOfWord, learnt: Weights = weights) => {
+  const likelihood = helperLikelihoodOf(kindOf, learnt);
+  return (whole: Said): readonly Placed[] => {
     const said = { ...whole, placed: withoutColour(whole.placed, whole.opinions) };
     if (said.placed.every(isUngated)) return said.placed;
     if (
@@ -130,7 +136,6 @@ export const gateOf =
       return said.placed;
     // What is said while a question is open may be its answer, or have nothing to do with it.
     const aside = { ...said, context: { ...said.context, expecting: undefined } };
-    const likelihood = (one: Said): number => likelihoodOf(cuesOf(one, kindOf, isFamiliar), learnt);
     const likely =
       whole.context.expecting === undefined
         ? likelihood(said)
@@ -138,5 +143,6 @@ export const gateOf =
     const passed = said.placed.filter(
       (one) => isUngated(one) || likely >= surenessFor(one.meaning, said.context),
     );
-    return passed.length > 0 ? passed : [{ meaning: { intent: 'unrelated' }, tokens: [] }];
+    return passed.length > 0 ? passed : talk;
   };
+};

@@ -8,6 +8,7 @@ import type { Lexicon } from '../../kitchen/heard.ts';
 import { stemOf, stemsOf } from '../names.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Match } from '../recogniser.ts';
+import { isStop } from '../token.ts';
 import { persons } from './addressed.ts';
 import { stemOfVerb } from './steps.ts';
 import { wordKinds } from './word-kinds.ts';
@@ -16,7 +17,6 @@ import { wordKinds } from './word-kinds.ts';
 export type IsKnown = (stem: string) => boolean;
 
 const mark = /^<[a-z]\d+>$/;
-const punctuation = /^[,.?!;:|]$/;
 
 export const stemOfWord = (word: string): string => stemOfVerb(stemOf(word)) || word;
 
@@ -79,7 +79,7 @@ export const kindOfWordIn = (word: string, match: Match, isKnown: IsKnown): stri
 
 function kindOf(word: string, match: Match, names: NameStems, isKnown: IsKnown): string {
   if (mark.test(word)) return kindOfQuantity(match.quantityOfMark(word), match);
-  if (punctuation.test(word)) return word;
+  if (isStop(word)) return word;
   if (persons.test(word)) return 'P';
   const stem = stemOfWord(word);
   const noun = stemOf(word);

@@ -1,14 +1,13 @@
 /** English heard in more than one way: where a sentence may begin, and what speaks for a way. */
 
-import type { KindOfWord } from '../addressed.ts';
-import { cuesOf, likelihoodOf } from '../addressed.ts';
+import { type KindOfWord, likelihoodOf } from '../addressed.ts';
 import type { Clause } from '../clause.ts';
 import type { Hypothesis, Rescoring } from '../hypothesis.ts';
 import { hypothesisCues } from '../hypothesis-cues.ts';
 import type { Opinion } from '../opinion.ts';
-import { familiar, weights as gateWeights } from './addressed-weights.ts';
 import { breathCues } from './breath-cues.ts';
 import { breathWeights } from './breath-weights.ts';
+import { helperLikelihoodOf } from './gate.ts';
 import { hypothesisWeights } from './hypothesis-weights.ts';
 import { guessed } from './judge.ts';
 import { knownStems } from './opinion-weights.ts';
@@ -17,18 +16,17 @@ import { knownStems } from './opinion-weights.ts';
 const small =
   /^(the|a|an|and|so|of|to|it|is|are|i|we|you|that|this|my|our|in|on|at|for|just|now|then|well|oh|ok|yes|no|but|with|was|have|has|had|be|am|do|did|not|all|like|please|they|he|she|there|as|or|if|what|up|out)$/;
 const isSmall = (word: string): boolean => small.test(word);
-const isFamiliar = (word: string): boolean => familiar.has(word);
 
 /** What speaks for a way to hear a text. */
-export const cuesOfHypothesis =
-  (kindOf: KindOfWord) =>
-  (way: Hypothesis, opinionsOf: (clause: Clause) => readonly Opinion[]): string[] =>
+export const cuesOfHypothesis = (kindOf: KindOfWord) => {
+  const helperLikelihood = helperLikelihoodOf(kindOf);
+  return (way: Hypothesis, opinionsOf: (clause: Clause) => readonly Opinion[]): string[] =>
     hypothesisCues(way, {
       opinionsOf,
       isSmall,
-      forHelper: (placed) =>
-        likelihoodOf(cuesOf({ ...way.hearing.said, placed }, kindOf, isFamiliar), gateWeights),
+      forHelper: (placed) => helperLikelihood({ ...way.hearing.said, placed }),
     });
+};
 
 export const rescoringOf = (kindOf: KindOfWord): Rescoring => {
   const cuesFor = cuesOfHypothesis(kindOf);

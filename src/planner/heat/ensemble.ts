@@ -28,34 +28,9 @@ const remembered = 4;
 const memory = new Map<string, Ensemble>();
 
 export function ensembleOf(question: ForecastQuestion): Ensemble {
-  const {
-    roast,
-    oven,
-    fan,
-    onRack,
-    pullCelsius,
-    outMinute,
-    rest,
-    hold,
-    restMinutes,
-    kitchen,
-    seed,
-  } = question;
   const count = memberCount(question);
-  const key = JSON.stringify([
-    roast,
-    oven,
-    fan,
-    onRack,
-    pullCelsius,
-    outMinute,
-    rest,
-    hold,
-    restMinutes,
-    kitchen,
-    seed,
-    count,
-  ]);
+  // Members are drawn and followed alike whatever was read of the roast, and whenever it is asked.
+  const key = JSON.stringify({ ...question, readings: undefined, nowMinute: undefined, count });
   const known = memory.get(key);
   if (known !== undefined) {
     memory.delete(key);
@@ -63,7 +38,7 @@ export function ensembleOf(question: ForecastQuestion): Ensemble {
     return known;
   }
   const size = usualGrid(question);
-  const made = { size, ...followed(question, size, drawNormals(count, seed)) };
+  const made = { size, ...followed(question, size, drawNormals(count, question.seed)) };
   memory.set(key, made);
   if (memory.size > remembered) memory.delete(memory.keys().next().value as string);
   return made;
