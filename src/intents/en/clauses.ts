@@ -9,6 +9,7 @@ import type { Quantity } from '../quantity.ts';
 import type { Token } from '../token.ts';
 import { isForeign, moodOf, questionOr, withoutPoliteness } from './mood.ts';
 import { isSetting } from './recognisers/moment-of.ts';
+import { dishExactlyIn } from './steps.ts';
 import { closesAClause, toldAnew } from './told-anew.ts';
 import { isUncardedName } from './uncarded-dishes.ts';
 
@@ -188,6 +189,16 @@ export function clausesOf(
       ) {
         // "yorkshires went in as the roast came out": two events.
         close(',');
+      } else if (
+        token.word === 'the' &&
+        part.length >= 3 &&
+        /^(minute|moment|second)$/.test(tokens[at + 1]?.word ?? '') &&
+        /^(the|i|we)$/.test(tokens[at + 2]?.word ?? '') &&
+        /^(in|out|on|done|down|up)$/.test(part.at(-1)!.word)
+      ) {
+        // "the moment the roast came out" likewise.
+        close(',');
+        at += 1;
       } else if (
         conjunctions.test(token.word) &&
         !whileItRests(tokens, at) &&
@@ -392,7 +403,7 @@ const begun =
 
 /** Words of something that has happened, where no meal or errand is spoken of. */
 const report =
-  /^(?!.* (dinner|supper|lunch|tea|eat|eating|meal|food|sit|sitting|serve|kids|children|guests|they will|will|back|away|timer|alarm|remind|tomorrow|till) )(?! ?(i|we) have got (an?|some) ).* (went|put|came|took|taken|pulled|was|were|read|reads|reading|lit|turned|set|dropped|started|been|gone|in|out|popped|switched|got|said|placed|bunged|down|power|checked|looked|measured|kept|lowered|made|begun|probed|giving|gave) /;
+  /^(?!.* (dinner|supper|lunch|tea|eat|eating|meal|food|sit|sitting|serve|kids|children|guests|folk|folks|people|everyone|everybody|they will|will|back|away|timer|alarm|remind|tomorrow|till) )(?! ?(i|we) have got (an?|some) ).* (went|put|came|took|taken|pulled|was|were|read|reads|reading|lit|turned|set|dropped|started|been|gone|in|out|popped|switched|got|said|placed|bunged|down|power|checked|looked|measured|kept|lowered|made|begun|probed|giving|gave) /;
 
 const away =
   /^(i am |i will be |i have to |i have got to |i need to |i |got to |have to |need to |just )*(off|popping|pop|nipping|nip|heading|running|run|going|gone|stepping|step|dashing|dash|driving|fetching|fetch|collecting|collect|back|away|out|going out|off out|shower|having a (bath|shower|nap|lie down)) /;
@@ -573,6 +584,8 @@ function beginsAnew(
   )
     return true;
   if (saidFirst(part, tokens, at) || toldAnew(part, tokens, at)) return true;
+  if (part.length < 2) return false;
+  if (dishAnew(part, tokens, at, context)) return true;
   if (part.length < 3) return false;
   if (asksWhetherRight(part, tokens, at) || nextDeed(part, tokens, at)) return true;
   const before = part.at(-1)!.word;
@@ -591,7 +604,12 @@ function beginsAnew(
     /^(now|already|<.*)$/.test(before)
   )
     return true;
-  if (dishAnew(before, tokens, at, context)) return true;
+  // "people from six the salads at quarter to seven": each thing with its own hour.
+  if (
+    /^<[cn]\d+>$/.test(before) &&
+    /^the [a-z]+ (right )?(at|from|for|by) <[cn]\d+> /.test(lineOf(tokens.slice(at, at + 5)))
+  )
+    return true;
   if (factAnew(part, tokens, at)) return true;
   if (secondReading(part, tokens, at)) return true;
   // "thick end says 91 thin end says 103": after a number, whatever reads another.
@@ -723,31 +741,60 @@ const howMuchOf =
 const leadsOn =
   /^(so|neither|nor|only|not|never|than|as|what|how|when|where|why|which|who|and|or|but|if|whether|that|the|a|i|we|they|you|he|she|tell|me|us|know|knows|knowing|see|ask|asks|asking|asked|wonder|wondering|sure|idea|clue|say|says|said|of|about|for|at|on|by|from|in|to|with|till|after|before|forget|forgot|forgotten|remember|explain|explains|understand|decide|depends|depending|matter|guess|check|care|is|was|are|exactly|remind|figure|out|find|tells|told|no|any|see|like|it|need|needs|leave|leaving|use|using|heat|eat|put|do|does)$/;
 
-/** "keeping warm on the back burner beans aren't started": a dish and its verb. */
+/** What a dish may be without a word more: "potatoes in", "yorkshires not in", "sauce mixed". */
+const stateOfDish =
+  /^(in|on|out|off|done|ready|made|finished|cooked|fine|peeled|mashed|washed|sliced|chopped|trimmed|drained|mixed|whisked|boiling|simmering|resting|warming|burnt|ruined|mush|raw)$/;
+const endsAState = new RegExp(
+  `${closesAClause.source}|${stateOfDish.source}|^(?:clean|dry|cold|gone|dressed|[a-z]{2,}[^e]ed)$`,
+);
+const isState = (word: string): boolean =>
+  stateOfDish.test(word) || /^(?!.*(?:stuff|pudd|dress|topp)ing)[a-z]{3,}(?:ed|ing)$/.test(word);
+const isOrHas = /^(is|are|was|were|went|need|needs|has|have|got|came|gone|been)$/;
+
+/** Where the name of a dish or of the roast that begins here ends. */
+function endOfName(tokens: readonly Token[], at: number, context: ReadContext): number | undefined {
+  const start = /^(the|my)$/.test(tokens[at]?.word ?? '') ? at + 1 : at;
+  for (const length of [3, 2, 1]) {
+    const words = tokens.slice(start, start + length).map(({ word }) => word);
+    if (
+      words.length === length &&
+      !words.some((word) => notInAName.test(word)) &&
+      !stateOfDish.test(words.at(-1)!) &&
+      (dishExactlyIn(words.join(' '), context) !== undefined ||
+        isUncardedName(words.join(' ')) ||
+        (length === 1 && roastNamed.test(words[0]!)))
+    )
+      return start + length;
+  }
+  return undefined;
+}
+const notInAName =
+  /^(ago|now|then|already|so|just|all|still|also|or|if|when|there|here|yer|your|put|took|got|what|how|done|made|ready|finished|out|off|the|of|in|on|at|for|with|to|it|they|i|we|and|that|is|are|was|were|been|not|has|have|went|need|needs|[^a-z].*)$/;
+const roastNamed = /^(meat|roast|joint|lamb|beef|pork|crackling|crackle)$/;
+
+/**
+ * "keeping warm on the back burner beans aren't started", "potatoes in yorkshires not in carrots on": a dish
+ * and its verb, or, where every dish has but its state, the next of them.
+ */
 function dishAnew(
-  before: string,
+  part: readonly Token[],
   tokens: readonly Token[],
   at: number,
   context: ReadContext,
 ): boolean {
-  if (!closesAClause.test(before)) return false;
-  for (const length of [1, 2]) {
-    const verb = tokens[at + length]?.word ?? '';
-    const doing =
-      /^(i|we)$/.test(verb) &&
-      /^(start|started|put|did|have|peeled|cooked|made)$/.test(tokens[at + length + 1]?.word ?? '');
-    if (!doing && !/^(is|are|was|were|went|need|needs|has|have|got|came)$/.test(verb)) continue;
-    const words = tokens.slice(at, at + length).map((token) => token.word);
-    if (
-      words.some((word) =>
-        /^(the|of|in|on|at|for|with|to|it|they|i|we|and|that|[^a-z].*)$/.test(word),
-      )
-    )
-      continue;
-    if (nameExactlyIn(context.lexicon.dishes, words.join(' '), context.dishes) !== undefined)
-      return true;
-  }
-  return false;
+  if (!endsAState.test(part.at(-1)!.word)) return false;
+  const end = endOfName(tokens, at, context);
+  if (end === undefined) return false;
+  const verb = tokens[end]?.word ?? '';
+  const next = tokens[end + 1]?.word ?? '';
+  const doing =
+    /^(i|we)$/.test(verb) && /^(start|started|put|did|have|peeled|cooked|made)$/.test(next);
+  if (doing || isOrHas.test(verb)) return true;
+  return (
+    isState(/^(not|still|all|now)$/.test(verb) ? next : verb) &&
+    isState(part.at(-1)!.word) &&
+    endOfName(part, 0, context) !== undefined
+  );
 }
 
 /** "make it half eight Sharon's train got cancelled": after the number of a whole clause, who did what. */
@@ -762,7 +809,7 @@ function factAnew(part: readonly Token[], tokens: readonly Token[], at: number):
         /^(people|guests|persons|adults|heads|eating|of)$/.test(tokens[at + 1]?.word ?? '')))
   )
     return true;
-  if (!/^<[a-z]\d+>$/.test(part.at(-1)!.word)) return false;
+  if (!/^(<[a-z]\d+>|ago)$/.test(part.at(-1)!.word)) return false;
   if (
     /^(what|when|how|where|why|which|who|do|does|did|is|are|am|in|at|for|by|after|since|from|about|with|the|all|only|if|when|once|till|than)$/.test(
       part[0]!.word,

@@ -92,6 +92,16 @@ const ofThisDinner = (meaning: Meaning): boolean =>
   ('step' in meaning && meaning.step === 'first-course') ||
   (meaning.intent === 'ask-how' && isTradeTopic(meaning.topic));
 
+/** "Sitting down at three, people from two": the hour of the meal and another clock beside it are of this dinner. */
+const tellsTwoClocks = ({ placed }: Said): boolean =>
+  placed.length > 1 &&
+  new Set(
+    placed.map(({ meaning, framed }) =>
+      meaning.intent === 'set-serving-time' && !framed ? `of ${meaning.of}` : '',
+    ),
+  ).size > 1 &&
+  placed.every(({ meaning, framed }) => meaning.intent === 'set-serving-time' && !framed);
+
 /** Words of these that leave hardly a word over: the weights have seen too few of them. */
 const isWhollySaid = ({ placed, line }: Said): boolean =>
   placed.some(({ meaning }) => ofThisDinner(meaning)) &&
@@ -131,6 +141,7 @@ export const gateOf = (kindOf: KindOfWord, learnt: Weights = weights) => {
       answersTheCall(said) ||
       endsItsStage(said) ||
       namesStep(said) ||
+      tellsTwoClocks(said) ||
       isWhollySaid(said)
     )
       return said.placed;

@@ -86,6 +86,7 @@ const rules: Record<string, readonly Rule[]> = {
       after: /^(out|in|at|on|done|resting|ready|up|is|reading|still|now|$)/,
       instead: 'meat is',
     },
+    { after: /^out (on|of|and|now|$)/, instead: 'meat is' },
   ],
   meet: [{ before: /\b(the|my|our|of) $/, instead: 'meat' }],
   robe: [{ before: /\b(the|my|a|in) $/, instead: 'probe' }],

@@ -43,6 +43,13 @@ const ownDeed =
 /** "It's back in", "they're going in now". */
 const inAgain =
   /^(?:it|they|she) (?:is|are|went|has gone|have gone) (?:back |going )(?:in|out)(?: again| now| there)* $/;
+/** "Sprouts are mush": a dish and what has become of it, with no word left over. */
+const ofADish = ({ tokens, clause, framed, meaning }: Placed): boolean =>
+  !framed &&
+  clause !== undefined &&
+  tokens.length >= clause.tokens.length &&
+  ((meaning.intent === 'report-trouble' && meaning.step !== undefined) ||
+    meaning.intent === 'report-not-done');
 const isOwnDeed = ({ tokens, clause, framed }: Placed): boolean =>
   !framed &&
   clause !== undefined &&
@@ -61,6 +68,7 @@ export function withoutColour(
     maybeColour.test(one.meaning.intent) &&
     !doubtsANumber(one) &&
     !isOwnDeed(one) &&
+    !ofADish(one) &&
     one.likelihood !== undefined &&
     one.likelihood <= inClause &&
     inWhole(one.meaning.intent) <= inText;

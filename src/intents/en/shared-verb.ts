@@ -15,6 +15,9 @@ const verb =
   /^(?:(?:that|those|these|they|which) (?:is|are) |all |both |(?:are|is|have|has|went|were) )/;
 const ends = /^([,.?!|]|and|but|so|then|because|while)$/;
 
+/** What may be told of a dish is none of its name. */
+const notInAName = /^(is|are|was|were|has|have|went|been|not|made|the|my|in|out|on|off|done)$/;
+
 interface Named {
   words: readonly Token[];
   /** Where the next word stands. */
@@ -26,7 +29,11 @@ function namedFrom(tokens: readonly Token[], at: number, context: ReadContext): 
   const start = article.test(tokens[at]?.word ?? '') ? at + 1 : at;
   for (const length of [3, 2, 1]) {
     const words = tokens.slice(start, start + length);
-    if (words.length < length || words.some(({ word }) => !/^[a-z-]+$/.test(word))) continue;
+    if (
+      words.length < length ||
+      words.some(({ word }) => !/^[a-z-]+$/.test(word) || notInAName.test(word))
+    )
+      continue;
     if (dishExactlyIn(lineOf(words).trim(), context) !== undefined)
       return { words: tokens.slice(at, start + length), next: start + length };
   }

@@ -66,6 +66,7 @@ const beginsAReport = new RegExp(
     'i have (?:turned|put|taken|got|done|made|set|started|pulled|peeled|lowered) ',
     'turned (?:it|the oven|the heat) (?:up|down|off|on|to) ',
     '(?:they|he|she) (?:are|is|will be|have|has) (?:here|late|running|going|stuck|all|half|just|on|<[dn]\\d+>) ',
+    'yer man (?:is|has) ',
     '(?:the )?(?:guests|everyone|everybody) (?:are|is|will be|has|have) ',
     'the first (?:guests|lot|few|ones|of them|people) (?:are|is|have|has|arrived) ',
     '(?:it|we) (?:is|are) (?:now )?(?:at |up to |on |only at )?<[nt]\\d+> ',

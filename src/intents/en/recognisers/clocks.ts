@@ -4,7 +4,19 @@ import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
 import { phrases } from '../vocabulary.ts';
 
 const firstCourse =
-  '(first course|1st course|starter|starters|soup|soup course|appetiser|appetisers|appetizer|appetizers|antipasti)';
+  '(first course|1st course|starter|starters|soup|soup course|salad course|appetiser|appetisers|appetizer|appetizers|antipasti|antipasto)';
+/** Beside the hour of the meal these come first; by themselves they may stand beside the roast. */
+const besideTheMeal = `(${firstCourse}|salad|salads|oysters|prawns|shrimp|first|first up|first thing)`;
+const main = '(roast|main|mains|main course|meat|beef|lamb|pork|joint)';
+
+/** How people are said to come to the door. */
+const comes =
+  '(arrive|arrives|arriving|come|comes|coming|get here|gets here|getting here|be here|be arriving|be coming|land|lands|landing|descend|descending|(turn|turns|turning|show|shows|showing|roll|rolls|rolling|pitch|pitches|pitching|rock|rocks|rocking) up|(roll|rolls|rolling|wander|wanders|wandering|trickle|trickles|trickling|drift|drifts|drifting|pile|piles|piling|pour|pouring|stroll|strolling|filter|filtering|come|comes|coming) (in|over|round))';
+/** What people are given as they come. */
+const welcome =
+  '(nibbles|drinks|canapes|canapés|aperitif|aperitifs|aperitivo|apero|cocktails|bubbles|welcome drinks)';
+const people =
+  '(@guests|they|everyone|everybody|people|folk|folks|company|visitors|(the lot|most|the rest|all) of them)';
 
 const clockSet =
   (of: DinnerClock) =>
@@ -15,11 +27,21 @@ const clockSet =
       : { intent: 'set-serving-time', time, of };
   };
 
+const hoursIn = ({ whole }: Match): number => new Set(whole.match(/<[cn]\d+>/g) ?? []).size;
+
+/** Only beside another hour, told before it or after. */
+const besideAnother =
+  (build: (match: Match) => Meaning | undefined) =>
+  (match: Match): Meaning | undefined =>
+    hoursIn(match) > 1 && match.context.stage !== 'served' && match.face('clock') !== undefined
+      ? build(match)
+      : undefined;
+
 /** While no hour of the dinner is known, and none beside it, the hour at which people come is the dinner's. */
 const arrival = (match: Match): Meaning | undefined => {
   const { stage, expecting } = match.context;
-  const hours = new Set(match.whole.match(/<[cn]\d+>/g) ?? []);
-  const alone = hours.size < 2 && !match.before.some((one) => one.intent === 'set-serving-time');
+  const alone =
+    hoursIn(match) < 2 && !match.before.some((one) => one.intent === 'set-serving-time');
   if (expecting === 'serving-time' || ((stage === undefined || stage === 'planning') && alone))
     return undefined;
   return clockSet('guests-arrive')(match);
@@ -79,9 +101,17 @@ export const clocks: Recogniser = {
       ],
       clockSet('first-course'),
     ),
+    // "dinner at four, first will be soup at half three".
+    ...phrases(
+      [
+        `^ [the|our|a|some] ${besideTheMeal} [is|are|will be|goes|go|comes|come|we have|we do] [a|the|some] [soup|starter|starters|salad] [out|first] [at|for|by|on] {clock} $`,
+        `^ [there is|we have|we are having|with|we do|we start with] [the|our|a|some] {what:thing} first [is|are] (at|by|for) {clock} $`,
+      ],
+      besideAnother(clockSet('first-course')),
+    ),
     // "the soup at seven, the roast at eight": after one clock of the dinner, the next.
     ...phrases(
-      ['^ [the|our|my] (roast|main|mains|main course|meat|beef|lamb) (at|for|by) {clock} $'],
+      [`^ [and|with] [the|our|my] ${main} [is|goes|comes|out|on] (at|for|by) {clock} $`],
       (match) => {
         const time = match.mealTime('clock');
         return time !== undefined && match.before.at(-1)?.intent === 'set-serving-time'
@@ -91,12 +121,37 @@ export const clocks: Recogniser = {
     ),
     ...phrases(
       [
-        '(@guests|they|everyone|everybody|people|company) (arrive|are arriving|come|are coming|comes|is coming|get here|gets here|are due|is due|are invited|turn up|will be here|will arrive|will come|are here|arrives|are expected|show up|shows up|are showing up|is showing up|roll in|rolls in|land|will get here|will be arriving) [here|over|round|in] (at|for|from|around|by) {clock}',
-        '(@guests|they|everyone|everybody|people|company) (get here|gets here|arrive|arrives|are due|show up|will be here|come over) {clock} ',
+        `^ [and|with] [the|our|my] ${main} [we want|we would like|we want it|goes|comes|is|will be|wants to be] [it|right|out|on] [on] [the] [table] [right] (at|for|by) {clock} $`,
+        `^ [and|with] [the|our|my] ${main} [we want|we would like|we want it|is|will be] [it] [on] [the] [table] {clock:face} $`,
+        `^ (we want|we would like) [the|our|my] ${main} [on] [the] [table] (at|for|by) {clock} $`,
+        `^ [at] {clock} for [the|our|my] ${main} [itself] $`,
+      ],
+      besideAnother((match) => {
+        const time = match.mealTime('clock');
+        return time === undefined || mayBeOven(match)
+          ? undefined
+          : { intent: 'set-serving-time', time };
+      }),
+    ),
+    ...phrases(
+      [
+        `${people} [all] [will|will all|are going to|is going to|might|are|is] [all|start|starts|starting|begin|begins|beginning] [to] (${comes}|here|expected|due|invited) [here|over|round|in] (at|for|from|around|by) {clock}`,
+        `${people} [will|are|is] (get here|gets here|arrive|arrives|due|show up|be here|come over|turn up|turning up|rolling up|roll up|roll in|rolling in|here) {clock} `,
         '[the|our|my] (guests|people|company|visitors|guest) (arrival|arriving|arrive time|arrival time) [is|to|at|for|be]  (at|for|to|is|by) {clock}',
         '^ [the|our|my] (guests|people|company|visitors) (at|for|from|around) {clock}',
       ],
       arrival,
     ),
+    ...phrases(
+      [
+        `^ [the|some|with] ${welcome} [is|are|will be|start|starts|first] (at|from) {clock}`,
+        '^ (doors|the doors|the door) (open|opens|are open|is open) (at|from) {clock}',
+      ],
+      besideAnother(arrival),
+    ),
   ],
 };
+
+/** In the oven's own hours a number beside the meat is its heat. */
+const mayBeOven = ({ whole }: Match): boolean =>
+  / (oven|degrees|went in|goes in) /.test(` ${whole}`);

@@ -179,6 +179,8 @@ export function outOf(match: Match): Meaning[] | undefined {
   return named.map((what) => ({ intent: 'report-out' as const, what: what!, ...moment }));
 }
 
+const isFinishing = (line: string): boolean => / (finished|done|stopped) \w+ing $/.test(` ${line}`);
+
 const finishing =
   /^(done|made|ready|finished|cooked|sorted|complete|prepared|mixed|whipped|good to go|set|thickened|reduced|strained|mashed|glazed|roasted|boiled|steamed|drained|dressed|baked|plated)$/;
 
@@ -258,7 +260,12 @@ export function doneMeaning(match: Match): Meaning | readonly Meaning[] | undefi
   if (steps.some((step) => step === undefined)) return undefined;
   // "the rolls are warming" has begun.
   const begun =
-    / (is|are) (\w+ )?\w+ing $/.test(` ${match.line}`) || /^(begun|began|started)$/.test(verb);
+    (/ (is|are) (\w+ )?\w+ing $/.test(` ${match.line}`) && !isFinishing(match.line)) ||
+    (/^(?:\w+ ){1,3}(simmering|boiling|warming|baking|steaming|braising|cooking|reducing|browning|roasting) $/.test(
+      match.line,
+    ) &&
+      !isFinishing(match.line)) ||
+    /^(begun|began|started)$/.test(verb);
   return steps.map((step) => ({
     intent: begun ? ('report-started' as const) : ('report-done' as const),
     step: step!,

@@ -35,6 +35,14 @@ export const notDone: Recogniser = {
       ],
       { intent: 'report-not-done', step: 'oven-down' },
     ),
+    // "rolls are done, spinach isn't": what was told of the one is denied of the other.
+    ...phrases('^ [the|my] {who:thing} (is|are|has|have) not [yet] $', (match) => {
+      const last = match.before.at(-1);
+      const dish = dishIn(match.words('who'), match.context);
+      return dish && last && /^report-(done|started|out)$/.test(last.intent)
+        ? { intent: 'report-not-done', step: makingStep(dish, match.context) }
+        : undefined;
+    }),
     // "frenched it and trussed it but not salted it".
     ...phrases('^ not {verb:word} (it|them|that) [yet] $', (match) => {
       const step = roastStep(match.words('verb'));

@@ -59,7 +59,7 @@ export const plateTroubles: Recogniser = {
     ),
     ...phrases(
       [
-        `^ {who:thing} (is|are|has|have|looks|look|tastes|came out|turned out) ${quite} [too|gone|come out] (thin|watery|runny|lumpy|curdled|bland|greasy|soggy|stodgy|limp|floppy|bitter|tasteless|claggy|gloopy)`,
+        `^ {who:thing} (is|are|has|have|looks|look|tastes|came out|turned out) ${quite} [too|gone|come out] (thin|watery|runny|lumpy|curdled|bland|greasy|soggy|stodgy|limp|floppy|bitter|tasteless|claggy|gloopy|mush|mushy|dry|lumpy|sludge)`,
       ],
       (match) => {
         const step = dishIn(match.words('who'), match.context);

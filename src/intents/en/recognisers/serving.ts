@@ -32,6 +32,7 @@ export const notBefore: Recogniser = {
   phrases: phrases(
     [
       '^ not (till|before|until) {clock} $',
+      '^ [the] (dinner|lunch|supper|tea|food|roast|meal) (is|will be|does|is going to be) not [be|start|served|ready] (till|before|until) {clock} $',
       '(not|never) (serve|eat|have dinner|sit down|dish up|plate up|serve it|serve dinner|eating|serving|sitting down) (till|before|until) {clock}',
     ],
     (match) => {
