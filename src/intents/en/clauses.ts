@@ -4,7 +4,7 @@
  */
 import type { ReadContext } from '../../kitchen/heard.ts';
 import { type Clause, lineOf } from '../clause.ts';
-import { nameExactlyIn, nameIn } from '../names.ts';
+import { nameIn } from '../names.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Token } from '../token.ts';
 import { isForeign, moodOf, questionOr, withoutPoliteness } from './mood.ts';
