@@ -148,3 +148,24 @@ property.prop([fc.array(fc.double({ noNaN: true }), { minLength: 1, maxLength: 3
     for (const p of [0, 0.1, 0.33, 0.5, 0.9, 1]) expect(even.quantile(p)).toBe(general.quantile(p));
   },
 );
+
+property.prop([
+  fc.array(
+    fc.tuple(
+      fc.double({ noNaN: true }),
+      fc.double({ noNaN: true }),
+      fc.double({ min: 0, max: 1, noNaN: true }),
+    ),
+    { minLength: 2, maxLength: 30 },
+  ),
+])('sorted from where another one of theirs lay, samples give the same quantiles', (samples) => {
+  const weights = samples.map(([, , weight]) => weight + 0.01);
+  const before = new Weighted(
+    samples.map(([first]) => first),
+    weights,
+  );
+  const values = samples.map(([, second]) => second);
+  const alone = new Weighted(values, weights);
+  const after = new Weighted(values, weights, before);
+  for (const p of [0, 0.1, 0.33, 0.5, 0.9, 1]) expect(after.quantile(p)).toBe(alone.quantile(p));
+});

@@ -75,8 +75,7 @@ export function outlook(options: OutlookOptions): Forecast {
     return inOven(one, nowMinute) + rise;
   };
   const restMinutes = Math.max(restHorizonMinutes, question.restMinutes ?? 0);
-  const bandOf = (value: (one: Paced) => number): Band =>
-    new Weighted(paced.map(value), weights).band;
+  const bandOf = bandsOf(paced, weights);
   const pulls = new Weighted(
     paced.map((one) => one.pullMinute),
     weights,
@@ -124,6 +123,18 @@ export function outlook(options: OutlookOptions): Forecast {
   };
 }
 
+/** Bands of one thing after another over the same samples: as a rule each lies much as the one before. */
+function bandsOf<T>(
+  samples: readonly T[],
+  weights: ArrayLike<number>,
+): (value: (one: T) => number) => Band {
+  let latest: Weighted | undefined;
+  return (value) => {
+    latest = new Weighted(samples.map(value), weights, latest);
+    return latest.band;
+  };
+}
+
 /** One for each rest, over the members. */
 const sliceOutlooks = (
   restMinutes: number,
@@ -143,8 +154,7 @@ function sliceOutlook(
   slices: readonly Slice[],
   weights: ArrayLike<number>,
 ): SliceOutlook {
-  const bandOf = (value: (one: Slice) => number): Band =>
-    new Weighted(slices.map(value), weights).band;
+  const bandOf = bandsOf(slices, weights);
   const { mean } = meanAndDeviation(
     slices.map((slice) => slice.depthMetres),
     weights,
@@ -207,26 +217,21 @@ function restOutlook(
   restMinutes: number,
 ): Pick<Forecast, 'afterRest' | 'peak'> {
   const afterRest = [];
+  const bandOf = bandsOf(paced, weights);
   for (let minutes = 5; minutes <= restMinutes; minutes += 5)
     afterRest.push({
       minutesAfterPull: minutes,
-      celsius: new Weighted(
-        paced.map(({ rest }) => trackAt(rest, minutes)),
-        weights,
-      ).band,
+      celsius: bandOf(({ rest }) => trackAt(rest, minutes)),
     });
-  const peaks = paced.map(({ rest }) => peakOf(rest));
+  const peakBand = bandsOf(
+    paced.map(({ rest }) => peakOf(rest)),
+    weights,
+  );
   return {
     afterRest,
     peak: {
-      celsius: new Weighted(
-        peaks.map((peak) => peak.celsius),
-        weights,
-      ).band,
-      minutesAfterPull: new Weighted(
-        peaks.map((peak) => peak.minutes),
-        weights,
-      ).band,
+      celsius: peakBand((peak) => peak.celsius),
+      minutesAfterPull: peakBand((peak) => peak.minutes),
     },
   };
 }

@@ -5,11 +5,17 @@ import type { Band } from '../../kitchen/forecast.ts';
 export class Weighted {
   readonly #values: Float64Array;
   readonly #cumulative: Float64Array;
+  /** Which sample stands where; not told where all weigh the same. */
+  readonly order: readonly number[] | undefined;
 
-  /** Values may be infinite; weights are not negative and not all zero. */
-  constructor(values: ArrayLike<number>, weights: ArrayLike<number>) {
-    const { sorted, carried } = inOrder(values, weights);
+  /**
+   * Values may be infinite; weights are not negative and not all zero. What is in nearly the order of `like`,
+   * the same samples by the same weights, is sorted much sooner from there, and comes out the same.
+   */
+  constructor(values: ArrayLike<number>, weights: ArrayLike<number>, like?: Weighted) {
+    const { sorted, carried, order } = inOrder(values, weights, like?.order);
     this.#values = sorted;
+    this.order = order;
     this.#cumulative = new Float64Array(carried.length);
     let sum = 0;
     for (let place = 0; place < carried.length; place += 1) {
@@ -44,20 +50,36 @@ export class Weighted {
   }
 }
 
+interface InOrder {
+  sorted: Float64Array;
+  carried: ArrayLike<number>;
+  order: readonly number[] | undefined;
+}
+
 /** The values that count by their size, and what weight each carries. */
 function inOrder(
   values: ArrayLike<number>,
   weights: ArrayLike<number>,
-): { sorted: Float64Array; carried: ArrayLike<number> } {
+  like: readonly number[] | undefined,
+): InOrder {
   // Where all weigh the same it matters to none which of them is where: numbers alone are sorted much sooner.
-  if (areEqual(weights)) return { sorted: new Float64Array(values).sort(), carried: weights };
-  const order = Array.from({ length: values.length }, (_, index) => index)
-    .filter((index) => weights[index]! > 0)
-    .sort((a, b) => values[a]! - values[b]! || a - b);
-  return {
-    sorted: Float64Array.from(order, (index) => values[index]!),
-    carried: order.map((index) => weights[index]!),
-  };
+  if (areEqual(weights))
+    return { sorted: new Float64Array(values).sort(), carried: weights, order: undefined };
+  const order = like?.slice() ?? counting(weights);
+  order.sort((a, b) => values[a]! - values[b]! || a - b);
+  const sorted = new Float64Array(order.length);
+  const carried = new Float64Array(order.length);
+  for (let place = 0; place < order.length; place += 1) {
+    sorted[place] = values[order[place]!]!;
+    carried[place] = weights[order[place]!]!;
+  }
+  return { sorted, carried, order };
+}
+
+function counting(weights: ArrayLike<number>): number[] {
+  const rows: number[] = [];
+  for (let row = 0; row < weights.length; row += 1) if (weights[row]! > 0) rows.push(row);
+  return rows;
 }
 
 function areEqual(weights: ArrayLike<number>): boolean {
