@@ -102,8 +102,8 @@ const reports =
 /** Their slots hold words no list can know. */
 const takesNames =
   /^(note-guest|feed-public|add-hands|cook-away|lack|have|set-timer|cancel-timer|ask-safety|ask-substitute|ask-amount)$/;
-/** Said of guests and errands, other days and places are the matter itself. */
-const aboutPeople = /^(note-guest|feed-public|cook-away|shift-serving|set-timer|emergency)$/;
+/** Said of guests, errands and what was learnt before, other days and places are the matter itself. */
+const aboutPeople = /^(note-guest|feed-public|cook-away|shift-serving|set-timer|emergency|forget-kitchen)$/;
 
 const thirdPerson =
   /^ (he|his|her|gran|grandad|grandma|nan|mum|dad|baby|the baby|the kids|uncle|aunt|auntie|my \w+) (is|has|was|had|will|would|did|went|said|goes|says|got)? ?/;

@@ -7,8 +7,14 @@ import { markOf, type Quantity } from '../quantity.ts';
 import { faceOf } from '../recogniser.ts';
 import type { Token } from '../token.ts';
 
-const taking =
-  /(?<=[^ ] |^)<([ntwdcg])(\d+)> ((?:[a-z]+ ){0,2}?)((?:, )?(?:(?:no|sorry|hang on|let me (?:look|check|see|read)(?: it)?(?: again| closer| properly)?(?: (?:, )?(?:yes|ok|right))?|strike that|scrap that|my mistake|oh|well|meant|honestly|really|but really|but honestly|nah|oops|no wait|i misspoke|i misread|i mean|i meant|wait|make that|make it|or rather|rather|correction|scratch that|i lie|i tell a lie|let me|i should say|i would say|call it|that is|hold on|actually) (?:, )?){1,3}(?:(?:it is|it reads|at|not|for) )?)<([ntwdcg])(\d+)> /;
+const retracts =
+  'no|sorry|hang on|let me (?:look|check|see|read)(?: it)?(?: again| closer| properly)?(?: (?:, )?(?:yes|ok|right))?|strike that|scrap that|my mistake|oh|well|meant|honestly|really|but really|but honestly|nah|oops|no wait|i misspoke|i misread|i mean|i meant|wait|make that|make it|or rather|rather|correction|scratch that|i lie|i tell a lie|let me|i should say|i would say|call it|that is|hold on|actually|no god|god no|dear me|whoops|typo|cancel that|i said|i read it wrong';
+/** "hang on till I wipe the glass, no": what is done meanwhile. */
+const meanwhile =
+  '(?:hang on|hold on|let me)(?: (?!(?:and|but|when|till|once|if|know|tell|call) )[a-z]+){1,6} (?:, |[.] )?(?:no|yes|ok|right|it is|it says|it reads)';
+const taking = new RegExp(
+  `(?<=[^ ] |^)<([ntwdcg])(\\d+)> ((?:[a-z]+ ){0,2}?)((?:, |[.] (?=no |sorry |wait |oops |make that ))?(?:(?:${meanwhile}|${retracts}) (?:, )?){1,3}(?:(?:it is|it reads|at|not|for) )?)<([ntwdcg])(\\d+)> `,
+);
 
 export function corrected(tokens: readonly Token[], quantities: Quantity[]): Token[] {
   let out = [...tokens];
@@ -54,6 +60,14 @@ export function corrected(tokens: readonly Token[], quantities: Quantity[]): Tok
   return out;
 }
 
+const saidOnce = (first: number, second: number): boolean =>
+  first > 30 &&
+  first < 250 &&
+  first % 10 > 0 &&
+  second > 0 &&
+  second < 10 &&
+  Number.isInteger(second);
+
 /** "Twenty to" counts back from the hour that was named. */
 const hourBeside = (hour: number | undefined, minute: number): number | undefined =>
   hour === undefined || minute <= 30 ? hour : hour === 1 ? 12 : hour - 1;
@@ -71,6 +85,14 @@ function alike(first: Quantity, second: Quantity): Quantity {
         hour: hourBeside(hour.hour, second.face.minute),
       },
     };
+  // "forty eight, no, nine": the tens are said once.
+  if (
+    first.kind === 'number' &&
+    second.kind === 'number' &&
+    !first.face &&
+    saidOnce(first.value, second.value)
+  )
+    return { ...second, value: first.value - (first.value % 10) + second.value };
   if (second.kind !== 'number' || first.kind === 'number') return second;
   switch (first.kind) {
     case 'weight':

@@ -114,12 +114,15 @@ const isFamiliar = (word: string): boolean => familiar.has(word);
  * Under this likelihood a text is taken to be overheard; docs/understanding.md has the curve. A needless
  * answer costs less than a deed that was none, and a question of safety or of how much to buy
  * that is not answered costs most.
+ * "It was 61, not 51" names the number it takes back: nobody else's talk does.
  * A number that was asked for is let in unless it is most likely another's ("he scored fifty four").
  */
-const sureness = { needful: 0.15, awaited: 0.25, asked: 0.5, told: 0.55 };
+const sureness = { takenBack: 0.1, needful: 0.15, awaited: 0.25, asked: 0.5, told: 0.55 };
 const asked = /^(ask-|repeat$|help$)/;
 
-const surenessFor = ({ intent }: Meaning, context: ReadContext): number => {
+const surenessFor = (meaning: Meaning, context: ReadContext): number => {
+  const { intent } = meaning;
+  if (meaning.intent === 'correct' && meaning.was !== undefined) return sureness.takenBack;
   if (intent === 'ask-safety' || intent === 'ask-amount') return sureness.needful;
   if (intent === 'report-reading' && context.expecting === 'reading') return sureness.awaited;
   return asked.test(intent) ? sureness.asked : sureness.told;

@@ -172,6 +172,7 @@ const rules: Record<string, readonly Rule[]> = {
   ],
   too: [
     { before: numbered, after: end, instead: 'two' },
+    { after: /^(minutes|hours) /, instead: 'two' },
     { before: toNumber, after: tensAfter, instead: 'two' },
     { before: /\b(one|won) (ten|twenty) $/, after: end, instead: 'two' },
     {
@@ -192,9 +193,19 @@ const rules: Record<string, readonly Rule[]> = {
     { after: heads, instead: 'two' },
     { before: headsBefore, after: headsOf, instead: 'two' },
   ],
-  two: [{ before: /\bquarter $/, after: new RegExp(`^${hour} `), instead: 'to' }],
+  two: [
+    { before: /\bquarter $/, after: new RegExp(`^${hour} `), instead: 'to' },
+    // "since ten two five": minutes before an hour.
+    {
+      before: /\b(since|at|till|by|from|around) (five|ten|twenty|twenty five) $/,
+      after: new RegExp(`^${hour} ($|[,.?!])`),
+      instead: 'to',
+    },
+  ],
   to: [
     { before: numbered, after: end, instead: 'two' },
+    { after: /^(minutes|hours) /, instead: 'two' },
+    { before: /\b(meant|mean|said) $/, after: tensAfter, instead: 'two' },
     { before: toNumber, after: tensAfter, instead: 'two' },
     { before: /(^|[,.] |\b(a|the|got|has|with|only) )$/, after: measured, instead: 'two' },
     { before: /(^|[,.] |\b(and|so|only|just) )$/, after: heads, instead: 'two' },
@@ -278,6 +289,7 @@ const rules: Record<string, readonly Rule[]> = {
       instead: 'eight',
     },
     { before: /(^|[,.] |\b(for|there are|we are|of) )$/, after: heads, instead: 'eight' },
+    { after: /^(minutes|minute|oclock|degrees|hours) /, instead: 'eight' },
     {
       before: /\b(be|are|for|makes|of) $/,
       after: /^(for (dinner|lunch|supper|tea)|coming|at the table|tonight|altogether|now|in all) /,

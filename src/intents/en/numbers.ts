@@ -179,7 +179,8 @@ function wholeAt(words: readonly string[], at: number): NumberFound | undefined 
   if (
     !first &&
     words[at] === 'won' &&
-    /^(oh|o|zero|ten|eleven|twelve|\w+teen|\w+ty|\d\d)$/.test(words[at + 1] ?? '')
+    (/^(oh|o|zero|ten|eleven|twelve|\w+teen|\w+ty|\d\d)$/.test(words[at + 1] ?? '') ||
+      (digitOf(words[at + 1] ?? '') !== undefined && digitOf(words[at + 2] ?? '') !== undefined))
   )
     first = { piece: { size: 'one', value: 1 }, next: at + 1 };
   if (
@@ -227,13 +228,9 @@ const faceOfFigures = (value: number): ClockFace | undefined =>
 
 /** "a hundred and four", "four hundred fifty", "nineteen hundred". */
 function hundredsAt(words: readonly string[], at: number): NumberFound | undefined {
-  const bare = /^(hundred|hunnert|hundert)$/.test(words[at] ?? '');
+  const bare = words[at] === 'hundred';
   const head = bare ? { piece: { value: 1 }, next: at } : pieceAt(words, at);
-  if (
-    !head ||
-    head.piece.value > 24 ||
-    !/^(hundred|hunnert|hundert|hundreds)$/.test(words[head.next] ?? '')
-  )
+  if (!head || head.piece.value > 24 || !/^hundreds?$/.test(words[head.next] ?? ''))
     return undefined;
   let next = head.next + 1;
   let value = head.piece.value * 100;

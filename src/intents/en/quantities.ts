@@ -83,7 +83,11 @@ function gasMarkAt(words: readonly string[], at: number): Found | undefined {
   const number = numberAt(words, next);
   // A recogniser's "gas mark for" and "to".
   const heard = { for: 4, to: 2, too: 2, ate: 8, won: 1 }[words[next] ?? ''];
-  if (!number && heard !== undefined && word !== 'mark')
+  if (
+    !number &&
+    heard !== undefined &&
+    (word !== 'mark' || (at === 0 && next + 1 === words.length))
+  )
     return { quantity: { kind: 'gas-mark', value: heard }, next: next + 1 };
   if (!number || number.value > 10 || number.value <= 0) return undefined;
   return { quantity: { kind: 'gas-mark', value: number.value }, next: number.next };
@@ -269,7 +273,7 @@ function weightAt(words: readonly string[], at: number): Found | undefined {
 }
 
 const endsWeight = (words: readonly string[], at: number): boolean =>
-  words[at] === undefined || /^([,.?!]|and)$/.test(words[at]!);
+  words[at] === undefined || /^([,.?!]|and|i|it|with|of|on|from|boneless)$/.test(words[at]!);
 
 /** "half a kilo", "a pound", "a kilo and a half". */
 function halfOf(words: readonly string[], at: number): NumberFound | undefined {

@@ -59,6 +59,8 @@ export function spokenIs(tokens: readonly Token[], context: ReadContext): Token[
     if (!one && (!begins || word.length < 4 || otherTopics.has(word) || verbs.test(word)))
       return [token];
     const stem = stemOf(word);
+    // "fillets been in four minutes": nothing else stands before "been".
+    if (!one && next === 'been' && known.has(stem)) return [token, { ...token, word: 'has' }];
     if (!one && (commonWords.has(word) || commonWords.has(name))) return [token];
     if (!one && (known.has(stem) || uncardedStems.has(stem))) return [token];
     // "guests in", "kids coming": many of them, unless somebody's own is spoken of.

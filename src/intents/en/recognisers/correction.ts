@@ -8,7 +8,19 @@ import { phrases } from '../vocabulary.ts';
 /** "Make it an hour later" moves dinner. */
 const moves = /^make (?:it|that) <d\d+> (?:later|earlier|sooner) $/;
 
-const relabel = (match: Match): Meaning | undefined => {
+/** "88, not 98": the number that was wrong, where it is of the same kind. */
+function withOld(match: Match, meaning: Meaning | undefined): Meaning | undefined {
+  const old = match.quantity('y');
+  return meaning?.intent === 'correct' &&
+    meaning.temperature !== undefined &&
+    (old?.kind === 'number' || old?.kind === 'temperature')
+    ? { ...meaning, was: old.value }
+    : meaning;
+}
+
+const relabel = (match: Match): Meaning | undefined => withOld(match, relabelled(match));
+
+const relabelled = (match: Match): Meaning | undefined => {
   if (moves.test(match.line)) return undefined;
   if (/^(the )?(oven|dial) /.test(match.line)) return undefined;
   // "make it 8 instead", "make it seven thirty": said of nothing before, it is dinner that moves.
@@ -135,13 +147,19 @@ export const correction: Recogniser = {
         '^ [it is|it was|reads] {x:any} [,|.] [sorry] (my mistake|my bad|my error|i misread|i misspoke|i misread it|i said it wrong) $',
         '^ {x:any} [,] i (mean|meant) [,] not {y:any} $',
         '^ {x:any} [,] (not|and not|instead of|rather than) {y:any} [,] (sorry|my mistake|i misread|i meant|i mean) $',
+        '^ [no ,|no] (it|that) (is|was) not {y:any} [degrees|ago] [{what:clause}] [,|.] [but|it was|it is] (more|more like|nearer|closer to) {x:any} [ago] $',
+        '^ [no ,|no] not {y:any} [degrees|ago] [,|.] i said {x:any} [ago] $',
+        '^ [no ,|no] not {y:any} [,] (sorry|but|no|rather) [,] [it is|it was] {x:any} ',
+        '^ [oops|whoops|sorry] [,] {x:any} [degrees] [,|.] [i] (typed it wrong|typed wrong|typed that wrong|hit the wrong key|typo|fat fingers|misread it|misread|read it wrong|got it wrong) ',
       ],
       (match) => {
         const [x, y] = [match.quantity('x'), match.quantity('y')];
         if (x?.kind === 'number' && y?.kind === 'weight')
           return { intent: 'correct', weight: x.value, weightUnit: y.unit };
         if (x?.kind === 'number' && y?.kind === 'duration')
-          return { intent: 'correct', minutes: x.value };
+          return / ago /.test(match.line)
+            ? { intent: 'correct', minutesAgo: x.value }
+            : { intent: 'correct', minutes: x.value };
         return relabel(match);
       },
     ),
@@ -236,6 +254,7 @@ export const correction: Recogniser = {
         '(undo|take back|wind back|roll back|belay|scrap|cancel out|forget i said|forget what i said about|forget|cancel|delete|strike|scrub|scratch|ignore|disregard|reverse|revert) (that|it|this|the last one|the last thing|the last bit|what i said|what i just said|the last thing i said|my last|that last one|that last bit|last)',
         'take (that|it|the last one) back',
         '^ [no ,] (undo|scratch that|strike that|as you were|ignore that|go back a step|go back one) $',
+        '(disregard|ignore|scrap|strike|forget|scratch|bin|drop) (the|that) ({n:any}|reading|number) (,|.|$|it|that)',
         '(i did not mean|did not mean) (that|it|to say that)',
         '(i take|i will take|let me take) that back',
         '(that was|that is) a mistake',

@@ -5,8 +5,8 @@ import { phrases } from '../vocabulary.ts';
 
 /** "You know" is struck out as a filler before this is read, so the verb may be missing. */
 const known =
-  '(know|knew|have learnt|have learned|learnt|learned|remember|think|believe|thought|have noted)';
-const whose = '(of|about) (my|the|our|this|that) ([old|main|meat] {what:word})';
+  '(know|knew|have learnt|have learned|learnt|learned|remember|think|believe|thought|have noted|noted|figured|figured out|worked out|found out|picked up)';
+const whose = '(of|about) (my|the|our|this|that) [old|main|meat|last|previous] {what:word}';
 
 const things: Readonly<Record<string, HeardOf<'forget-kitchen'>['about']>> = {
   oven: 'oven',
@@ -18,8 +18,8 @@ const things: Readonly<Record<string, HeardOf<'forget-kitchen'>['about']>> = {
 
 function aboutOf(match: Match): Meaning | undefined {
   const named = / (oven|cooker|stove|thermometer|probe) /.exec(` ${match.whole}`)?.[1];
-  const what = match.words('what').trim() || (named ?? '');
-  const about = Object.hasOwn(things, what) ? things[what] : undefined;
+  const what = match.words('what').trim();
+  const about = Object.hasOwn(things, what) ? things[what] : things[named ?? ''];
   return about && { intent: 'forget-kitchen', about };
 }
 
@@ -44,6 +44,7 @@ export const kitchenBelief: Recogniser = {
     ...phrases(
       [
         `(forget|drop|clear|wipe|ignore|disregard|scrap) (everything|all|anything|whatever|what) [that|the|this] [stuff|things|notes] [that] [you] [have] [${known}] ${whose}`,
+        `(everything|all|anything|whatever|what) [that|the|this] [stuff|things] [that] you [have] ${known} ${whose} [please] [you can|can|just] (throw away|throw out|throw it away|forget|forget it|go|bin|bin it|drop|drop it)`,
         '(new|different) {what:word} {z:rest} (forget|ignore|disregard|scrap|drop) [all|everything|whatever|what] {y:rest} (old|last|previous|other) one ',
         '(do not|stop|no longer|forget|drop|ignore) (use|using|apply|applying|count|the|counting) [the|that|my|any] (old|last|previous) (correction|offset|adjustment|bias) [for|of|on] [the|my] [{what:word}]',
         `(do not|stop|no longer) (trust|trusting|believe|believing|count on|counting on|use|using|go by|going by) what you ${known} ${whose}`,

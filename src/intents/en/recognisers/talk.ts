@@ -53,6 +53,8 @@ function answered(match: Match): Meaning | undefined {
         ? { intent: 'report-reading', ...match.temperature('x') }
         : { intent: 'choose', option: value };
     case 'step': {
+      const heat = ovenAlone(match, value);
+      if (heat) return heat;
       // "Ten past", to "is it in": when it was.
       const face = quantity.kind === 'clock' ? quantity.face : undefined;
       const [step] = context.openSteps;
@@ -65,8 +67,19 @@ function answered(match: Match): Meaning | undefined {
         ? { intent: 'describe-roast', weight: value, weightUnit: context.units.weight }
         : undefined;
     default:
-      return beforeRoast(match, value);
+      return ovenAlone(match, value) ?? beforeRoast(match, value);
   }
+}
+
+/** "Four fifty", while the oven comes up or is turned down: no other number is so high. */
+function ovenAlone(match: Match, value: number): Meaning | undefined {
+  const { stage, units } = match.context;
+  if (stage !== 'preheat' && stage !== 'sear') return undefined;
+  const { temperature, unit = units.temperature } = { ...match.temperature('x') };
+  const [low, high] = unit === 'F' ? [215, 550] : [105, 290];
+  return temperature === value && value >= low && value <= high
+    ? { intent: 'report-oven', ...match.temperature('x') }
+    : undefined;
 }
 
 /** "145 then", before there is a core to read: how done it is to be. */
@@ -86,7 +99,7 @@ export const fragments: Recogniser = {
   phrases: [
     ...phrases(
       [
-        '^ [at|since|from|it was|it is|about|for|um|a|say|maybe|there are|we are|around|by|the] {x:any} [degrees] [now|in there|in|in the middle|in the roast|in the meat|please|works|then|it is|is what it says|i think|i reckon|$] $',
+        '^ [yes|yes ,|ok|ok ,] [at|since|from|it was|it is|about|for|um|a|say|maybe|there are|we are|around|by|the] {x:any} [degrees] [now|in there|in|in the middle|in the roast|in the meat|please|works|then|it is|is what it says|i think|i reckon|$] $',
         '^ {d:date} [at] {x:clock} $',
       ],
       answered,

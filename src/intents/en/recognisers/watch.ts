@@ -9,6 +9,7 @@ const watched = (match: Match): Meaning | undefined => {
     return undefined;
   // "don't tell me at 110".
   if (
+    !/ (till|before|unless) /.test(match.line) &&
     new RegExp(` not (tell|call|shout|ring|warn)[^,]* ${match.groups.temperature!.trim()} `).test(
       ` ${match.line}`,
     )
@@ -33,11 +34,12 @@ const reaches =
 
 export const watch: Recogniser = {
   name: 'watch',
-  moods: ['statement'],
+  moods: ['statement', 'negative'],
   phrases: [
     ...phrases(
       [
         `@tell (when|once|if|as soon as|the moment|the second|the minute) ${reaches}`,
+        `not (bother|disturb|call|ring|shout|wake|interrupt|talk|come|beep|ping) [for|to|at] [me|us] [again] (till|before|unless) ${reaches}`,
         `(when|once|if|as soon as|the moment) ${reaches} [,] [then] [please] [can you|could you|would you|you] (@tell|give me a shout|pull it|we pull it|we pull|pull)`,
         '@tell (at|when at|on|around) {temperature:degrees}',
         '(tell me|remind me|shout|call me|warn me|ping me|nudge me|let me know) at {temperature:number} $',
