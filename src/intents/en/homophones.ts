@@ -27,6 +27,7 @@ const state =
 
 /** "number to", "option for". */
 const numbered = /\b(number|option|choice|plan) $/;
+const endOfChoice = /^($|[,.?!]|(please|i|yes|then|let|sounds|it|will|for me|thanks) )/;
 /** "ate grown ups and for kids". */
 const headsOf =
   /^(grown ups|grownups|adults|kids|children|little ones|people|guests|of us|of them|toddlers|teenagers|big ones|ppl|mouths|heads|plates|places) /;
@@ -171,7 +172,7 @@ const rules: Record<string, readonly Rule[]> = {
     },
   ],
   too: [
-    { before: numbered, after: end, instead: 'two' },
+    { before: numbered, after: endOfChoice, instead: 'two' },
     { after: /^(minutes|hours) /, instead: 'two' },
     { before: toNumber, after: tensAfter, instead: 'two' },
     { before: /\b(one|won) (ten|twenty) $/, after: end, instead: 'two' },
@@ -203,7 +204,7 @@ const rules: Record<string, readonly Rule[]> = {
     },
   ],
   to: [
-    { before: numbered, after: end, instead: 'two' },
+    { before: numbered, after: endOfChoice, instead: 'two' },
     { after: /^(minutes|hours) /, instead: 'two' },
     { before: /\b(meant|mean|said) $/, after: tensAfter, instead: 'two' },
     { before: toNumber, after: tensAfter, instead: 'two' },
@@ -222,7 +223,7 @@ const rules: Record<string, readonly Rule[]> = {
   ],
   for: [
     { before: /\b(that is|makes it|so) $/, after: /^(less|fewer|more) /, instead: 'four' },
-    { before: numbered, after: end, instead: 'four' },
+    { before: numbered, after: endOfChoice, instead: 'four' },
     { before: headsBefore, after: headsOf, instead: 'four' },
     {
       before: /(?<!\b(convert|converted|switch|switched|ask|asking|price|priced|change|swap) )$/,

@@ -173,7 +173,7 @@ function figure(word: string, at: number): NumberFound {
 }
 
 function wholeAt(words: readonly string[], at: number): NumberFound | undefined {
-  const hundreds = hundredsAt(words, at);
+  const hundreds = thousandsAt(words, at) ?? hundredsAt(words, at);
   if (hundreds) return hundreds;
   let first = pieceAt(words, at);
   if (
@@ -226,11 +226,22 @@ function wholeAt(words: readonly string[], at: number): NumberFound | undefined 
 const faceOfFigures = (value: number): ClockFace | undefined =>
   value >= 100 && value < 2400 ? validFace(Math.floor(value / 100), value % 100) : undefined;
 
+/** "seven thousand", "two thousand four hundred": how high a kitchen lies. */
+function thousandsAt(words: readonly string[], at: number): NumberFound | undefined {
+  const head = pieceAt(words, at);
+  if (!head || head.piece.value > 20 || words[head.next] !== 'thousand') return undefined;
+  const value = head.piece.value * 1000;
+  const tail = hundredsAt(words, head.next + 1);
+  return { value: value + (tail?.value ?? 0), next: tail?.next ?? head.next + 1, plain: false };
+}
+
 /** "a hundred and four", "four hundred fifty", "nineteen hundred". */
 function hundredsAt(words: readonly string[], at: number): NumberFound | undefined {
   const bare = words[at] === 'hundred';
   const head = bare ? { piece: { value: 1 }, next: at } : pieceAt(words, at);
-  if (!head || head.piece.value > 24 || !/^hundreds?$/.test(words[head.next] ?? ''))
+  // "seventy two hundred feet", but nobody's oven is at seven thousand.
+  const high = /^(feet|foot|metres|meters)$/.test(words[(head?.next ?? 0) + 1] ?? '') ? 99 : 24;
+  if (!head || head.piece.value > high || !/^hundreds?$/.test(words[head.next] ?? ''))
     return undefined;
   let next = head.next + 1;
   let value = head.piece.value * 100;

@@ -100,6 +100,7 @@ export const whole: Record<string, string> = {
   twa: 'two',
   yin: 'one',
   hauf: 'half',
+  itsat: 'it is at',
   hunner: 'hundred',
   hunnerd: 'hundred',
   hunnert: 'hundred',

@@ -8,8 +8,8 @@ export const vocabulary: Vocabulary = {
   it: '(it|this|that|she|he|@meat)',
   they: '(they|them|those|these|both)',
   middle:
-    '([the|in the|at the] (middle|centre|center|core|thickest part|thick part|thick end|thin end|inside|bone|deepest part|top|edge|end) [of (it|@meat)]|by the bone|near the bone|in the (roast|meat|joint|beef))',
-  spot: '(in|at|by|near|on|out by|out at|out near|over by|up by|down by|toward|towards|close to|next to|nearer|right by|beside) [the] [very] (middle|centre|center|core|thickest (part|bit|end|spot)|thick (end|part|bit|side)|thin (end|part|bit|side)|fat (end|side|cap)|bone|tip|edge|edges|outside|surface|end|ends|tail|side|left|right|front|back|top|bottom|inside|small end|big end|far end|other (end|side))',
+    '([the|in the|at the] (middle|centre|center|core|heart|thickest part|thick part|thick end|thin end|inside|bone|deepest part|top|edge|end) [of (it|@meat)]|by the bone|near the bone|in the (roast|meat|joint|beef))',
+  spot: '(in|at|by|near|on|out by|out at|out near|over by|up by|down by|toward|towards|close to|next to|nearer|right by|beside) [the] [very] (middle|centre|center|core|heart|thickest (part|bit|end|spot)|thick (end|part|bit|side)|thin (end|part|bit|side)|fat (end|side|cap)|bone|tip|edge|edges|outside|surface|end|ends|tail|side|left|right|front|back|top|bottom|inside|small end|big end|far end|other (end|side))',
   thermometer:
     '([the|my|a|our] [instant-read|instant|digital|quick|leave-in|wired|wireless|other|old|new|meat] (thermometer|probe|gauge|dial|display|readout|reading|stick|needle|pen|one)|[the|my|a|our] (instant-read|leave-in)|[the|it is] (internal|core) [temperature|temp]|[the] temperature)',
   be: '(is|are|was|were|am|be|being|been)',

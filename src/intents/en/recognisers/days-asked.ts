@@ -226,10 +226,12 @@ export const daysAsked: Recogniser = {
         '(where|when) does water boil [at|up] [here|{n:number}] [feet|metres|meters|$]',
       ],
       (match) => {
-        const mark = /(<[nw]\d+>) ?(feet|foot|ft|metres|meters|m)?\b/.exec(match.line);
+        const mark =
+          /(<[nw]\d+>) ?(feet|foot|ft|metres|meters|m)\b/.exec(match.whole) ??
+          /(<[nw]\d+>)()/.exec(match.line);
         const quantity = mark ? match.quantityOfMark(mark[1] ?? '') : undefined;
         const altitude = quantity && 'value' in quantity ? quantity.value : undefined;
-        const unit = mark?.[2] === undefined ? undefined : /^f/.test(mark[2]) ? 'ft' : 'm';
+        const unit = !mark?.[2] ? undefined : /^f/.test(mark[2]) ? 'ft' : 'm';
         return {
           intent: 'ask-temperature',
           about: 'boiling',

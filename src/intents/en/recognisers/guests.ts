@@ -47,7 +47,8 @@ export const guests: Recogniser = {
     ),
     ...phrases(
       [
-        '[@guests|they|everyone|everybody|people|we] (is|are|is all|are all|have|has) [just|all|now|already] (sitting down|seated|sat down|at the table|sitting|sat|sat at the table|taking their seats|round the table|around the table|settled at the table|in their seats|at the dinner table)',
+        '[@guests|they|everyone|everybody|people|we] (is|are|is all|are all|have|has) [just|all|now|already] (sitting down|seated|sat down|at the table|sitting|sat|sat at the table|taking their seats|round the table|around the table|settled at the table|in (their|a|the) (seat|seats|chair|chairs|place|places)|at the dinner table)',
+        '^ [all] (sat down|seated|sitting down|sat at the table) [now] $',
       ],
       (match) =>
         / (were|when|will be|would be) | (at|by|around|for) <[nc]| (sitting|sat|settled) (at|on) [^ ]*<[nt]|(^| )(it|that|roast|joint|beef|meat|bird|lamb|pork) (is|has) (\w+ )?(sat|sitting|seated|sitting down) | (sat|sitting|seated) (on|in|over|under) (?!(the|their) (table|places|chairs|seats))/.test(
@@ -58,7 +59,8 @@ export const guests: Recogniser = {
     ),
     ...phrases(
       [
-        '(all|everyone|everybody|they|everyone is|they are) [are|is|all] [all] (here|arrived|in) [now] (bar|except|but|apart from|minus|save) [for] ',
+        '(all|everyone|everybody|they|everyone is|they are) [are|is|all] [all] (here|arrived|in) [now|from|out of] [the] [rain|cold|snow|car|cars] (bar|except|but|apart from|minus|save) [for] ',
+        '[have] (walked in|come in|arrived|turned up|pulled up|got here|landed) [,|and] (that is|makes|that makes|so that is) {n:number} (of|out of) [the|our] {m:number} ',
         '(first|first lot|first few|first car|first carload|first of them|advance party|early birds|some) [of them|of the guests] (is|are|has|have) [just] (here|arrived|pulled up|walked in|turned up|come|landed|got here)',
         '^ {who:thing} (have|has) [already|now] (reached|arrived|come) , [but] [the] (others|other ones|rest) ',
         '(half|some|most|a few|a couple|several) [of] [the] (crowd|guests|party|gang|lot|family|people|them) (is|are|has|have) (in|at|on|already|inside) ',

@@ -37,7 +37,8 @@ export const readings: Recogniser = {
       [
         '(@it|@thermometer|@middle|the core|the probe|core temperature|we|i|temperature|i have got|i have|now|@middle temperature|the reading|last reading|reading) [now|still|only] (@read|is at|is up to|is now|is on|is reading|is showing|is saying|is sitting at|sits at|has hit|hit|has reached|reached|is|was|was at|got|get|had|am getting|are getting|have got|are at|are up to|have hit|are reading|came out at|came up as|has got to|got to|has climbed to|climbed to|has come up to|is up at|have|is still|is still at|is only|is only at|is holding at|is hovering at|just hit|is pushing|are on|measured|measures|is coming up|stands at|is gone up to|has gone up to|went up to|is down to|is already at|is already|is now at|has made it to|is registering|is at about|at|is reading at) [at|a|about|only|now|exactly|up to] {temperature} [degrees|in the (middle|centre|core)|at the moment]',
         '(reads|reading|getting|reed|reeds|registering|registers|showing|probe|core|internal|thermometer|temperature|middle|centre|center|temp) [is|at|of|a|in the middle|says|reads] {temperature}',
-        '{temperature} [degrees] (on|with|by) @thermometer',
+        '{temperature} [degrees] (on|with|by|says|said|according to|going by|reckons) @thermometer',
+        '^ @spot (it|we) (makes|make|gives|marks|has|have) {temperature} [degrees] $',
         '{temperature} [degrees] (in the (middle|centre|center|roast|meat|core|beef|joint|thickest part|thick end)|internal|by the bone|at the (core|centre|center|middle|bone)|on the (probe|thermometer|dial|display|gauge)|near the bone|is what it reads|is what it says|is what i have got|is the reading|core)',
         '{temperature:degrees} [now|$] [{d:duration} ago] $',
         '^ [it is|and|is|was|got|but] {temperature} [degrees] @spot [of it|$] $',
