@@ -48,7 +48,7 @@ export const guests: Recogniser = {
     ...phrases(
       [
         '[@guests|they|everyone|everybody|people|we] (is|are|is all|are all|have|has) [just|all|now|already] (sitting down|seated|sat down|at the table|sitting|sat|sat at the table|taking their seats|round the table|around the table|settled at the table|in (their|a|the) (seat|seats|chair|chairs|place|places)|at the dinner table)',
-        '^ [all] (sat down|seated|sitting down|sat at the table) [now] $',
+        '^ [all] (sat down|sitting down|sat at the table) [now] $',
       ],
       (match) =>
         / (were|when|will be|would be) | (at|by|around|for) <[nc]| (sitting|sat|settled) (at|on) [^ ]*<[nt]|(^| )(it|that|roast|joint|beef|meat|bird|lamb|pork) (is|has) (\w+ )?(sat|sitting|seated|sitting down) | (sat|sitting|seated) (on|in|over|under) (?!(the|their) (table|places|chairs|seats))/.test(
