@@ -81,6 +81,8 @@ class HelpedEvening {
   private expectedMinute: number;
   private lastAsked = '';
   private idle = false;
+  /** What the thermometer shows in ice above 32 °F, once the helper knows of it. */
+  private showsOver = 0;
   private readonly trace: Trace = {};
   private readonly said: Said[] = [];
 
@@ -338,6 +340,9 @@ class HelpedEvening {
           await this.takeReading();
         }
         return;
+      case 'check-thermometer':
+        if (this.uniform() < this.habits.reads) await this.testThermometer();
+        return;
       case 'pull':
         return this.pull(text);
       case 'carve':
@@ -380,6 +385,15 @@ class HelpedEvening {
     this.world.tryAnotherSpot([off * Math.cos(angle), off * Math.sin(angle), 0.004 * normal()]);
   }
 
+  /** What the thermometer shows too much is in every number told for it from then on. */
+  private async testThermometer(): Promise<void> {
+    const reads = this.world.readIce();
+    // Lines for a roast's number name its middle, which this is not.
+    await this.say(`it reads ${reads} in the ice water`);
+    const facts = await this.session.facts();
+    if (facts.some(({ type }) => type === 'thermometer-checked')) this.showsOver = reads - 32;
+  }
+
   private async takeReading(): Promise<void> {
     if (!this.world.roastIsIn) return;
     const reads = this.world.read();
@@ -398,7 +412,7 @@ class HelpedEvening {
     const { world } = this;
     if (!world.roastIsIn) return;
     const view = await this.session.view(instantOf(world.minute));
-    const wanted = view.target.pullFahrenheit ?? 115;
+    const wanted = (view.target.pullFahrenheit ?? 115) + this.showsOver;
     if (this.uniform() < this.habits.checksPull) {
       if (/two spots/.test(asked) && this.uniform() < this.habits.triesSpots) this.trySpot();
       const reads = world.read();

@@ -111,6 +111,12 @@ export class World {
     return Math.round(fahrenheit(this.kitchen?.reading() ?? 0));
   }
 
+  /** The same thermometer in a glass of ice and water. */
+  readIce(): number {
+    const { offsetKelvin, noiseKelvin } = this.evening.truth.probe;
+    return Math.round(fahrenheit(offsetKelvin + noiseKelvin()));
+  }
+
   /** A thermometer left in its place. */
   get probeFahrenheit(): number {
     return fahrenheit(this.kitchen?.probeCelsius ?? 0);
