@@ -37,9 +37,9 @@ export function reachableAt(dinner: Dinner, plan: Plan): Instant {
 
 /** A number older than this does not carry a pull: it is looked at once more before. */
 const freshMinutes = 15;
-export const lookBeforePullMinutes = 5;
-/** How long the pull waits for that number. */
+/** How long the pull waits for that number; it is asked for so long before, so that waiting makes no pull late. */
 const waitForLookMinutes = 8;
+export const lookBeforePullMinutes = waitForLookMinutes;
 
 export const lookBeforePull = (dinner: Dinner): string =>
   `before-pull-${dinner.readings.length + 1}`;

@@ -1,5 +1,7 @@
 /** What is said unasked. */
+
 import { assertNever } from '../../base/assert.ts';
+import { minutesBetween } from '../../base/time.ts';
 import type { AnnouncementKind } from '../../kitchen/facts.ts';
 import { inOneBreath } from '../breath.ts';
 import type { Scene } from '../scene.ts';
@@ -172,21 +174,28 @@ const askedAgain: Partial<Record<string, readonly string[]>> = {
   'oven-up': ['Is the oven up?', 'As far as I know the oven is still low.'],
 };
 
+/** So near the pull a tip off the middle costs the most, and is looked for anew. */
+const nearThePullMinutes = 30;
+
 /** The first look is told in full, the ones after it in few words, one that was not answered in fewer. */
 function checkWords(scene: Scene): Spoken {
-  const { dinner, plan } = scene;
+  const { dinner, plan, now } = scene;
   const last = dinner.readings.at(-1)?.happenedAt ?? Number.NEGATIVE_INFINITY;
   const looked = plan !== undefined && last >= plan.roastInAt;
   const asked = dinner.announced.some((one) => one.kind === 'check-due' && one.at > last);
+  const near = plan !== undefined && minutesBetween(now, plan.pullAt.p50) < nearThePullMinutes;
+  const twoSpots = say`Try two spots; the lower counts.`;
   return sentences([
     asked
       ? sentences([
           say`A reading of the core, as soon as your hands are free.`,
-          looked ? silent : say`Try two spots; the lower counts.`,
+          looked && !near ? silent : twoSpots,
         ])
-      : looked
-        ? say`Another reading, please, in the same spot.`
-        : callWords('check', scene),
+      : !looked
+        ? callWords('check', scene)
+        : near
+          ? sentences([say`Another reading, please.`, twoSpots])
+          : say`Another reading, please, in the same spot.`,
     plan ? say`The pull is at ${pullShown(plan, dinner)}.` : silent,
   ]);
 }
