@@ -104,6 +104,7 @@ export function hypothesesOf(
   // What phrases found twice is more than one guess at it all.
   if (first.said.clauses.length > 0 && first.said.placed.filter(isFound).length <= 1)
     for (const found of guessesOf(joined(first.said.clauses), guesses.whole)) {
+      if (found.every((one) => isSaidMoreOf(one, first.said.placed))) continue;
       const hearing = hearings.withFound(first, found);
       add({ difference: 'whole guessed', hearing, placed: hearing.said.placed, breath: 1 });
     }
@@ -135,6 +136,15 @@ export function hypothesesOf(
         });
   }
   return ways;
+}
+
+/** The same was found with more said of it: a guess at less is no other way to hear it. */
+function isSaidMoreOf({ meaning }: Placed, found: readonly Placed[]): boolean {
+  const [only, ...others] = found;
+  if (only === undefined || others.length > 0) return false;
+  const said = new Map(Object.entries(only.meaning));
+  const slots = Object.entries(meaning);
+  return slots.length < said.size && slots.every(([name, value]) => said.get(name) === value);
 }
 
 /** The likeliest places for a stop inside a clause, the likeliest first. */

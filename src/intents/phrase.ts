@@ -126,8 +126,8 @@ class Parser {
         ? { source: `(?:${body})`, need: eitherOf(parts) }
         : { source: `(?:${body})?`, need: undefined };
     }
-    if (mark === '^') return { source: '(?:(?<=^|[|,] ))', need: undefined };
-    if (mark === '$') return { source: '(?=$|[|,] )', need: undefined };
+    if (mark === '^') return { source: '(?:(?<=^|[|,.?!] ))', need: undefined };
+    if (mark === '$') return { source: '(?=$|[|,.?!] )', need: undefined };
     if (mark === '*') return { source: '(?:[^ |,]+ ){0,3}?', need: undefined };
     if (mark.startsWith('@')) return this.listed(mark);
     if (mark.startsWith('{')) return this.slot(mark);

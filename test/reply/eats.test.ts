@@ -40,6 +40,17 @@ describe('a guest with a note', () => {
   });
 });
 
+it('asked of nobody by name, whoever of those noted must not have it is named', () => {
+  const notes: GuestNote[] = [
+    { who: 'anna', need: 'allergy', value: 'coeliac' },
+    { who: 'ben', need: 'diet', value: 'vegetarian' },
+  ];
+  const told = ask('', 'pan-gravy', notes);
+  expect(told).toMatch(/Not Anna: there is plain flour/);
+  expect(told).toMatch(/Not Ben: there is .*pan drippings/);
+  expect(ask('', 'roast-potatoes', notes.slice(0, 1))).toMatch(/^Nothing in the roast potatoes/);
+});
+
 it('a need by its word is answered without a guest; of a name with no note it is said so', () => {
   expect(ask('coeliac', 'pan-gravy', [])).toMatch(/^No: there is plain flour/);
   expect(ask('vegetarian', 'pan-gravy', [])).toMatch(/pan drippings/);

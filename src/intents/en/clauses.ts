@@ -168,6 +168,12 @@ export function clausesOf(
         // "by +40 min" is by forty minutes.
       } else if (
         token.word === 'plus' &&
+        /^<[nt]/.test(tokens[at + 1]?.word ?? '') &&
+        /^(fridge|refrigerator|freezer|cooler|at|was|has)$/.test(part.at(-1)?.word ?? '')
+      ) {
+        // "from the fridge, plus four": over freezing.
+      } else if (
+        token.word === 'plus' &&
         part.length === 0 &&
         /^<n/.test(tokens[at + 1]?.word ?? '')
       ) {
@@ -383,7 +389,7 @@ const lookedBefore =
 
 /** What has just happened, and so happened at the hour that follows it. */
 const deed =
-  /^(?!.* (dinner|supper|lunch|tea|eat|eating|guests|they|will|not|timer|oven|late|until|till) ).* (it|roast|joint|meat|beef|lamb|pork|potatoes|i|we|that) (is |has |have |just |went |came |got |put |took |pulled )+(it )?(out|in|resting|carved) $/;
+  /^ (?:the |my |our )?(?!they|guests|we |i )[a-z]+ (?:[a-z]+ )?(?:is |are |went |gone )?(?:in|out|on) (?:the oven |there )?(?:since (?:the )?[a-z]+ )?$|^(?!.* (dinner|supper|lunch|tea|eat|eating|guests|they|will|not|timer|oven|late|until|till) ).* (it|roast|joint|meat|beef|lamb|pork|potatoes|i|we|that) (is |has |have |just |went |came |got |put |took |pulled )+(it )?(out|in|resting|carved) $/;
 
 /** The hour that a clause is made of, if of nothing else. */
 function hourAlone(part: readonly Token[], quantities: readonly Quantity[]): Quantity | undefined {
@@ -469,6 +475,9 @@ function joinsNames(
     /(^| )either <[nt]\d+> (degrees )?$/.test(lineOf(part)) &&
     /^<[nt]/.test(tokens[at + 1]?.word ?? '')
   )
+    return true;
+  // "between medium and rare".
+  if (/(^| )between (the |a )?(rare|medium|medium rare|medium well) $/.test(lineOf(part)))
     return true;
   // "between 98 and 101".
   if (

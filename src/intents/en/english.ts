@@ -44,7 +44,7 @@ import { askSlice } from './recognisers/ask-slice.ts';
 import { askTemperature } from './recognisers/ask-temperature.ts';
 import { askThings } from './recognisers/ask-things.ts';
 import { askTime } from './recognisers/ask-time.ts';
-import { askTrade } from './recognisers/ask-trade.ts';
+import { askTrade, eitherWay } from './recognisers/ask-trade.ts';
 import { atTable } from './recognisers/at-table.ts';
 import { behind } from './recognisers/behind.ts';
 import { clocks } from './recognisers/clocks.ts';
@@ -107,6 +107,8 @@ const across: readonly Recogniser[] = [
   allergies,
   // "what if we ate at eight" sets no hour.
   supposed,
+  // "foil or no foil" is one question, and sets nothing up.
+  eitherWay,
   together,
   stoodOut,
   haveList,

@@ -1,9 +1,12 @@
 /** Slots of what is asked, once it is settled which question it is; and what has no slots at all. */
 import { nameExactlyIn } from '../names.ts';
-import type { Match } from '../recogniser.ts';
+import type { Match, Meaning } from '../recogniser.ts';
 import type { Fill } from './fill-told.ts';
 import { ingredientIn, spoken, subject, topicOf } from './frames/asking.ts';
+import { wordMeant } from './recognisers/ask-temperature.ts';
+import { headsOf, sizeAsked } from './recognisers/days-asked.ts';
 import { degrees } from './recognisers/subjects.ts';
+import { meansRoast } from './steps.ts';
 
 const aboutOf = (match: Match): { about?: string } => {
   const about = subject(match);
@@ -40,12 +43,26 @@ export const fillAsked: Fill = {
   'ask-time-left': (match) => ({ intent: 'ask-time-left', ...aboutOf(match) }),
   'ask-how': (match) => ({ intent: 'ask-how', ...topicSlot(match) }),
   'ask-why': (match) => ({ intent: 'ask-why', ...topicSlot(match) }),
-  'ask-amount': (match) => ({ intent: 'ask-amount', ...thingIn(match) }),
+  'ask-amount': (match) => {
+    const { ingredient } = thingIn(match);
+    // "How big a roast for ten": its size, and no ingredient's.
+    const ofRoast =
+      / how (big|large|heavy) | what (size|weight) /.test(` ${match.line}`) ||
+      (/ (roast|joint|meat|beef|lamb|pork|rib) /.test(` ${match.line}`) &&
+        (ingredient === undefined || meansRoast(ingredient)));
+    const other: Meaning = {
+      intent: 'ask-amount',
+      ...(ingredient === undefined ? {} : { ingredient }),
+      ...headsOf(match),
+    };
+    return (ofRoast ? sizeAsked(match) : undefined) ?? other;
+  },
   'ask-substitute': (match) => ({ intent: 'ask-substitute', ...thingIn(match) }),
   'ask-temperature': (match) => ({
     intent: 'ask-temperature',
     ...degrees(match),
     ...aboutOf(match),
+    ...wordMeant(match.line),
   }),
   'ask-safety': (match) => ({ intent: 'ask-safety', about: spoken(match), ...degrees(match) }),
   'ask-guests': () => ({ intent: 'ask-guests' }),

@@ -40,8 +40,11 @@ const passedOn =
 const whether =
   /^(?:if|whether) ((?:the |my |our )?\w+) (is|are|was|were|will|can|could|should|would|has|have|does|do|did) /;
 
+/** "Twice as long as you say": what it is measured by, and no story. */
+const asTold = / (than|as) (long as |much as )?you (say|said|reckon|think|thought|planned) /;
+
 export function moodOf(line: string): Mood {
-  const padded = ` ${line}`;
+  const padded = ` ${line}`.replace(asTold, ' ');
   if (toldUnsure.test(line)) return 'story';
   if (knowing.test(line)) return 'question';
   if (
@@ -74,7 +77,8 @@ export const isForeign = (line: string): boolean =>
   foreign.test(` ${line}`) && !story.test(` ${line}`) && !conditional.test(line);
 
 /** Beside these a word such as "heating" or "post" is the kitchen's. */
-const ours = / (oven|roast|joint|probe|thermometer|gravy|potatoes|timer|carving|foil) /;
+const ours =
+  / (oven|roast|joint|probe|thermometer|gravy|potatoes|timer|carving|foil) | hold your horses | (dog|cat|puppy|hound) (\w+ )?(ate|eaten|eating|nicked|stole|stolen|pinched|licked|(had|got) (half|the|some|one|two|all|a)) | thermostat (is |set |now )*(on|at|to) <[nt]/;
 
 /** A train that is late brings guests. */
 const delayed =

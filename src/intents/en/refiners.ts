@@ -41,6 +41,36 @@ function merged(heard: readonly Placed[], intent: Meaning['intent']): Placed[] {
   return out;
 }
 
+/** "Seven bones? No, it's three": what is set right in the same breath is what it is. */
+function roastSetRight(heard: readonly Placed[]): Placed[] {
+  const out: Placed[] = [];
+  for (const one of heard) {
+    const at = out.findLastIndex(({ meaning }) => meaning.intent === 'describe-roast');
+    const told = out[at]?.meaning;
+    if (
+      one.meaning.intent === 'correct' &&
+      told?.intent === 'describe-roast' &&
+      (one.meaning.bones ?? one.meaning.weight) !== undefined
+    ) {
+      const {
+        bones = told.bones,
+        weight = told.weight,
+        weightUnit = told.weightUnit,
+      } = one.meaning;
+      out[at] = {
+        ...out[at]!,
+        meaning: {
+          ...told,
+          ...(bones === undefined ? {} : { bones }),
+          ...(weight === undefined ? {} : { weight }),
+          ...(weightUnit === undefined ? {} : { weightUnit }),
+        },
+      };
+    } else out.push(one);
+  }
+  return out;
+}
+
 /** "lit the oven, 450": the oven and what it was set to, in two breaths. */
 function mergeOven(heard: readonly Placed[]): Placed[] {
   const out: Placed[] = [];
@@ -408,7 +438,7 @@ function lastWish(heard: readonly Placed[]): Placed[] {
   if (wishes.length < 2) return [...heard];
   const kept =
     wishes.find((one) => / (instead of|rather than) /.test(lineIn(one))) ??
-    wishes.findLast((one) => !/ (no|not|never) /.test(lineIn(one))) ??
+    wishes.findLast((one) => !/ (no|not|never|without|hates?) /.test(lineIn(one))) ??
     wishes.at(-1);
   return heard.filter((one) => !wishes.includes(one) || one === kept);
 }
@@ -659,6 +689,28 @@ function outAndResting(heard: readonly Placed[]): Placed[] {
   });
 }
 
+/** "Tomek's on the potatoes, he's here till three": of the same hands. */
+function sameHands(heard: readonly Placed[]): Placed[] {
+  const out: Placed[] = [];
+  for (const one of heard) {
+    const { meaning } = one;
+    const at =
+      meaning.intent === 'add-hands' && meaning.who !== undefined
+        ? out.findIndex(
+            (other) =>
+              other.meaning.intent === 'add-hands' &&
+              other.meaning.who === meaning.who &&
+              (other.meaning.does === undefined ||
+                meaning.does === undefined ||
+                other.meaning.does === meaning.does),
+          )
+        : -1;
+    if (at < 0) out.push(one);
+    else out[at] = { ...out[at]!, meaning: { ...out[at]!.meaning, ...meaning } as Meaning };
+  }
+  return out;
+}
+
 /** "Jo can do the gravy" is of Jo: the dish is on the menu already, or is not put there by this. */
 function handsNotDishes(heard: readonly Placed[]): Placed[] {
   return heard.filter(
@@ -819,6 +871,7 @@ export const refiners: readonly Refiner[] = [
   skipsWhatIsNotDone,
   wholeSetup,
   mergeParts,
+  roastSetRight,
   mergeOven,
   numberOfDoneness,
   behindBy,
@@ -848,6 +901,7 @@ export const refiners: readonly Refiner[] = [
   whatIsNotDone,
   cutInText,
   outAndResting,
+  sameHands,
   handsNotDishes,
   fears,
   pausedFirst,

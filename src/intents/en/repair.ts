@@ -48,7 +48,8 @@ const hasBeen = (tokens: readonly Token[]): Token[] =>
 function writtenOut(token: Token): Token[] {
   let words = whole[token.word];
   if (words === undefined) {
-    words = token.word;
+    // "th'oven", "t'potatoes": the article is written on to what it belongs to.
+    words = token.word.replace(/^(?:th'|t')(?=[a-z]{3})/, 'the ');
     for (const [ending, instead] of words.includes("'") ? endings : []) {
       if (!ending.test(words)) continue;
       words = words.replace(ending, instead);

@@ -354,7 +354,7 @@ export const fillers = new Set([
     'mira',
     'inshallah',
   ],
-  ...['frickin', 'freaking', 'blooming', 'probably', 'definitely', 'certainly', 'really', 'only'],
+  ...['frickin', 'blooming', 'probably', 'definitely', 'certainly', 'really', 'only'],
 ]);
 
 export const fillerPhrases: readonly (readonly string[])[] = [

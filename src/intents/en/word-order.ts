@@ -88,6 +88,17 @@ const orders: readonly Order[] = [
     instead: [1, 3, 2],
   },
   { shape: /(?<![^ ])(at what hour )/, instead: ['when'] },
+  // "how much lacks for the potatoes": time, where no thing was named.
+  {
+    shape:
+      /(?<=^|[.!?,] |and |but |so )(how much )((?:time )?)((?:lacks|lack|misses|is missing|fails|remains|stays) )(?=(?:for|to|till|until|before|the) )/,
+    instead: ['how', 'long'],
+  },
+  // "how is it that it rises so slowly".
+  {
+    shape: /(?<=^|[.!?,] |and |but |so )(how (?:is it|comes|comes it) that )/,
+    instead: ['how', 'come'],
+  },
   { shape: /(?<=^|[.!?,] )(what means )((?:the )?[a-z]+ )/, instead: ['what', 'does', 2, 'mean'] },
   {
     shape:

@@ -5,7 +5,7 @@ import type { GuestNote } from '../../kitchen/dinner.ts';
 import type { HeardOf } from '../../kitchen/heard.ts';
 import { inOneBreath } from '../breath.ts';
 import type { Scene } from '../scene.ts';
-import { capital, forEyes, list, lower, type Spoken, say, silent } from '../spoken.ts';
+import { capital, forEyes, list, lower, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { cardsOf } from './allergens.ts';
 import { guestName } from './names.ts';
 
@@ -24,7 +24,31 @@ const partsOf = (card: Card, guests: readonly Avoidance[]): Ingredient[] =>
 
 const read: Spoken = say`Read the labels; I know only what the cards name.`;
 
+/** Of nobody by name: whoever of those who are noted must not have the dish. */
+function ofWhom(card: Card, { dinner }: Scene): Spoken {
+  const named = [...new Set(dinner.notes.map((note) => note.who))];
+  const kept = named.flatMap((who) => {
+    const guests = avoidancesOf(dinner.notes.filter((note) => note.who === who));
+    const parts = partsOf(card, guests);
+    return parts.length === 0 ? [] : [{ who, parts, guests }];
+  });
+  if (kept.length === 0)
+    return inOneBreath([
+      say`Nothing in the ${card.title} is ruled out by what is noted of anyone.`,
+      read,
+    ]);
+  return sentences([
+    ...kept.map(
+      ({ who, parts }) =>
+        say`Not ${guestName(who)}: there is ${list(parts.map((part) => say`${part.item}`))} in the ${card.title}.`,
+    ),
+    ...kept.slice(0, 1).map(({ parts, guests }) => insteadOf(parts[0]!, guests)),
+  ]);
+}
+
 export function eatsAnswer({ who = '', dish }: Asked, scene: Scene): Spoken {
+  const asked = who === '' ? cardsOf(scene).find((one) => one.id === dish) : undefined;
+  if (asked) return ofWhom(asked, scene);
   const notes = notesFor(who, scene);
   const named = notes.some((note) => note.who !== undefined);
   const name = named ? guestName(who) : say`them`;

@@ -1,6 +1,8 @@
 /** Frames of questions: what is asked for by the words a question holds, wherever they stand. */
 import { nameExactlyIn } from '../../names.ts';
 import type { Frame, Match, Meaning } from '../../recogniser.ts';
+import { wordMeant } from '../recognisers/ask-temperature.ts';
+import { headsOf } from '../recognisers/days-asked.ts';
 import { degrees } from '../recognisers/subjects.ts';
 import { meansRoast, stepIn } from '../steps.ts';
 import { dishNamed } from './dinner.ts';
@@ -115,7 +117,7 @@ export const questionFrame: Frame = {
     if (!holds(match, aboutRoast) && !dishNamed(match.line, match)) return undefined;
     const about = subject(match);
     const amount = amountIn(match);
-    if (amount) return { intent: 'ask-amount', ingredient: amount };
+    if (amount) return { intent: 'ask-amount', ingredient: amount, ...headsOf(match) };
     const ingredient =
       /^(can|could|would|will|may|should|is|does|do|must|has|what about|how about|what (else )?(can|could|would)) /.test(
         match.line,
@@ -140,7 +142,12 @@ export const questionFrame: Frame = {
       ) &&
       match.marks('dc').length === 0
     )
-      return { intent: 'ask-temperature', ...degrees(match), ...(about ? { about } : {}) };
+      return {
+        intent: 'ask-temperature',
+        ...degrees(match),
+        ...(about ? { about } : {}),
+        ...wordMeant(match.line),
+      };
     if (
       /^((at |by |until |till |for )?(how long|how much longer|how much time|how soon|when|what time|is it time|how many (more )?minutes|how close|how far)|eta )/.test(
         match.line,
@@ -156,7 +163,11 @@ export const questionFrame: Frame = {
         match.line,
       )
     )
-      return { intent: 'ask-temperature', ...(about ? { about } : {}) };
+      return {
+        intent: 'ask-temperature',
+        ...(about ? { about } : {}),
+        ...wordMeant(match.line),
+      };
     if (
       /^(why|how come|what for|what is the (point|reason|purpose|use|sense|idea|logic)|for what|what does \w+ do |what good|what difference|what is \w+ for )/.test(
         match.line,

@@ -12,7 +12,7 @@ const talk: readonly { meaning: Meaning; words: readonly RegExp[]; not?: RegExp 
       / (start|begin|restart|reset|wipe|clear|delete|scrap|erase|throw|forget|scratch|new|redo|from) /,
       / (over|again|scratch|fresh|beginning|start|everything|all of it|the lot|new|zero|anew|restart|reset|top|dinner|roast|away|afresh|scratch|square one) /,
     ],
-    not: / (thermometer|probe|friend|girlfriend|boyfriend|bringing|guest|timer|potatoes|say|said|tell|talking|listening|oven|rack|gravy|that again|add|potatoes|menu|a new one|butter|carrots|guests|started|starting|game|song|eat|eating|carve|carving|serve|serving|dessert|starter) /,
+    not: / (happy|merry|new year|fridge|freezer|thermometer|probe|friend|girlfriend|boyfriend|bringing|guest|timer|potatoes|say|said|tell|talking|listening|oven|rack|gravy|that again|add|potatoes|menu|a new one|butter|carrots|guests|started|starting|game|song|eat|eating|carve|carving|serve|serving|dessert|starter) /,
   },
   {
     meaning: { intent: 'undo' },

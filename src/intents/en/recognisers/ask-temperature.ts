@@ -15,8 +15,12 @@ const of = (line: string): string | undefined =>
       : undefined;
 
 /** "What's medium rare mean": the word itself is asked about. */
-function wordMeant(line: string): { doneness?: Doneness } {
-  const asked = /^what (is|does|are|do) /.test(line) && !/ (pull|oven|temperature) /.test(line);
+export function wordMeant(line: string): { doneness?: Doneness } {
+  const asked =
+    (/^what (is|does|are|do) /.test(line) && !/ (pull|oven|temperature) /.test(line)) ||
+    // "Which is the temperature inside for a medium?"
+    (/ (inside|core|internal|mean|means|called|counts as) /.test(` ${line}`) &&
+      !/ (pull|oven|take|come|comes|carry|rest) /.test(` ${line}`));
   const doneness = asked ? donenessOf(line) : undefined;
   return doneness ? { doneness } : {};
 }
@@ -32,7 +36,7 @@ export const askTemperature: Recogniser = {
         '(what) should (it|@it|the oven|@middle|the thermometer|the probe|the core) (read|be|be at|be reading|say|reach|be on|get to)',
         '^ [so] (what|where) (is|does|do|should|must) (it|@it|@middle|the core|this) (want|need|have|supposed|meant|wanting|got) to (be|read|get to|reach|come to|say|show|be at) ',
         '(what is|what does|what are|what do) [a|the|you mean by] (rare|medium rare|medium|well done|medium well|pull temperature|target|temperature|target temperature|core temperature|serving temperature|internal temperature|oven temperature) [in|for|of|now|mean|at|$]',
-        '(is|are|would|does|has) {temperature} [degrees] [in the middle] (too|ok|enough|fine|right|good|low|high|hot|about right|done|where|the right|all right|medium|rare|normal|a bit|on track|alright|bad|what|it|rare|about)',
+        '(is|are|would|does|has) {temperature} [degrees] [in the middle] [still|already|really|considered|more like|more|closer to] (too|ok|enough|fine|right|good|low|high|hot|about right|done|where|the right|all right|medium|medium rare|medium well|well done|pink|rare|normal|a bit|on track|alright|bad|what|it|rare|about)',
         '(is|was) (it|that|it at) {temperature} [ok|enough|too|fine|now|$]',
         '(what|how) about {temperature} [degrees|$]',
         '(what do i pull it at|what do we pull it at|how hot should|what am i aiming for|what are we aiming for|what temperature)',

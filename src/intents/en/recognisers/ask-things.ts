@@ -4,7 +4,7 @@ import { nameExactlyIn } from '../../names.ts';
 import type { Recogniser } from '../../recogniser.ts';
 import { meansRoast } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
-import { sizeAsked } from './days-asked.ts';
+import { headsOf, sizeAsked } from './days-asked.ts';
 import { clauseWords, degrees, ingredient } from './subjects.ts';
 
 export const askThings: Recogniser = {
@@ -86,7 +86,9 @@ export const askThings: Recogniser = {
           return undefined;
         // "how much prime rib for twelve": how big a one.
         const roast = meansRoast(words) || nameExactlyIn(match.context.lexicon.cuts, words);
-        return roast ? sizeAsked(match) : { intent: 'ask-amount', ...ingredient(match) };
+        return roast
+          ? sizeAsked(match)
+          : { intent: 'ask-amount', ...ingredient(match), ...headsOf(match) };
       },
     ),
   ],

@@ -49,7 +49,7 @@ export const behind: Recogniser = {
     }),
     ...phrases(
       [
-        `(it|this|that|everything|all of it|all of this|all this|each step|every step|the prep|prep|prep work|the knife work|chopping|peeling) [all|always|usually] (takes|is taking|will take|is going to take|take) [me] [about|easily|at least] ${timesAsLong} `,
+        `(it|this|that|everything|all of it|all of this|all this|each step|every step|the prep|prep|prep work|the knife work|chopping|peeling) [all|always|usually] (takes|is taking|will take|is going to take|take) [me|us] [about|easily|at least] ${timesAsLong} `,
         `i (need|take|will need|am going to need|will take) [about|easily|at least] ${timesAsLong} [for (everything|all of it|this|that|prep|the prep)|$] `,
         '^ [sorry|sorry ,|but|well|look] i (am|work|cook|chop) [a bit|rather|quite|very|really|pretty|so|just|always|a] (slow|slower|slowly) [cook|worker|chopper] [at (this|that|it|all this|these things|chopping|peeling|knife work|prep)|with a knife|in the kitchen|with my hands|$] $',
         '^ i am not [a|very|that|so] [very] (fast|quick) [cook|worker|chopper] [at (this|it|that|all)|with a knife|$] $',

@@ -5,23 +5,39 @@ import { choreIn } from '../chores.ts';
 import { phrases } from '../vocabulary.ts';
 import { clauseWords } from './subjects.ts';
 
+const headsMark = (line: string): string | undefined =>
+  /\bfor (?:about )?(<n\d+>) (?!(?:minutes|hours|degrees|pounds|kilos) )/.exec(line)?.[1] ??
+  /(<n\d+>) (?:\w+ )?(?:people|guests|of us|adults|heads|persons)/.exec(line)?.[1];
+
 /** Heads that a question names: "for eight", "eight people". */
 function headsIn(match: Match): number | undefined {
   const mark =
-    /\bfor (?:about )?(<n\d+>)/.exec(match.line)?.[1] ??
-    /(<n\d+>) (?:people|guests|of us|adults|heads|persons)/.exec(match.line)?.[1];
+    headsMark(match.line) ??
+    // "Will it be enough, one kilo six, for seven?"
+    headsMark(match.whole);
   const quantity = mark ? match.quantityOfMark(mark) : undefined;
   const value = quantity && 'value' in quantity ? quantity.value : undefined;
   return value !== undefined && Number.isInteger(value) && value > 0 ? value : undefined;
 }
 
 function appetiteIn(line: string): Appetite | undefined {
-  if (/\b(hungry|hearty|big eaters|big appetites|good eaters|teenagers|starving)\b/.test(line))
+  if (
+    /\b(hungry|hearty|big eaters|big appetites|good appetites?|great appetites?|good eaters|big appetite|teenagers|starving)\b/.test(
+      line,
+    )
+  )
     return 'hearty';
-  return /\b(light eaters|small appetites|small eaters|lots of sides|many sides)\b/.test(line)
+  return /\b(light eaters|small appetites?|little appetites?|poor eaters|do not eat much|eat like birds|small eaters|lots of sides|many sides)\b/.test(
+    line,
+  )
     ? 'light'
     : undefined;
 }
+
+export const headsOf = (match: Match): { guests?: number } => {
+  const guests = headsIn(match);
+  return guests === undefined ? {} : { guests };
+};
 
 /** A cut named in full in the question: "how big a leg of lamb". */
 function cutIn(match: Match): string | undefined {
@@ -38,7 +54,7 @@ export const sizeAsked = (match: Match): Meaning | undefined => {
   if (/ (oven|tin|pan|board|table|fridge|slices?|pieces|chunks|tray|rack|dish|pot) /.test(line))
     return undefined;
   const guests = headsIn(match);
-  const appetite = appetiteIn(line);
+  const appetite = appetiteIn(line) ?? appetiteIn(match.whole);
   const cut = cutIn(match);
   return {
     intent: 'ask-amount',

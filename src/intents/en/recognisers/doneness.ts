@@ -26,9 +26,17 @@ export function donenessOf(said: string): Doneness | undefined {
   const words = said.replace(notThat, '');
   const neighbour = besideOf(words);
   if (neighbour) return neighbour;
+  // "Pink inside but without blood": pink all the same.
+  if (
+    /\b(pink|rosy|ros[eé]|blush\w*)\b.*\b(no|not|without|never)\b (\w+ ){0,2}?(blood\w*|bleeding|red|raw)/.test(
+      words,
+    ) &&
+    !/\b(not|no|never|without|nothing|hates?) (\w+ ){0,3}?(pink|ros|blush)/.test(words)
+  )
+    return 'medium';
   if (pinkRefused.test(words) && !/medium|rare|well/.test(words)) return 'well-done';
   if (
-    /medium( |-)?rare|medium (but |, )?(leaning|more|towards?|on the) (rare|rare side)|(more|past|over|beyond|a bit up from|done more) (than )?rare|rosy|between rare and medium|between medium and rare|pink|blush/.test(
+    /medium( |-)?rare|medium (but |, )?(leaning|more|towards?|on the) (rare|rare side)|(more|past|over|beyond|a bit up from|done more) (than )?rare|\bros(?:y|é|e|ee)\b|between (?:the |a )?(?:medium|rare) and (?:the |a )?(?:medium|rare)|pink|blush/.test(
       words,
     ) &&
     !/no pink|not pink|no pinker|not? (take|eat|want|like|do) pink|squeamish about|(does|do|will|can) not (take|eat|want|like|do|stand|stomach) (it |any )?(pink|rare|blood)|medium( |-)?well|fully cooked|without pink|any pink/.test(
@@ -48,6 +56,13 @@ export function donenessOf(said: string): Doneness | undefined {
   return undefined;
 }
 
+/** What cooks from elsewhere call it at their own stove. */
+const calledElsewhere: readonly (readonly [string, Doneness])[] = [
+  ['(saignant|blutig|al sangue|sangrante|poco hecho|poco hecha)', 'rare'],
+  ['(rosé|rosee|rose|rosa|rosig|a point|à point|al punto|punto)', 'medium-rare'],
+  ['(bien cuit|bien cuite|ben cotta|durchgebraten|bien hecho|bien hecha)', 'well-done'],
+];
+
 const saidWords =
   '(medium rare|medium well [done]|medium|rare|well done|pink|nice and pink|a bit pink|a little pink|pink in the middle|blushing|blushing pink|cooked through|blue|still mooing|rare to medium rare|no pink)';
 
@@ -55,6 +70,15 @@ export const doneness: Recogniser = {
   name: 'doneness',
   moods: ['statement', 'request', 'intention', 'negative'],
   phrases: [
+    ...calledElsewhere.flatMap(([words, value]) =>
+      phrases(
+        `^ [i would say|we want|we like|i want|for us|nicely|please] [it] [it] ${words} [inside|please|for all|in the middle|$] $`,
+        (match) =>
+          match.context.expecting === 'doneness'
+            ? { intent: 'set-doneness', doneness: value }
+            : undefined,
+      ),
+    ),
     ...phrases(
       [
         '(pull|take|take it out|pull it|pull it out|have|take the roast out|pull the roast|cook it|bring it|cook|i pull|i want to pull it|we will pull it|out) [it|@it|out|up] (at|to|when it hits|when it reads|for) {temperature} [degrees|internal|in the middle|instead|$]',
@@ -88,6 +112,8 @@ export const doneness: Recogniser = {
         const value = donenessOf(said) ?? donenessOf(match.line);
         const line = ` ${match.line}`;
         if (/^(not|no) (?!pink|blood)/.test(match.line)) return undefined;
+        // "between the medium and the rare": the other end of it was heard.
+        if (/(^| )between .*\|/.test(match.line)) return undefined;
         // "carved, lovely and pink" tells how it came out.
         if (
           /^(carve|served|put-away)$/.test(match.context.stage ?? '') &&

@@ -14,6 +14,12 @@ function asked(match: Match, dish: string | undefined): Meaning | undefined {
   return { intent: 'ask-guests', about: 'eats', who, ...(dish ? { dish } : {}) };
 }
 
+/** "Which of them may have the mash", "can she have it": of nobody by name, but of a dish. */
+const ofAnyone = (match: Match): Meaning | undefined => {
+  const dish = dishIn(match.words('dish'), match.context);
+  return dish ? { intent: 'ask-guests', about: 'eats', dish } : undefined;
+};
+
 const ofDish = (match: Match): Meaning | undefined => {
   const dish = dishIn(match.words('dish'), match.context);
   return dish ? asked(match, dish) : undefined;
@@ -36,6 +42,13 @@ export const eats: Recogniser = {
         '(is|are) [the|my|our] {dish:thing} (ok|all right|safe|suitable|fine|good) for {who:thing} [?] $',
       ],
       ofDish,
+    ),
+    ...phrases(
+      [
+        '^ [so|and] (which|who|who all|how many) [of] [them|us|the guests|my guests|these|those|the table|the lot] (can|could|may|should|is able to|are able to) [all|not] (eat|have) [the|my|our|some|any of the] {dish:thing} [?] $',
+        '^ [so|and] (can|could|may|should) (she|he|they) [all|both] (eat|have) [the|my|our|some|any of the] {dish:thing} [?] $',
+      ],
+      ofAnyone,
     ),
     ...phrases(
       [

@@ -49,9 +49,10 @@ export const guests: Recogniser = {
       [
         '[@guests|they|everyone|everybody|people|we] (is|are|is all|are all|have|has) [just|all|now|already] (sitting down|seated|sat down|at the table|sitting|sat|sat at the table|taking their seats|round the table|around the table|settled at the table|in (their|a|the) (seat|seats|chair|chairs|place|places)|at the dinner table)',
         '^ [all] (sat down|sitting down|sat at the table) [now] $',
+        '^ [they|everyone|everybody|guests|the guests|the lot] all (sat|seated|sit|sitting) [down|now|at (the table|table)] $',
       ],
       (match) =>
-        / (were|when|will be|would be) | (at|by|around|for) <[nc]| (sitting|sat|settled) (at|on) [^ ]*<[nt]|(^| )(it|that|roast|joint|beef|meat|bird|lamb|pork) (is|has) (\w+ )?(sat|sitting|seated|sitting down) | (sat|sitting|seated) (on|in|over|under) (?!(the|their) (table|places|chairs|seats))/.test(
+        / (half|some|most|few|couple|several|not|nobody|were|when|will be|would be) | (at|by|around|for) <[nc]| (sitting|sat|settled) (at|on) [^ ]*<[nt]|(^| )(it|that|roast|joint|beef|meat|bird|lamb|pork) (is|has) (\w+ )?(sat|sitting|seated|sitting down) | (sat|sitting|seated) (on|in|over|under) (?!(the|their) (table|places|chairs|seats))/.test(
           ` ${match.line}`,
         )
           ? undefined
@@ -64,7 +65,7 @@ export const guests: Recogniser = {
         '(first|first lot|first few|first car|first carload|first of them|advance party|early birds|some) [of them|of the guests] (is|are|has|have) [just] (here|arrived|pulled up|walked in|turned up|come|landed|got here)',
         '^ {who:thing} (have|has) [already|now] (reached|arrived|come) , [but] [the] (others|other ones|rest) ',
         '(half|some|most|a few|a couple|several) [of] [the] (crowd|guests|party|gang|lot|family|people|them) (is|are|has|have) (in|at|on|already|inside) ',
-        '(half|some|most|a few|a couple|several) [of] [them|the guests|our guests|the family|us|people] (is|are|have|has) [just|now|already] (here|arrived|turned up|come|got here)',
+        '(half|some|most|a few|a couple|several) [of] [them|guests|the guests|our guests|the family|us|people] (is|are|have|has) [just|now|already] (here|arrived|turned up|come|got here|seated|sitting|sat|in|at the table)',
         '{n:number} (from|out of|on|over) [the] {m:number} [people|persons|guests] (is|are|have|has) [just|now|already] (here|arrived|turned up|come|got here|there)',
         '(the first|first ones|first guests|first few|first people|first lot) (is|are|have|has|arrived|came|come|turned up|are coming) [just|now|already] [here|arrived|turned up|come|in] [,|but|$]',
         '{n:number} of [the] {m:number} (is|are|have|has) [just|now|already] (here|arrived|turned up|come|got here|shown up|showed up|at the door)',
@@ -160,7 +161,7 @@ export const guests: Recogniser = {
         return count === undefined ||
           count === 0 ||
           count > 20 ||
-          / (minutes|pounds|degrees|cards?|nil|points?|goals?|option|step|temperature|oven|potatoes|bones?|hours?|weight|dollars|quid|money|wickets?|games?|match|keys?) /.test(
+          / (shows|reads|showing|reading|thermometer|minutes|pounds|degrees|cards?|nil|points?|goals?|option|step|temperature|oven|potatoes|bones?|hours?|weight|dollars|quid|money|wickets?|games?|match|keys?) /.test(
             ` ${match.line}`,
           )
           ? undefined
@@ -206,8 +207,8 @@ export const guests: Recogniser = {
     ),
     ...phrases(
       [
-        '{n:number} (adults|grown ups|grownups|big ones|big people|old ones) [and|,|plus|, and] {m:number} (kids|children|little ones|littlies|littluns|toddlers|babies|teenagers|teens|bairns|weans|tots|nippers|kiddies|kiddos|young ones|small ones|wee ones|youngsters|rugrats)',
-        '{n:number} (kids|children|little ones|littlies|toddlers|bairns|weans|kiddies) [and|,|plus|, and] {m:number} (adults|grown ups|grownups|big ones|of us)',
+        '{n:number} [grown|big] (adult|adults|grown ups|grown up|grownups|big ones|big people|old ones|women|men) [and|,|plus|, and|with] {m:number} [small|little|young|wee|tiny] (kids|kid|child|childs|children|babies|baby|little ones|littlies|littluns|toddlers|babies|teenagers|teens|bairns|weans|tots|nippers|kiddies|kiddos|young ones|small ones|wee ones|youngsters|rugrats)',
+        '{n:number} [small|little|young|wee|tiny] (kids|kid|child|childs|children|little ones|littlies|toddlers|bairns|weans|kiddies) [and|,|plus|, and|with] {m:number} [grown|big] (adult|adults|grown ups|grownups|big ones|of us)',
       ],
       (match) => ({ intent: 'set-guests', count: match.number('n') + match.number('m') }),
     ),
@@ -294,6 +295,19 @@ export const guests: Recogniser = {
           !(hourHeard || match.context.expecting === 'guests')
           ? undefined
           : { intent: 'set-guests', count };
+      },
+    ),
+    // "Beto's ill so minus one".
+    ...phrases(
+      '^ [so|that is|makes|that makes|makes it] {n:number} [then|now|for dinner|$] $',
+      (match) => {
+        const change = match.number('n');
+        return Number.isInteger(change) &&
+          change < 0 &&
+          change > -10 &&
+          match.context.expecting !== 'reading'
+          ? { intent: 'set-guests', change }
+          : undefined;
       },
     ),
     // "my parents, us and aunt Jo so seven": the sum.

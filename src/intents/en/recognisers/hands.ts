@@ -64,7 +64,10 @@ export const hands: Recogniser = {
       },
     ),
     ...phrases(
-      '^ [my|our|the] {who:word} (is|are|is busy|is now|has started|started) (peeling|chopping|trimming|washing|scrubbing|mashing|stirring|whisking|topping|slicing|prepping|podding|shelling|making|cooking|boiling|setting|laying) [up|for me] [the|some|all the|my] {task:rest} $',
+      [
+        '^ [my|our] {who:word} [abi|bhai|bhaiya|didi|uncle|aunty] (peels|chops|trims|washes|scrubs|mashes|stirs|whisks|slices|shells|makes|does|cooks|lays|sets) [up|for me] [the|some|all the|my] {task:rest} $',
+        '^ [my|our|the] {who:word} (is|are|is busy|is now|has started|started) (peeling|chopping|trimming|washing|scrubbing|mashing|stirring|whisking|topping|slicing|prepping|podding|shelling|making|cooking|boiling|setting|laying) [up|for me] [the|some|all the|my] {task:rest} $',
+      ],
       (match) => {
         const who = match.words('who');
         const task = match.words('task').replace(/ (now|for me|already|right now)$/, '');

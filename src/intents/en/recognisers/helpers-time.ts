@@ -1,5 +1,7 @@
 /** Hands that come and go, and who carves. */
 import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
+import { persons } from '../addressed.ts';
+import { commonWords } from '../common-words.ts';
 import { phrases } from '../vocabulary.ts';
 
 const anyHelper = /^(helper|sous chef|assistant|second cook|pair of hands|kitchen help|help)$/;
@@ -52,10 +54,28 @@ const carver = (match: Match): Meaning | undefined => {
   return { intent: 'add-hands', ...named(who), does: 'carve' };
 };
 
+/** "He has time till three", "she's here from two": of who was said just before to help. */
+const ofThem = (match: Match): Meaning | undefined => {
+  const last = match.before.at(-1);
+  if (last?.intent !== 'add-hands') return undefined;
+  const [from, until] = [match.mealTime('from'), match.mealTime('until')];
+  return from === undefined && until === undefined
+    ? undefined
+    : { ...last, ...(from ? { from } : {}), ...(until ? { until } : {}) };
+};
+
 export const helpersTime: Recogniser = {
   name: 'helpers-time',
   moods: ['statement', 'intention', 'request', 'negative'],
   phrases: [
+    ...phrases(
+      [
+        '^ [but|and] (he|she|they) (has|have|is|are|can|will|must|has got|have got|needs|need) [only] [to] [time|here|free|be here|stay|help|leave|go|be off|be gone] [only] (till|until|by) {until:clock} $',
+        '^ [but|and] (he|she|they) [has to|have to|must|will] (leaves|leave|goes|go|is off|goes home|knocks off) [home] (at|by|around) {until:clock} $',
+        '^ [but|and] (he|she|they) (is|are|will be|comes|come|arrives|can) [only] [coming|here|free|help|be here|start|arriving] (from|at|after) {from:clock} $',
+      ],
+      ofThem,
+    ),
     ...phrases(
       [
         '^ [my|our|the] {who:thing} (is|can|will|can only|will only|comes|is coming|will be|can be|could|works|helps) [here|help|helping|be here|around|free|in] [to (help|lend a hand|cook|give me a hand)|help|helping|me|out|with me|in the kitchen] [from|between] {from:clock} (till|to|and) {to:clock} ',
@@ -92,7 +112,16 @@ export const helpersTime: Recogniser = {
       ],
       (match) => {
         const who = nameOf(match);
-        const known = (match.context.helpers ?? []).some((one) => one.toLowerCase() === who);
+        const known =
+          (match.context.helpers ?? []).some((one) => one.toLowerCase() === who) ||
+          // Of somebody by name it is true whoever it is: nothing changes for who never helped.
+          (/ (left|home|had to go|had to leave|had to run) /.test(` ${match.line}`) &&
+            /^[a-z]{3,}$/.test(who) &&
+            !commonWords.has(who) &&
+            !persons.test(who) &&
+            !/^(bus|train|taxi|cab|plane|ferry|car|van|postman|plumber|delivery|courier|builder|builders)$/.test(
+              who,
+            ));
         return known || (anyHelper.test(who) && who !== 'help')
           ? { intent: 'add-hands', ...named(who), left: true }
           : undefined;
@@ -118,7 +147,8 @@ export const helpersTime: Recogniser = {
     ),
     ...phrases(
       [
-        '^ [and|so|then] [my|our] {who:thing} (can|will|is going to|wants to|has offered to|offered to|is happy to|would like to|does|is doing|is in charge of|will do|can do|takes care of) [do] [the] (carve|carving|carve it|carve the roast|carve the joint|carve the meat) [tonight|for me|for us|then|$] $',
+        '^ [and|so|then] [my|our] {who:thing} (can|will|is going to|wants to|has offered to|offered to|is happy to|would like to|does|is doing|is in charge of|will do|can do|takes care of) [do] [the] (carve|carving|carve it|carve the roast|carve the joint|carve the meat|cut the meat|cut the roast|cut it up|cutting|cutting of the meat|slice it|slice the meat|slice the roast|slicing) [tonight|for me|for us|then|at (the table|table)|$] $',
+        '^ [right] [,] [our|my] {who:word} (has|has got|is holding|has taken|took|takes|holds) the [carving|big|sharp|long] knife [tonight|now|already|$] $',
       ],
       carver,
     ),

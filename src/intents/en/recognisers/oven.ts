@@ -42,6 +42,41 @@ export const ovenTalk: Recogniser = {
           : undefined;
       },
     ),
+    // "160 on the knob means 175 inside", "I set 160 and get 175".
+    ...phrases(
+      [
+        '{dial:temperature} [degrees] (on|at|by) (the|its|my) (knob|dial|display|setting|thermostat) (is|means|gives|makes|equals|gets you|comes out at|comes out as) [really|actually|more like|about] {real:temperature} [degrees] [inside|in it|in there|really|in reality|in truth|actually|$]',
+        '(set|set it|set @oven|set to|put it) [to|at|on] {dial:temperature} [degrees] [and] [,] (i get|you get|it is|it gives|it goes to|it reaches|it makes|get|it is really) [really|actually|more like|about] {real:temperature} [degrees] [inside|in it|in there|really|in reality|in truth|actually|$]',
+      ],
+      (match) => {
+        const bias = match.number('real') - match.number('dial');
+        return Number.isFinite(bias) && bias !== 0 && Math.abs(bias) < 80
+          ? { intent: 'report-oven', bias }
+          : undefined;
+      },
+    ),
+    // "It heats too strong, count ten degrees more".
+    ...phrases(
+      '^ [so|and] [you] [must|should|can|please] (count|reckon|add|figure|allow|calculate|assume) {n:any} [degrees] (more|less|extra|on top|hotter|colder|cooler) [than (it says|the dial|it shows)|$] $',
+      (match) => {
+        const bias = match.number('n');
+        return / (oven|cooker|stove|heats|runs|dial) /.test(` ${match.whole}`) &&
+          Number.isFinite(bias) &&
+          bias < 100 &&
+          !/ (people|guests|plates) /.test(` ${match.whole}`)
+          ? {
+              intent: 'report-oven',
+              bias: / (less|colder|cooler) /.test(match.line) ? -bias : bias,
+            }
+          : undefined;
+      },
+    ),
+    ...phrases(
+      [
+        '^ [the|my|our] (thermostat|heat|heating) [is|set|now] (on|at|to) {temperature:temperature} [degrees] [fan|with fan|traditional|conventional|static|normal|top and bottom|upper and lower] [heat|heating|$] $',
+      ],
+      (match) => (looksLikeOven(match, match.temperature('temperature')) ? oven(match) : undefined),
+    ),
     // "took it down from 450 to 250", "bumped it up twenty five to two seventy five".
     ...phrases(
       [

@@ -69,6 +69,13 @@ export const progress: Recogniser = {
           : { intent: 'report-done', step: 'put-away', ...momentOf(match) },
     ),
     ...phrases(
+      '^ [it is|they are|all|everything is|the rest is|and|boxed up] [boxed up|wrapped|wrapped up|packed up] in the (fridge|freezer) [now|already] $',
+      (match) =>
+        /^(carve|served|put-away)$/.test(match.context.stage ?? '')
+          ? { intent: 'report-done', step: 'put-away', ...momentOf(match) }
+          : undefined,
+    ),
+    ...phrases(
       [
         '[@it|the roast] (is|has been|been|has come|came|took|taken|take|got|have|i have|i) [now|been|just|taken|got|took] [@it] (out of the fridge|on the counter|out of the refrigerator|out the fridge|on the side|on the bench|on the worktop|at room temperature|sitting out|coming to room temperature) [for|at|since|$]',
         'out of the fridge',
@@ -146,7 +153,7 @@ export const progress: Recogniser = {
     ...phrases(
       [
         `^ ${subject} (is|are|went|has gone|have gone|has been|have been|is now|are now|has just gone|have just gone|go|goes|just went|is back|are back|is going|are going|was put|were put|got put|got) [just|now|back] (in|in @oven|into @oven|in the pan|roasting|cooking|in there|on|in the roasting tin|on the hob|on the stove|boiling|steaming|baking|put in|in now|going in) [now|already|together] [for {d:duration}|{e:duration} ago|at {c:clock}|since {f:clock}|{g:duration}|about {h:duration}] $`,
-        `(put|popped|stuck|shoved|bunged|slid|chucked|got|have put|have popped|have got|putting|popping|sliding|whacked|i have got|threw|just put|tossed|shoving|getting|loaded|i am putting|whisked|banged|flung|lobbed|moved) ${subject} (on the (top|middle|bottom|lower|upper) (shelf|rack)|in|in @oven|into @oven|inside @oven|on|in now|back in|in there|on the hob|on the stove|inside the oven) [now|$] [{d:duration} ago|at {c:clock}] $`,
+        `(put|popped|stuck|shoved|bunged|slid|chucked|got|have put|have popped|have got|putting|popping|sliding|whacked|i have got|threw|just put|tossed|shoving|getting|loaded|i am putting|whisked|banged|flung|lobbed|moved) ${subject} (on the (top|middle|bottom|lower|upper) (shelf|rack)|in|in @oven|into @oven|inside @oven|on|in now|back in|in there|inside|inside there|on the hob|on the stove|inside the oven) [now|$] [{d:duration} ago|(at|since|from) {c:clock}|{f:face}] $`,
         `(in goes|in go|in went|put in|popped in) [the] {who:thing} [now|at {c:clock}] $`,
         '^ (in it goes|in it went|it is in|in the oven|it went in|in) $',
         '^ [has|have|it has|@it has] been in [@oven|there] [for] {d:duration} [now|$] $',

@@ -9,7 +9,7 @@ const cutWords: readonly [RegExp, string][] = [
   [/tenderloin|fillet/, 'tenderloin'],
   [/eye (of )?round/, 'eye-of-round'],
   [/top ?(round|side)/, 'top-round'],
-  [/lamb/, 'leg-of-lamb'],
+  [/lamb|\b(?:gigot|hogget|mutton)\b/, 'leg-of-lamb'],
   [/pork/, 'pork-loin'],
   [/\brib|prime rib/, 'rib-roast'],
   [/sirloin/, 'strip-loin'],
@@ -132,13 +132,14 @@ export const roast: Recogniser = {
         '(tied|strung) (them|the bones|it) back [on]',
         '(butterflied|butterflyed) [leg of lamb|leg|lamb] [boneless|$]',
         '^ [nicely|all|already] (boned|deboned|boned out) [out] $',
-        '(bone in|boneless|boned and rolled|off the bone|on the bone|no bones|no bone|rolled|still frozen|it is frozen|frozen solid|tied back|stuffed|tenderised|frozen in the middle)',
+        '(bone in|boneless|boned and rolled|off the bone|on the bone|no bones|no bone|rolled|still frozen|still froze|(half|partly|part|partially|still half|semi) (frozen|froze)|it is (half|partly|still|part) froze|it is frozen|frozen solid|tied back|stuffed|tenderised|frozen in the middle)',
         '{w:weight} [of (beef|meat|lamb|pork)] [on the bone|bone in|boneless|$]',
         'without (bone|bones|the bone|the bones)',
         '{w:weight}',
         '(it is|@it is|comes out|starting|starts|start|it started) [still|at] (starting at|starts at|at|from|coming out of the fridge at|out of the fridge at) {s:temperature} (out of the fridge|from the fridge|to start|fridge cold|to start with|in the fridge|raw)',
         '(straight|just|right) [out|come] (from|of|out of) the fridge at {s:temperature}',
-        '(from|out of|ex) [the] (fridge|refrigerator|cooler) (at|with|is|it is|has|it has) {s:temperature}',
+        '(from|out of|ex|off) [the] (fridge|refrigerator|cooler|chiller|cool box|coolbox|chilly bin|esky|larder) (at|with|is|it is|has|it has) {s:temperature}',
+        '(from|out of) [the] (fridge|refrigerator|cooler|chiller) [,] {s:temperature} $',
         '(starting temperature|start temperature|it starts|starting|fridge temperature|it came out of the fridge|came out of the fridge|out of the fridge) (is|at|of|from|was) {s:temperature}',
       ],
       (match) => {
@@ -153,7 +154,11 @@ export const roast: Recogniser = {
             : undefined);
         const start = match.has('s') ? match.temperature('s') : undefined;
         // "took it out of the fridge at one" tells a time.
-        if (match.quantity('s')?.kind === 'number' && (start?.temperature ?? 0) <= 12)
+        if (
+          match.quantity('s')?.kind === 'number' &&
+          (start?.temperature ?? 0) <= 12 &&
+          (match.context.units.temperature === 'F' || / at <n/.test(` ${line}`))
+        )
           return undefined;
         const boneless =
           /boneless|boned (?!rib)|off the bone|no bones?|without bones?|bones? (off|out|away|removed)|butterfl/.test(
@@ -170,7 +175,7 @@ export const roast: Recogniser = {
         const how = prepared.find(([shape]) => shape.test(line))?.[1];
         const frozen = /not frozen|frozen peas|frozen (potatoes|beans|puddings|veg)/.test(line)
           ? undefined
-          : /frozen/.test(line)
+          : /\bfrozen?\b/.test(line)
             ? true
             : undefined;
         const something =

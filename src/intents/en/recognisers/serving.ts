@@ -65,7 +65,7 @@ export const serving: Recogniser = {
         '(need|give me|buy me|we need|they need|i need) [another|an extra] {minutes} [more|extra] (before dinner|before we eat|before serving|till dinner|till we eat|before they (arrive|get here|come))',
         '(push|move|put|slide) [@dinner|it|everything] {minutes} (back|later|out)',
         '(stuck in traffic|held up|flat tyre|flight is delayed|train is delayed|missed the train|delayed) [,|by|for|and] * [another|about|late|be] {minutes}',
-        '(guests|they|everyone) (need|want|asked for|have asked for|will need) [another|an extra] {minutes} [more|$]',
+        '(guests|they|everyone) (need|want|asked for|have asked for|will need) [another|an extra|again|still] {minutes} [more|$]',
         '^ ([said|they said|they say] [to] give them|(said|they said|they say) [to] give (us|me)) [another|an extra|about] {minutes:duration} [more|extra] $',
         'late by {minutes}',
         'dinner is delayed [by] {minutes}',
@@ -86,6 +86,7 @@ export const serving: Recogniser = {
         '(bring|move|pull|shift|push|put) [@dinner|it|everything|things|the whole thing|serving] (forward|up|earlier|ahead|sooner) [by|about|a] {minutes}',
         '[make it|make dinner|have dinner|dinner|eat|serve|lunch|supper|let us eat|we will eat|we eat|everything|serving|we want to eat|we are eating|ready|be ready|have it ready] {minutes} (earlier|sooner|early)',
         '(push|move|bring) [@dinner|it|everything] {minutes} (forward|earlier|up|sooner)',
+        '(anticipate|advance|prepone) [the] (@dinner|it|everything|things) [by|of|for] {minutes}',
       ],
       (match) => {
         // "whipped it out a minute early": the minutes are of what was reported beside them.
@@ -149,6 +150,13 @@ function timeMeaning(match: Match): Meaning | undefined {
   const quantity = match.quantity('clock');
   const line = ` ${match.line}`;
   if (stays.test(line)) return undefined;
+  // "He's coming at six" is one of them.
+  if (
+    / (he|she) (is|will be|comes|is only) ?(coming|here|free|there)? (at|by|around|from) </.test(
+      line,
+    )
+  )
+    return undefined;
   const said = match.groups.clock!;
   const after = line.slice(line.indexOf(said) + said.length);
   if (

@@ -98,7 +98,7 @@ export const setup: Recogniser = {
     }),
     ...phrases(
       [
-        '(probe is in|probe in|[the|a|my] leave-in (probe|thermometer) [is|goes] [in]|using a probe|probe is in the (roast|middle|thickest part)|have got a probe|have a probe|put the probe in|stuck the probe in|wireless probe|i have the probe in|got a probe)',
+        '(probe is in|probe in|[the|a|my] leave-in (probe|thermometer) [is|goes] [in]|using a probe|probe is in the (roast|middle|thickest part)|have got a probe|have a probe|put the probe in|stuck the probe in|(thermometer|probe) (with (a|the) (cable|wire)|with cable) is [put|stuck|pushed|now] in|(thermometer|probe) is (put|stuck|pushed) in|wireless probe|i have the probe in|got a probe)',
       ],
       { intent: 'report-setup', probe: true },
     ),

@@ -6,8 +6,16 @@ import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
 import { phrases } from '../vocabulary.ts';
 
 const supposing =
-  '(what if|what happens if|what would happen if|what will happen if|what would it mean if|what about if|how about if|how would it be if|how bad is it if|would it be bad if|would it matter if|does it matter if|is it a problem if|suppose|supposing)';
+  '((would|will|can|could|does|do|is|are) {subject:thing} if|what if|what happens if|what would happen if|what will happen if|what would it mean if|what about if|how about if|how would it be if|how bad is it if|would it be bad if|would it matter if|does it matter if|is it a problem if|suppose|supposing)';
 const aside = '[instead|then|tonight|today|after all|rather|or so] $';
+const askedOf =
+  '(would|will|can|could|does|do|is|are|how|what|where|when|should|am|might|has|have) {asked:rest}';
+const isMoved =
+  '(are|is|am|were|was|come|comes|came|run|runs|ran|turn up|turns up|turned up|arrive|arrives|arrived|get here|gets here|got here|show up|shows up|showed up|eat|ate|serve|served|sit down|sat down|start|started)';
+const mayWe =
+  '(is it possible|is possible|would it be possible|is there any way|is it ok|would it be ok|is it all right|would it be all right|is it fine|can (we|i)|could (we|i)|may (we|i))';
+/** What is feared of a dinner that waits: only asked about, it does not wait yet. */
+const unharmed = '(without|and not|and it not|and still|and the meat not|with no) [to] {harm:rest}';
 
 const hour = (match: Match): Meaning | undefined => {
   // "what if I moved it to 225" is of the oven.
@@ -41,8 +49,22 @@ export const supposed: Recogniser = {
         `^ [and|so|but|ok|right] [,] ${supposing} (we|i) (eat|ate|have @dinner|serve|served|sit down|sat down) {by:duration} (late|later|early|earlier|sooner) ${aside}`,
         `^ [and|so|but|ok|right] [,] ${supposing} (we|i) (push|pushed|move|moved|delay|delayed|put|hold|held|shift|shifted|bring|brought|bump|bumped) (@dinner|it|everything|things) [back|off|on|forward|later|out] [by|for] {by:duration} [later|earlier|sooner] ${aside}`,
         `^ [and|so|but|ok|right] [,] ${supposing} [the] @dinner (is|was|were|goes|went|moves|moved|slips|slipped|gets pushed|got pushed|is pushed) [back|off|on|forward] [by] {by:duration} (late|later|early|earlier|sooner|$)`,
+        // "If they were an hour late, would the lamb be spoilt?"
+        `^ [and|so|but|ok|right] [,] if (@guests|[my|our|your] @person|they|we|i|he|she|someone|everyone|@dinner|{w:word}) ${isMoved} [like|all|about] {by:duration} (late|later|behind|early|earlier|sooner|ahead|after) [,] ${askedOf}`,
       ],
       shift,
+    ),
+    // "Can we eat half an hour later without ruining it?"
+    ...phrases(
+      [
+        `^ [and|so|but|ok|right|please] [,] ${mayWe} [to|that we|if we] [still] (eat|serve|have @dinner|sit down|hold [it|@it|@dinner]|wait|delay [it|@it|@dinner]|keep [it|@it|@dinner]|push [it|@dinner] [back]|move [it|@dinner] [back]|put [it|@dinner] (back|off)|start) [by|for] [another|like] {by:duration} [later|after|more|longer|earlier|sooner|back] ${unharmed}`,
+      ],
+      (match) =>
+        / (ruin\w*|spoil\w*|wreck\w*|dry\w*|hurt\w*|harm\w*|overcook\w*|destroy\w*|kill\w*|damag\w*|be (ok|fine|all right|good)|problem|trouble|suffer\w*|burn\w*) /.test(
+          ` ${match.line}`,
+        )
+          ? shift(match)
+          : undefined,
     ),
   ],
 };

@@ -193,7 +193,10 @@ export const early: Recogniser = {
               intent: 'report-done',
               ...(match.context.openSteps[0] ? { step: match.context.openSteps[0] } : {}),
             }
-          : { intent: 'pause' },
+          : // "Yes yes, in a sec": heard, and done soon.
+            /^(yes|yeah|ok|all right|right) .*in a (sec|second|minutes|moment) $/.test(match.whole)
+            ? { intent: 'acknowledge' }
+            : { intent: 'pause' },
     ),
     // "one sec, phone's ringing": what calls the cook away for a moment.
     ...phrases(
@@ -313,6 +316,7 @@ export const yesAndNo: Recogniser = {
     ...phrases(
       [
         '^ [ok|oh|and|well|many] (thanks|thank you|cheers|good day|great job|morning|evening|afternoon|hello|hi|hey|hey there|hi there|good morning|good afternoon|good evening|bye|goodbye|good night|see you|you are (great|brilliant|a star|the best|amazing|a lifesaver|a legend)|nice one|lovely|brilliant|great|perfect|wonderful|awesome|excellent|good job|well done|nice work|legend|fantastic|much appreciated|you beauty|great stuff|good stuff|nice|amazing|superb|smashing|that is great|that is (perfect|brilliant|lovely|wonderful|fantastic|helpful|good)|how are you|you too|good work|sweet|ace|champion) [so much|very much|a lot|a million|again|for that|for your help|for everything|mate|you|there|that is great|that is brilliant|a bunch|stuff|today|then|now|later|$] $',
+        '^ [and] [a] [very] (happy|merry) (new year|christmas|xmas|thanksgiving|easter|birthday) [to] [{rest:rest}] $',
         'thank you (so|very) much',
         '(thanks|thank you) (for|a) ',
       ],

@@ -114,7 +114,7 @@ export function reading(match: Match): Meaning | undefined {
 
 /** Which of the ovens, where there are several. */
 export const whichOven = (words: string): string | undefined =>
-  /(top|bottom|upper|lower|left|right|second|small|little|big|large|other|main|grill) oven/.exec(
+  /(top|bottom|upper|lower|left|right|second|small|little|wee|big|large|other|main|grill|countertop|toaster) oven/.exec(
     words,
   )?.[1] ?? / ovens .*(top|bottom|upper|lower|left|right) (?:one )?(?:is|at|on) /.exec(words)?.[1];
 
@@ -122,6 +122,11 @@ export function oven(match: Match): Meaning | undefined {
   const said = match.temperature('temperature');
   if (!Number.isFinite(said.temperature) || !inKitchen(said)) return undefined;
   const line = ` ${match.line}`;
+  // "The oven's gas, I have it on four": no oven is so cold.
+  if (said.temperature <= 10 && said.unit === undefined)
+    return / gas /.test(` ${match.whole}`) && said.temperature > 0
+      ? { intent: 'report-oven', gasMark: said.temperature, ...momentOf(match) }
+      : undefined;
   // "I put it down from 230": what it no longer is.
   if (line.includes(` from ${match.groups.temperature!.trim()} `) && !/ to </.test(line))
     return undefined;

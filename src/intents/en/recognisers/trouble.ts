@@ -123,6 +123,7 @@ export const trouble: Recogniser = {
           return undefined;
         if (
           /(off|kids|by|a line|in|out|heat|temperature|oven|it to)/.test(who) ||
+          /^(me|us|him|her|my|his|their) /.test(who) ||
           /<[tn]\d+>/.test(match.line) ||
           (/^(it is|is) dropping $/.test(match.line) && /<[tn]\d+>/.test(match.whole))
         )
