@@ -239,6 +239,8 @@ async function bothPulls(
 ): Promise<{ figures: OptionFigures }[]> {
   const { dinner } = choosing;
   const one = await simulate(choosing, draft, compute);
+  // Before the roast is in, a dish less asks for no pull of its own: whoever waits is offered the truer one.
+  if (draft.drops !== undefined && roastWentInAt(dinner) === undefined) return [one];
   const aimed = await aim(choosing, one, compute);
   const truer =
     aimed && (isBroken(one.figures) || missOf(dinner, aimed.figures) < missOf(dinner, one.figures));

@@ -96,7 +96,7 @@ const drafted = (choosing: Choosing, draft: Omit<OptionDraft, 'instead'>): Optio
 
 /** The roast is not in yet, and the hour cannot be met: later, or with something left out. */
 function draftsBefore(choosing: Choosing): OptionDraft[] {
-  const { dinner, plan } = choosing;
+  const { plan } = choosing;
   const course = (rest: Course['rest']): Course => ({
     oven: [],
     rest,
@@ -109,10 +109,36 @@ function draftsBefore(choosing: Choosing): OptionDraft[] {
     ...(skips.length > 0
       ? [drafted(choosing, { kind: 'skip-steps', course: course('tented'), skips })]
       : []),
-    ...dropsOf(dinner).map((drops) =>
+    ...inTheWay(choosing).map((drops) =>
       drafted(choosing, { kind: 'drop-dish', course: course('tented'), drops }),
     ),
   ];
+}
+
+/** So many dishes are tried without at most: each is a day planned anew. */
+const dropsHigh = 4;
+
+/**
+ * The dishes without which dinner may be sooner, those first that leave the most to do by hand: worked on before
+ * the roast goes in, with no time to spare, or falling short.
+ */
+function inTheWay({ dinner, plan: { steps, roastInAt, shortfalls } }: Choosing): string[] {
+  const open = (dish: string): PlannedStep[] =>
+    steps.filter(({ card, state }) => card === dish && state !== 'done' && state !== 'skipped');
+  const byHand = (dish: string): number =>
+    open(dish)
+      .filter(({ handsOn }) => handsOn === 'throughout')
+      .reduce((sum, { minutes }) => sum + minutes.p50, 0);
+  return dropsOf(dinner)
+    .filter(
+      (dish) =>
+        shortfalls.some(({ step }) => step?.startsWith(`${dish}.`)) ||
+        open(dish).some(
+          ({ startAt, slackMinutes }) => startAt < roastInAt || slackMinutes < worthSkippingMinutes,
+        ),
+    )
+    .sort((a, b) => byHand(b) - byHand(a))
+    .slice(0, dropsHigh);
 }
 
 /** A step shorter than this is not worth leaving out. */
