@@ -206,6 +206,14 @@ export function clausesOf(
         close(',');
         at += 1;
       } else if (
+        token.word === 'with' &&
+        part.some(({ word }) => /^(went|put|gone|in)$/.test(word)) &&
+        /^(the )?oven /.test(lineOf(tokens.slice(at + 1, at + 3))) &&
+        tokens.slice(at + 2, at + 8).some(({ word }) => /^<[ntg]/.test(word))
+      ) {
+        // "went in at ten past two with the oven at 230": a deed, and what the oven stands at.
+        close(',');
+      } else if (
         conjunctions.test(token.word) &&
         !whileItRests(tokens, at) &&
         !joinsNames(part, tokens, at, context)
@@ -449,6 +457,8 @@ function runsOn(part: readonly Token[], tokens: readonly Token[], at: number): b
   return ends && (/^<d\d+>$/.test(word) || (/^(cold|hot)$/.test(last) && /^<[nt]\d+>$/.test(word)));
 }
 
+const roasting = /^(sear|low-roast|rest|hold)$/;
+
 /** "potatoes and beans are in", "six adults and two kids", "salt and pepper": one clause. */
 function joinsNames(
   part: readonly Token[],
@@ -491,7 +501,9 @@ function joinsNames(
     /^<n/.test(next) &&
     /^(kids|children|little|vegetarians|vegans|babies|toddlers|adults|grown|more|teenagers)$/.test(
       second,
-    )
+    ) &&
+    // "seventy nine and two more are coming": with the roast in, a number alone counts nobody.
+    !(second === 'more' && part.length === 1 && roasting.test(context.stage ?? ''))
   )
     return true;
   if (/^(pepper)$/.test(next)) return true;
@@ -703,7 +715,7 @@ const countedOn =
 const saidFirst = (part: readonly Token[], tokens: readonly Token[], at: number): boolean =>
   part.length === 1 &&
   /^(out|in|done|resting|carved|ready|finished|<[gtw]\d+>)$/.test(part[0]!.word) &&
-  /^(it is|it reads|it says|it was|i have|we have|that is) $/.test(
+  /^(it is|it reads|it says|it was|i have|we have|that is|pulling it|pulling her|taking it) $/.test(
     lineOf(tokens.slice(at, at + 2)),
   ) &&
   tokens.slice(at + 2, at + 4).filter(({ word }) => /^[a-z<]/.test(word)).length === 2;
@@ -843,7 +855,7 @@ const finite =
   /^(is|are|was|were|has|have|got|gets|says|said|called|cancelled|needs|wants|rang|texted|phoned|arrived|starts|leaves|comes|likes|gave|broke|died|missed)$/;
 
 const places =
-  'side|end|bit|part|spot|middle|centre|center|core|bone|edge|top|bottom|front|back|left|right|thick|thin|thickest|deep|deepest|probe|thermometer|instant-read|leave-in|quick|one|first|second|third|other|near|by|dead|fat|outside|inside|wireless|wired|hand|stick|little|big|digital|old|new|cable|wire|with|border|surface|instant|thermometers';
+  'i|side|end|bit|part|spot|middle|centre|center|core|bone|edge|top|bottom|front|back|left|right|thick|thin|thickest|deep|deepest|probe|thermometer|instant-read|leave-in|quick|one|first|second|third|other|near|by|dead|fat|outside|inside|wireless|wired|hand|stick|little|big|digital|old|new|cable|wire|with|border|surface|instant|thermometers';
 const ofPlaces = new RegExp(`^(?:(?:${places}|the|in|at|on|of|is|a|then|now|ago|<d\\d+>) ){1,5}$`);
 const placed = new RegExp(` (?:${places}|now|ago|then) `);
 

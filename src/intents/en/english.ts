@@ -284,6 +284,8 @@ function withoutAbout(said: readonly Token[]): Token[] {
     if (!numeric.test(next) || /^(what|how|would|not)$/.test(before)) return true;
     // "down to two fifty like five minutes ago": two numbers, and what parts them.
     if (numeric.test(before) && !/^(a|an)$/.test(before)) return true;
+    // "so we'll say seven" names an hour.
+    if (token.word === 'say' && before === 'will') return true;
     // "did I say four hundred" says it.
     if (token.word === 'say' && /^(i|you)$/.test(before) && tokens[at - 2]?.word === 'did')
       return true;

@@ -50,10 +50,9 @@ const ofADish = ({ tokens, clause, framed, meaning }: Placed): boolean =>
   tokens.length >= clause.tokens.length &&
   ((meaning.intent === 'report-trouble' && meaning.step !== undefined) ||
     meaning.intent === 'report-not-done');
-const isOwnDeed = ({ tokens, clause, framed }: Placed): boolean =>
+const isOwnDeed = ({ clause, framed }: Placed): boolean =>
   !framed &&
   clause !== undefined &&
-  tokens.length >= clause.tokens.length &&
   (ownDeed.test(lineOf(clause.tokens)) || inAgain.test(lineOf(clause.tokens)));
 
 /** Of several things heard in a text, those that neither their clause nor the text bears out are let go. */

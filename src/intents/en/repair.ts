@@ -168,6 +168,15 @@ function withoutFillers(tokens: readonly Token[]): Token[] {
     }
     // "still bloody" is how it is cooked, "the bloody oven" is not.
     const said = word === 'bloody' && /^$|^[,.?!]$|^(in|inside)$/.test(tokens[at + 1]?.word ?? '');
+    // "after two hours only 40": a span of time, and what had come of it.
+    if (
+      word === 'only' &&
+      /^(hours?|minutes?)$/.test(out.at(-1)?.word ?? '') &&
+      numeric.test(tokens[at + 1]?.word ?? '')
+    ) {
+      out.push({ ...tokens[at]!, word: ',' });
+      continue;
+    }
     if (fillers.has(word) && !said) {
       // "um, it reads 104": the comma goes with the filler.
       if (tokens[at + 1]?.word === ',' && (out.length === 0 || out.at(-1)?.word === ',')) at += 1;

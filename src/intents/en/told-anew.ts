@@ -60,6 +60,8 @@ const beginsAReport = new RegExp(
   `^(?:${[
     '(?:start|set) (?:a|an|another|the) (?:<d\\d+> )?(?:timer|alarm) ',
     'timer for <d',
+    'pulling (?:it|her|him) (?:now|out) ',
+    '(?:the )?oven (?:is )?(?:up |down )?to <[nt]',
     '<d\\d+> on the timer ',
     '(?:<n\\d+>|another|one) more (?:is|are|for dinner|people|guests|coming) ',
     'i (?:turned|put|took|set|started|pulled|opened|basted|carved|moved) ',

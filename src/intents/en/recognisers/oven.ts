@@ -139,6 +139,8 @@ export const ovenTalk: Recogniser = {
         '^ (in|inside) [the|my|our] oven [now] (it is|is|we have|there is|i have|we are at) [now] [at|on] {temperature}',
         '(it is|we are|i am|it) (on|set to|set at) {temperature} [fan]',
         '^ @oven {temperature} $',
+        '^ (it|she|that|all) (is|has come|came|has climbed|climbed) [up|right] back (to|at|up to|down to) {temperature} [again|now|$] $',
+        '^ [with] @oven [is] [up|down] (full|whacked up|cranked up|right up|all the way up|flat out) [at|to|on] {temperature} $',
       ],
       (match) => {
         const said = match.temperature('temperature');

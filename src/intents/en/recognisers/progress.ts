@@ -136,6 +136,7 @@ export const progress: Recogniser = {
         '^ [i have|i|have|just] (pulled it|pulled the roast|taken it out|took it out|pulled|got it out|it out) ',
         '^ [@it] [just] (came|has come|has just come|come) off [the heat|the oven] [now|already|$] $',
         '^ (the [whole] lot|everything|all of it) (is|are) [all] out [now|of the oven|$] $',
+        '^ [off [the] heat] [and] (onto|on to|on) the board [now|$] $',
         '^ (out it comes|out it came|out it is|out of the oven|it is out of the oven|out) $',
         `^ ${subject} out $`,
         `^ ${subject} (came out|went out) [at {c:clock}|{d:duration} ago] $`,
@@ -145,7 +146,7 @@ export const progress: Recogniser = {
           /fridge|freezer|butter out|cupboard|drawer|garden|town|tonight|tomorrow/.test(match.line)
         )
           return undefined;
-        if (!/\b(out|pulled|pulling|off the heat|oven|(come|came) off)\b/.test(match.line))
+        if (!/\b(out|pulled|pulling|off the heat|oven|(come|came) off|the board)\b/.test(match.line))
           return undefined;
         return outOf(match);
       },
@@ -155,6 +156,9 @@ export const progress: Recogniser = {
         `^ ${subject} (is|are|went|has gone|have gone|has been|have been|is now|are now|has just gone|have just gone|go|goes|just went|is back|are back|is going|are going|was put|were put|got put|got) [just|now|back] (in|in @oven|into @oven|in the pan|roasting|cooking|in there|on|in the roasting tin|on the hob|on the stove|boiling|steaming|baking|put in|in now|going in) [now|already|together] [for {d:duration}|{e:duration} ago|at {c:clock}|since {f:clock}|{g:duration}|about {h:duration}] $`,
         `(put|popped|stuck|shoved|bunged|slid|chucked|got|have put|have popped|have got|putting|popping|sliding|whacked|i have got|threw|just put|tossed|shoving|getting|loaded|i am putting|whisked|banged|flung|lobbed|moved) ${subject} (on the (top|middle|bottom|lower|upper) (shelf|rack)|in|in @oven|into @oven|inside @oven|on|in now|back in|in there|inside|inside there|on the hob|on the stove|inside the oven) [now|$] [{d:duration} ago|(at|since|from) {c:clock}|{f:face}] $`,
         `(in goes|in go|in went|put in|popped in) [the] {who:thing} [now|at {c:clock}] $`,
+        '^ [i|we] [have|i have|we have] [just] (put|popped|stuck|slid|set|stood|laid) [now|just|already] {who:thing} (on|in|at|to|under) the (floor|bottom|top|back|base|lowest shelf|lower shelf|top shelf) [of] [@oven|oven] $',
+        '^ [i|we] [have|i have|we have] [just] (put|set|stood) [now|just|already] {who:thing} (on|over) [a|the] (low|small|medium|high|gentle|slow|soft|little) (fire|flame|heat|burner|gas) [now|$] $',
+        '^ {who:thing} (stands|sits|is standing|is sitting) [already|now] (in|inside) @oven [now|already|$] $',
         '^ (in it goes|in it went|it is in|in the oven|it went in|in) $',
         '^ [has|have|it has|@it has] been in [@oven|there] [for] {d:duration} [now|$] $',
         `^ ${subject} (in|in the oven|in now) [{d:duration} ago|at {c:clock}] $`,

@@ -113,6 +113,7 @@ export const serving: Recogniser = {
         '^ (make it|make that|let us say|let us make it|say|at|by|for|around|we said|how about|shall we say|change it to|let us do|we would like|ideally|aiming for|aim for|we are aiming for|call it|it is at|it is) [{date} at] {clock:face} [{day:date}] [instead|then|$]',
         '^ (call it|make it|make that|say|let us say|let us do|do) {clock:number} (instead|then|tonight) $',
         '^ (call it|make it|make that|say) {clock:number} $',
+        '^ [so] (we|i) will say {clock} [then|instead|$] $',
         '(it|that|dinner|we|lunch|supper) (will|is going to) have to be [at] [more like] {clock} [now|instead|$] $',
         '(aiming|aim|going|shooting) for [a] {clock} (start|kick off|sit down|dinner|finish)',
         '^ [{date}] [at] {clock:face} [for (dinner|lunch|supper|tea)|dinner|lunch|supper] [{day:date}] [instead|then|tonight] $',
@@ -164,7 +165,7 @@ function timeMeaning(match: Match): Meaning | undefined {
     match.context.expecting !== 'serving-time' &&
     /^(sear|low-roast|rest|hold|carve|served)$/.test(match.context.stage ?? '') &&
     !mealWords.test(line) &&
-    !/ (make it|make that|call it|let us do|have to be|push|move|change|delay|postpone|aim) /.test(
+    !/ (make it|make that|call it|let us do|will say|have to be|push|move|change|delay|postpone|aim) /.test(
       line,
     )
   )

@@ -13,9 +13,26 @@ export const trouble: Recogniser = {
         '(power|electricity|lights|electric|the mains) (is|has|have|are) (back|back on|come back|come back on|on again|been restored)',
         '(power|electricity|electric|mains|lights) (came|is|are|has come|have come) (back|on again)',
         '^ [and|so|ok|right] (it|that|everything|all) (is|has come|came|has gone|is all) (back on|on again|back to life|working again|running again) [now|again] $',
+        '^ [i|we|have] [i have|we have] (flipped|reset|flicked|threw|put back) [up|back] [the|a] (breaker|breakers|trip switch|fuse|trip|fuse box) [back|on|up|$] $',
+        '(power|electricity|electric|mains|lights|juice) (came|is|are|has come|have come|was|were) back [on|again] (after|in) {d:duration}',
+        '^ back (on|up) (after|in) {d:duration} $',
         '(we have|we have got|have got|got) (power|electricity|lights|current|the power) (back|again)',
       ],
-      { intent: 'report-trouble', trouble: 'power-back' },
+      (match) => ({
+        intent: 'report-trouble',
+        trouble: 'power-back',
+        ...(match.has('d') ? { minutes: match.minutes('d') } : {}),
+      }),
+    ),
+    // "went out at five twenty, came back nine minutes later".
+    ...phrases(
+      ['^ [and] [it|they] (came|is|are|was|were) [back|back on|on again] {d:duration} later $'],
+      (match) => {
+        const last = match.before.at(-1);
+        return last?.intent === 'report-trouble' && last.trouble === 'power-out'
+          ? { intent: 'report-trouble', trouble: 'power-back', minutes: match.minutes('d') }
+          : undefined;
+      },
     ),
     ...phrases(
       [
@@ -85,6 +102,8 @@ export const trouble: Recogniser = {
         '(probe|thermometer) (slipped|fell out|came out|popped out|broke|died|is not working|touching the bone|is touching bone)',
         '^ (that|it|this) (has|have) got to be (wrong|off|broken) $',
         '^ (it|it is|probe|the probe|the tip|tip) [is|was|must be] touching [the] (bone|pan|fat|edge|tin|tray|rack|shelf|side) $',
+        '^ [i] [think|think i] [i|have|i have] (shoved|pushed|poked|stuck|rammed|jammed|gone) [it|the probe|the tip|that] [right|straight|all the way] (through|thru) [to|into|on to|against] [the] (tin|pan|bone|tray|other side|rack|fat)',
+        '^ [maybe|i think] [the|its] (battery|batteries) (is|are) [going|a bit|very|nearly] (weak|low|flat|dying|dead|going) [already|now|$] $',
         '(probe|thermometer) might be (wrong|off|touching the bone)',
         '(i had it|had it|i had the probe|i had the tip|the tip was|probe was|it must have been|must have been) (on|in|against|touching|by|near|at) [the] (bone|pan|fat|edge|tin|tray|outside|gristle)',
         '(that|it|that one|the last one|last one|the first one) was (by|near|on|against|touching|at|in|too near|too close to|close to|right by|next to) [the] (pan|bone|fat|edge|tin|tray|outside|side|surface|gristle)',
