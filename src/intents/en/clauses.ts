@@ -714,10 +714,12 @@ const countedOn =
 /** "out it's at fifty three", "gas mark one it is a very old stove": one word or number, then a sentence. */
 const saidFirst = (part: readonly Token[], tokens: readonly Token[], at: number): boolean =>
   part.length === 1 &&
-  /^(out|in|done|resting|carved|ready|finished|<[gtw]\d+>)$/.test(part[0]!.word) &&
-  /^(it is|it reads|it says|it was|i have|we have|that is|pulling it|pulling her|taking it) $/.test(
-    lineOf(tokens.slice(at, at + 2)),
-  ) &&
+  (/^(out|in|done|resting|carved|ready|finished|<[gtw]\d+>)$/.test(part[0]!.word)
+    ? /^(it is|it reads|it says|it was|i have|we have|that is) $/
+    : /^<n\d+>$/.test(part[0]!.word)
+      ? /^(pulling|taking|hauling|whipping|getting) (it|her|him) $/
+      : /(?!)/
+  ).test(lineOf(tokens.slice(at, at + 2))) &&
   tokens.slice(at + 2, at + 4).filter(({ word }) => /^[a-z<]/.test(word)).length === 2;
 
 /** "I put foil on top is correct?": a clause, and whether it is as it should be. */

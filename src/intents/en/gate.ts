@@ -4,6 +4,7 @@
  */
 import { isTradeTopic, type ReadContext } from '../../kitchen/heard.ts';
 import { cuesOf, type KindOfWord, likelihoodOf, type Said, type Weights } from '../addressed.ts';
+import { lineOf } from '../clause.ts';
 import { type Placed, talk } from '../placed.ts';
 import type { Meaning } from '../recogniser.ts';
 import { familiar, weights } from './addressed-weights.ts';
@@ -120,9 +121,18 @@ const isFamiliar = (word: string): boolean => familiar.has(word);
 const sureness = { takenBack: 0.1, needful: 0.15, awaited: 0.25, asked: 0.5, told: 0.55 };
 const asked = /^(ask-|repeat$|help$)/;
 
-const surenessFor = (meaning: Meaning, context: ReadContext): number => {
+/** "Seventy eight and I've sliced my finger": while the roast is in, a number that stands by itself is the core's. */
+const isBareNumber = ({ meaning, clause }: Placed, { stage }: ReadContext): boolean =>
+  meaning.intent === 'report-reading' &&
+  clause !== undefined &&
+  /^(low-roast|rest)$/.test(stage ?? '') &&
+  /^(?:still |now |at )?<[nt]\d+> (?:degrees )?(?:now )?$/.test(lineOf(clause.tokens));
+
+const surenessFor = (one: Placed, context: ReadContext): number => {
+  const { meaning } = one;
   const { intent } = meaning;
   if (meaning.intent === 'correct' && meaning.was !== undefined) return sureness.takenBack;
+  if (isBareNumber(one, context)) return sureness.awaited;
   if (intent === 'ask-safety' || intent === 'ask-amount') return sureness.needful;
   if (intent === 'report-reading' && context.expecting === 'reading') return sureness.awaited;
   return asked.test(intent) ? sureness.asked : sureness.told;
@@ -154,8 +164,12 @@ export const gateOf = (kindOf: KindOfWord, learnt: Weights = weights) => {
       whole.context.expecting === undefined
         ? likelihood(said)
         : Math.max(likelihood(said), likelihood(aside));
+    const harmed = said.placed.some(({ meaning }) => meaning.intent === 'emergency');
     const passed = said.placed.filter(
-      (one) => isUngated(one) || likely >= surenessFor(one.meaning, said.context),
+      (one) =>
+        isUngated(one) ||
+        (harmed && isBareNumber(one, said.context)) ||
+        likely >= surenessFor(one, said.context),
     );
     return passed.length > 0 ? passed : talk;
   };

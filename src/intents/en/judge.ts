@@ -43,12 +43,13 @@ const ownDeed =
 /** "It's back in", "they're going in now". */
 const inAgain =
   /^(?:it|they|she) (?:is|are|went|has gone|have gone) (?:back |going )(?:in|out)(?: again| now| there)* $/;
-/** "Sprouts are mush": a dish and what has become of it, with no word left over. */
+/** "Sprouts are mush", "it's back on": a dish or the power and what has become of it, with no word left over. */
 const ofADish = ({ tokens, clause, framed, meaning }: Placed): boolean =>
   !framed &&
   clause !== undefined &&
   tokens.length >= clause.tokens.length &&
-  ((meaning.intent === 'report-trouble' && meaning.step !== undefined) ||
+  ((meaning.intent === 'report-trouble' &&
+    (meaning.step !== undefined || meaning.trouble.startsWith('power-'))) ||
     meaning.intent === 'report-not-done');
 const isOwnDeed = ({ clause, framed }: Placed): boolean =>
   !framed &&

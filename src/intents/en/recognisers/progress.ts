@@ -146,7 +146,9 @@ export const progress: Recogniser = {
           /fridge|freezer|butter out|cupboard|drawer|garden|town|tonight|tomorrow/.test(match.line)
         )
           return undefined;
-        if (!/\b(out|pulled|pulling|off the heat|oven|(come|came) off|the board)\b/.test(match.line))
+        if (
+          !/\b(out|pulled|pulling|off the heat|oven|(come|came) off|the board)\b/.test(match.line)
+        )
           return undefined;
         return outOf(match);
       },

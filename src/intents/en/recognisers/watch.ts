@@ -7,6 +7,8 @@ const watched = (match: Match): Meaning | undefined => {
   // "when did I say four hundred" wishes for nothing.
   if (/ did (i|you|he|she|they|we) (just )?(say|tell|call|shout) /.test(` ${match.line}`))
     return undefined;
+  // "so we'll say half eight" names an hour.
+  if (/ (i|we) will say </.test(` ${match.line}`)) return undefined;
   // "don't tell me at 110".
   if (
     !/ (till|before|unless) /.test(match.line) &&
