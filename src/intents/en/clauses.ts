@@ -606,6 +606,14 @@ function beginsAnew(
     return true;
   if (saidFirst(part, tokens, at) || toldAnew(part, tokens, at)) return true;
   if (part.length < 2) return false;
+  // "got tarragon got mustard no cream": each thing by itself.
+  if (
+    part[0]!.word === 'got' &&
+    /^(got|no)$/.test(tokens[at]!.word) &&
+    part.every(({ word }) => /^[a-z]{3,}$/.test(word)) &&
+    !/^(have|has|we|not|there|is)$/.test(part.at(-1)!.word)
+  )
+    return true;
   if (dishAnew(part, tokens, at, context)) return true;
   if (part.length < 3) return false;
   if (asksWhetherRight(part, tokens, at) || nextDeed(part, tokens, at)) return true;
@@ -756,7 +764,7 @@ function asksAnew(part: readonly Token[], tokens: readonly Token[], at: number):
 }
 
 const question =
-  /^(what (is|are|do|does|did|should|shall|can|will|else|time|happens|now|next|temperature)|how (long|much|many|do|does|is|are|should|far|hot)|when (do|does|is|are|should|will|can|shall|am)|which (one|way|is|do|of)|where (is|are|do|does|should|did)|why (is|are|do|does|did)) $/;
+  /^(what (instead|is|are|do|does|did|should|shall|can|will|else|time|happens|now|next|temperature)|how (long|much|many|do|does|is|are|should|far|hot)|when (do|does|is|are|should|will|can|shall|am)|which (one|way|is|do|of)|where (is|are|do|does|should|did)|why (is|are|do|does|did)) $/;
 /** "how thick should the slices be". */
 const howMuchOf =
   /^how (?!high )[a-z]+ (?:do|does|did|is|are|should|shall|can|could|will|would|must) $/;

@@ -30,7 +30,7 @@ const numbered = /\b(number|option|choice|plan) $/;
 const endOfChoice = /^($|[,.?!]|(please|i|yes|then|let|sounds|it|will|for me|thanks) )/;
 /** "ate grown ups and for kids". */
 const headsOf =
-  /^(grown ups|grownups|adults|kids|children|little ones|people|guests|of us|of them|toddlers|teenagers|big ones|ppl|mouths|heads|plates|places) /;
+  /^(grown ups|grownups|adults|kids|children|little ones|people|guests|of us|of them|toddlers|teenagers|big ones|ppl|mouths|heads|(?:plates|places)(?! (?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\d+|\w+teen|twenty|thirty) )) /;
 /** "we are for adults and too kids": before people a number is wanted. */
 const headsBefore = /(^|[,.] |\b(and|plus|we are|there are|we have|have got) )$/;
 /** "down to too fifty", "set at for twenty five": after these a number is wanted. */
@@ -230,7 +230,12 @@ const rules: Record<string, readonly Rule[]> = {
       after: /^(kilos|kilo|pounds|pound|lb|kg)( |$)/,
       instead: 'four',
     },
-    { before: toNumber, after: tensAfter, instead: 'four' },
+    // "the timer's on for thirty" runs so long.
+    {
+      before: new RegExp(`${toNumber.source}(?<! timers? (?:is )?on )(?<!^timers? (?:is )?on )`),
+      after: tensAfter,
+      instead: 'four',
+    },
     { before: /(^|[,.] |\b(a|the|got|has|with|is) )$/, after: measured, instead: 'four' },
     {
       before: /(^|[,.] )$/,

@@ -115,6 +115,7 @@ const explainsClause = (one: Placed, match: Match): boolean =>
  */
 const tellsWholeClause = (one: Placed, match: Match): boolean =>
   ((one.meaning.intent === 'report-oven' && one.meaning.temperature !== undefined) ||
+    one.meaning.intent === 'have' ||
     one.meaning.intent === 'add-dish') &&
   explainsClause(one, match);
 
@@ -288,6 +289,8 @@ export function overruled(
     found.every(
       (one) =>
         !doubtsANumber(one) &&
+        // Who eats here is never by the way: other cautions hang on it.
+        one.meaning.intent !== 'feed-public' &&
         !tellsWholeClause(one, match) &&
         !(one.meaning.intent.startsWith('ask-') && explainsClause(one, match)) &&
         likelihood(one.meaning.intent) <= sureness.stray,

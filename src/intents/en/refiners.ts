@@ -863,6 +863,21 @@ function pausedFirst(heard: readonly Placed[], context: ReadContext): Placed[] {
   );
 }
 
+/** "Abby's doing the rolls but she leaves at four": one helper, told of in two breaths. */
+const helperOnce = (heard: readonly Placed[]): Placed[] =>
+  heard.filter(({ meaning }, at) => {
+    const next = heard[at + 1]?.meaning;
+    return !(
+      meaning.intent === 'add-hands' &&
+      next?.intent === 'add-hands' &&
+      meaning.who !== undefined &&
+      meaning.who === next.who &&
+      meaning.does === next.does &&
+      meaning.until === undefined &&
+      next.until !== undefined
+    );
+  });
+
 export const refiners: readonly Refiner[] = [
   takenBack,
   correctedAgain,
@@ -903,6 +918,7 @@ export const refiners: readonly Refiner[] = [
   outAndResting,
   sameHands,
   handsNotDishes,
+  helperOnce,
   fears,
   pausedFirst,
   notesOfPronouns,

@@ -50,7 +50,7 @@ const beginsASentence = new RegExp(
     '[a-z]+ is helping ',
     'the (?:kids|children) (?:are|eat|need) ',
     'add (?:the |some )?[a-z]+ ',
-    'what (?:do i do|is next|now) ',
+    'what (?:do i do|is next|now|(?:i|we) (?:do|make|cook|must do|should do) (?:now|next|first)) ',
     'how are we ',
   ].join('|')})`,
 );

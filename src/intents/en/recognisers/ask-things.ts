@@ -45,7 +45,7 @@ export const askThings: Recogniser = {
         'what (if|can i do if) (i|we) (do not have|have no|have not got) [any|a] {thing:thing}',
       ],
       (match) =>
-        /^\w+ing\b/.test(match.words('thing')) ||
+        /^(\w+ing\b|instead$)/.test(match.words('thing')) ||
         /^(i|you|we|i still|you want|it|that|they|he|she|there|dinner|everything|this|everyone)\b/.test(
           match.words('thing'),
         ) ||
@@ -57,6 +57,19 @@ export const askThings: Recogniser = {
           !/(substitute|replacement|alternative|instead)/.test(match.line))
           ? undefined
           : { intent: 'ask-substitute', ...ingredient(match) },
+    ),
+    // "We've no wine, what can I put in instead", "... is it possible with beer": for what is not there.
+    ...phrases(
+      [
+        '^ what (can|could|do|should|shall|would) [i|we|you] (use|put|put in|take|have|do|try|give) [in|with] [instead|in its place|in place of it|for it] $',
+        '^ what instead $',
+        '^ [is] [it] possible (to do|to make|to use|to take|to cook|with) [it] [with] {y:thing} $',
+        '^ (can|could|does|would) (it|that|this) [also] (be|work|go|be done|be made) with {y:thing} [too|also|instead|$] $',
+      ],
+      ({ before, line }) =>
+        before.at(-1)?.intent === 'lack' || / instead $/.test(` ${line}`)
+          ? { intent: 'ask-substitute' }
+          : undefined,
     ),
     ...phrases(
       [

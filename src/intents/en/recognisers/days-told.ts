@@ -11,12 +11,25 @@ export const publicTable: Recogniser = {
     ...phrases(
       [
         '(cooking|roasting|this is|it is|doing this|doing it|feeding|catering) [this] [for] (the public|a church supper|a church dinner|a charity dinner|a charity supper|a restaurant|a cafe|a pub|paying guests|customers|a fundraiser|a wedding|a village fete|a soup kitchen|a care home)',
-        '(church|charity|fundraising|parish|village|community) (supper|dinner|lunch|meal)',
+        '(church|chapel|charity|fundraising|parish|village|community|congregation|scout|club) (supper|dinner|lunch|meal)',
+        '(for|at|in) the (church|chapel|parish|village|community|town|school|fellowship|scout|club|mosque|temple) (hall|club|canteen|kitchen|fair|fete|social)',
         '(selling|sell) (it|this|plates|tickets|the slices)',
         '(cooking|roasting|catering|feeding) [this] [for] a school',
         '(paying|ticketed) (guests|customers|diners)',
       ],
       { intent: 'feed-public' },
+    ),
+    // "This is for the parish lunch, forty that pay": how many of them.
+    ...phrases(
+      '^ [this one is|it is|that is|there are|we are] [for] {n:number} (of them|paying guests|paying|tickets|plates|that pay|people that pay|persons that pay|portions|covers|payers) ',
+      (match) => {
+        const count = match.count('n');
+        return count !== undefined &&
+          count > 1 &&
+          match.before.some(({ intent }) => intent === 'feed-public')
+          ? { intent: 'set-guests', count }
+          : undefined;
+      },
     ),
   ],
 };

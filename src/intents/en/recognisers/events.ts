@@ -13,7 +13,7 @@ import {
   stepOfNamed,
 } from '../steps.ts';
 import { isSetting, momentOf } from './moment-of.ts';
-import { looksLikeOven } from './temperatures.ts';
+import { looksLikeOven, whichOven } from './temperatures.ts';
 
 export const lists = (words: string): string[] =>
   words.split(/ (?:and|plus) /).map((part) => part.replace(/^the /, '').trim());
@@ -35,8 +35,9 @@ function ovenBeside(match: Match): Meaning[] {
   const said = slot.temperature('temperature');
   const quantity = match.quantityOfMark(mark);
   const clock = quantity?.kind === 'number' && quantity.face?.hour !== undefined;
+  const which = whichOven(match.line);
   return looksLikeOven(match, said) && (!clock || isSetting(quantity, match.context))
-    ? [{ intent: 'report-oven', ...said }]
+    ? [{ intent: 'report-oven', ...said, ...(which ? { which } : {}) }]
     : [];
 }
 
@@ -72,7 +73,10 @@ export function startedIn(match: Match): Meaning[] | undefined {
       : undefined;
   });
   if (steps.some((step) => step === undefined)) return undefined;
-  return steps.map((step) => ({ intent: 'report-started' as const, step: step!, ...moment }));
+  return [
+    ...steps.map((step) => ({ intent: 'report-started' as const, step: step!, ...moment })),
+    ...ovenBeside(match),
+  ];
 }
 
 /** "The butter is on": a step that goes by those words. */

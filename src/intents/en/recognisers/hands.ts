@@ -1,6 +1,8 @@
 /** Who helps, and for how long the cook is away. */
+
+import { mealTime } from '../../moment.ts';
 import { nameExactlyIn } from '../../names.ts';
-import type { Recogniser } from '../../recogniser.ts';
+import { faceOf, type Match, type Recogniser } from '../../recogniser.ts';
 import { persons } from '../addressed.ts';
 import { commonWords } from '../common-words.ts';
 import { dishExactlyIn, dishIn, meansRoast, stepIn } from '../steps.ts';
@@ -14,10 +16,42 @@ const notHelpers =
 const chores =
   /^(them|these|those|veg|vegetables|veggies|gravy|sides|sauce|salad|greens|potatoes|puddings|table|places|onions|herbs)$/;
 
+/** The hour that was told apart from the rest of a clause: "she'll do the rolls from half six". */
+const mealTimeFrom = (match: Match): string | undefined => {
+  const face = faceOf(match.at);
+  return face && mealTime(face, match.context);
+};
+
 export const hands: Recogniser = {
   name: 'hands',
   moods: any,
   phrases: [
+    // "mum's got the gravy till six", "Liv said she'd do the yorkies": with an hour beside it, if one is said.
+    ...phrases(
+      [
+        '^ [my|our|her|his|their] {who:word} (has|has got|got|is on|is doing|is minding|is watching|is making|is tending|is handling|is looking after|is taking care of|is in charge of|will mind|will watch|will do) [the|my] {task:rest} (till|until) {clock} $',
+        '^ [my|our|her|his|their] {who:word} is (minding|watching|tending|keeping an eye on) [the|my] {task:rest} $',
+        '^ (her|his|their) {who:word} (has|has got|got|is on|is doing) [the|my] {task:rest} $',
+        '^ [my|our|her|his|their] {who:word} (said|says|reckons|offered|promised|agreed) [that] [she|he|to] [would|will|can|could] (do|make|take|handle|look after|sort|sort out|take care of) [the|my] {task:rest} $',
+        '^ [my|our|her|his|their] {who:word} (is|came|has come) (here|back|in|over|round) [to] (give|lend|giving|lending|help|helping) [me|us] [a] [hand] with [the|my] {task:rest} [(till|until) {clock}] $',
+      ],
+      (match) => {
+        const who = match.words('who');
+        const does = dishIn(match.words('task').replace(/ (till|until)$/, ''), match.context);
+        if (does === undefined || notHelpers.test(who) || meansRoast(who)) return undefined;
+        if (dishIn(who, match.context) !== undefined) return undefined;
+        const mark = / (?:till|until) (<[cn]\d+>) $/.exec(match.line)?.[1];
+        const until = mark === undefined ? undefined : match.mealTimeOf(mark);
+        const from = match.at && mealTimeFrom(match);
+        return {
+          intent: 'add-hands',
+          who,
+          does,
+          ...(from ? { from } : {}),
+          ...(until ? { until } : {}),
+        };
+      },
+    ),
     ...phrases(
       [
         '[my|our] {who:word} (is|will be|are) [on|doing|helping|helping me|helping out|helping with|going to help|here to help|making|peeling|taking care of|in charge of|handling|peeling|giving me a hand|lending a hand|looking after|sorting] (on|doing|helping|help|making|peeling|me|with|of|handling|sorting|out|after|$) [me|with] [the] [{rest:rest}]',
@@ -79,6 +113,30 @@ export const hands: Recogniser = {
         const does = said && 'dish' in said ? said.dish : dishIn(task, match.context);
         if (does === undefined && !chores.test(task)) return undefined;
         return { intent: 'add-hands', who, ...(does ? { does } : {}) };
+      },
+    ),
+    // "Suzanne's here so she's on the spinach": whoever has just come.
+    ...phrases(
+      '^ (she|he) (is|will be) (on|doing|making|minding|peeling|looking after|in charge of|stirring) [the|my] {task:rest} $',
+      (match) => {
+        const before = match.whole.slice(0, Math.max(0, match.whole.indexOf(match.line)));
+        const who =
+          /(?:^| )([a-z]+) (?:is|has come|came) (?:here|back|home|over|in)(?: early| now| already| at last)*(?: to help)? (?:[,.] )?(?:so |and )?$/.exec(
+            before,
+          )?.[1];
+        const does = dishIn(match.words('task'), match.context);
+        return who === undefined || does === undefined || notHelpers.test(who) || meansRoast(who)
+          ? undefined
+          : { intent: 'add-hands', who, does };
+      },
+    ),
+    // "Abby's doing the rolls but she leaves for work at four".
+    ...phrases(
+      '^ (she|he|they) (leaves|leave|has to leave|have to leave|is leaving|has to go|goes|is off|is only here|can only stay|has to be off) [for] [home|work|home again|early|again] (at|by|around|before|till|until) {clock} $',
+      (match) => {
+        const last = match.before.at(-1);
+        const until = match.mealTime('clock');
+        return last?.intent === 'add-hands' && until !== undefined ? { ...last, until } : undefined;
       },
     ),
     ...phrases(

@@ -120,6 +120,10 @@ export const inHouse: Recogniser = {
       ],
       inTheHouse(true),
     ),
+    // "Got thyme, got wine, no twine": ticked off one by one, whatever dish goes by the name.
+    ...phrases('^ got [some|the] {thing:thing} $', (match) =>
+      inTheHouse((match.whole.match(/(?:^|[ ,.])(?:got|no) /g) ?? []).length > 1)(match),
+    ),
     ...phrases(
       ['^ [but|and] (i|we) (have|have got) [some|the] {thing:thing} $'],
       inTheHouse(false),

@@ -41,6 +41,17 @@ export const lack: Recogniser = {
         { intent: 'lack', thing: match.words('other') },
       ],
     ),
+    // "We haven't got foil, or a rack": one more that is not there.
+    ...phrases('^ [even] (a|an|any) {thing:thing} [either|here|$] $', (match) => {
+      const thing = match.words('thing');
+      return match.before.at(-1)?.intent === 'lack' &&
+        new RegExp(`(?:^| )(?:or|nor|neither) (?:\\w+ )?(?:a|an|any) ${thing} `).test(
+          match.whole,
+        ) &&
+        goodsOf(match.context.lexicon).some((one) => nameIn([one], thing) !== undefined)
+        ? { intent: 'lack', thing }
+        : undefined;
+    }),
     // "Got everything bar the mint": what is named is what is not there.
     ...phrases(
       '^ [i|we] [have] (got|have|bought|found) (everything|it all|all of it|the lot|the rest) (bar|except|but|except for|apart from|minus|but for|save|other than) [for] [the|a|any|some] {thing:thing} $',
@@ -53,7 +64,8 @@ export const lack: Recogniser = {
       [
         '(there is|there are|we have|i have|have|we have got|i have got|got|we are|i am|has got|we do|i do) (no|not any|run out of|not got any|not got a|not got an|not have a|not have any|not have an|not own a|not have the|not got|out of|all out of|not have|completely out of|clean out of|without|not own any|lost the|broken the|lost my|broken my|fresh out of|not a|not own|not got the|missing a|short of|short on|not have enough|not enough) {thing:thing} [in this kitchen|in the house|here|left|at all|to hand|for this|in the kitchen|anywhere|either|at home|$] $',
         '^ [the] (shop|shops|store|stores|supermarket|butcher|butchers|grocer|corner shop) (is|was|were|had|has|have|did) (out of|no|all out of|sold out of|clean out of|run out of|ran out of|not have|not any) [any|the] {thing:thing} [left|$] $',
-        '(ran out of|run out of|no|can not find the|can not find my|can not find any|can not find a|could not find any|could not get any|could not get|forgot to buy|forgot to get|forgot the|forgot to buy any|missing|could not find) [any|a|the|my|some] {thing:thing} [in this kitchen|in the house|here|left|at all|to hand|in the kitchen|at the shop|at the shops|$] $',
+        '(ran out of|run out of|no|can not find the|can not find my|can not find any|can not find a|could not find any|could not get any|could not get|forgot to buy|forgot to get|forgot the|forgot to buy any|missing|could not find) [any|a|the|my|some] {thing:thing} [in this kitchen|in the house|here|left|at all|to hand|in the kitchen|at the shop|at the shops|anywhere|to be found|at home|$] $',
+        '^ do not (have|own) [the|a|an|any] {thing:thing} [here|at home|$] $',
         '(neither|no) [a|an] {a:word} (nor|or) [a|an|any] {b:word} [in * $|left|$]',
         '^ (a|an|any|the) {thing:thing} (i|we) (do not|not) (have|own|possess|got) [here|at home|$] $',
         '^ (a|an|any|the) {thing:thing} (i|we) have not [got] [here|at home|$] $',

@@ -226,6 +226,8 @@ export const menu: Recogniser = {
         if (/^(leave|bother|it|that)\b/.test(words)) return undefined;
         // "don't let me forget the beans" keeps them.
         if (/ not (let (me|us) )?forget /.test(` ${match.line}`)) return undefined;
+        // "no flour in the gravy" leaves the gravy.
+        if (/^no (\w+ ){1,2}in (the|my|our|it|her|his) /.test(match.line)) return undefined;
         // "no parsley" is what is not in the house, unless a dish goes by that very name.
         if (/^no /.test(match.line) && isIngredientOnly(words, match)) return undefined;
         const dish =

@@ -164,6 +164,7 @@ export const progress: Recogniser = {
         '^ (in it goes|in it went|it is in|in the oven|it went in|in) $',
         '^ [has|have|it has|@it has] been in [@oven|there] [for] {d:duration} [now|$] $',
         `^ ${subject} (in|in the oven|in now) [{d:duration} ago|at {c:clock}] $`,
+        `^ ${subject} [is|are|went|go|gone|straight|going] back in [@oven|there] [at|on] {temperature} $`,
         `^ ${subject} (started|started cooking|started roasting|went on) [{d:duration} ago|at {c:clock}] $`,
       ],
       (match) => {

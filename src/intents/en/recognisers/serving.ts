@@ -46,7 +46,7 @@ export const notBefore: Recogniser = {
 
 /** How long a helper stays is not when dinner is. */
 const stays =
-  / (here|around|free|helping|staying|stays|available|with me|with us|mine|off work) (till|until|before) /;
+  / (here|around|free|helping|staying|stays|available|with me|with us|mine|off work) (till|until|before) | is (minding|watching|tending|handling|making|doing|on|looking after) (?:the |my )?(?:\w+ ){1,2}(till|until) /;
 
 export const serving: Recogniser = {
   name: 'serving',

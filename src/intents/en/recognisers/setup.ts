@@ -69,7 +69,7 @@ export const setup: Recogniser = {
     }),
     ...phrases(
       ['(on|using|have got|have|with|got|over) [it on] (a|the|my) [wire|roasting|cooling|v] rack'],
-      { intent: 'report-setup', rack: true },
+      ({ line }) => (/ not /.test(` ${line}`) ? undefined : { intent: 'report-setup', rack: true }),
     ),
     ...phrases(
       [

@@ -17,7 +17,7 @@ const plain: readonly (readonly [readonly string[], Meaning])[] = [
   [['what is on (the|my|our) [shopping] list $'], { intent: 'ask-shopping' }],
   [
     [
-      '^ (next|next step|next one|next please|what next|and next|what is next|now what|what now|go to the next [one|step]|tell me what is next|tell me what to do [next]|next up) $',
+      '^ (next|next step|next one|next please|what next|and next|what is next|now what|what now|go to the next [one|step]|tell me what is next|tell me what to do [next]|next up|what follows|what comes now|what happens now|what happens next|what else can do first|what else can i do first|what (i|we) (do|make|cook|start|must do|should do) (now|next|first|then)) $',
     ],
     { intent: 'ask-next' },
   ],

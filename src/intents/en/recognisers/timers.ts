@@ -13,7 +13,7 @@ const timer = (match: Match): Meaning | undefined => {
   );
   // "don't put five on the clock".
   if (/ (not|never) (put|set|start|want|need|give) /.test(` ${match.line}`)) return undefined;
-  if (!Number.isFinite(minutes) || minutes <= 0 || /(behind|late)/.test(match.line))
+  if (!Number.isFinite(minutes) || minutes <= 0 || /\b(behind|late)\b/.test(match.line))
     return undefined;
   return {
     intent: 'set-timer',
@@ -30,11 +30,15 @@ export const timers: Recogniser = {
       [
         '(cancel|bin|never mind|forget about|silence|stop|kill|delete|clear|turn off|switch off|remove|scrap|forget|drop|end|lose|get rid of|do not need) [the|that|my] [{m:duration}] [{label:thing}] (timer|alarm|timers|reminder) [for [the] {l2:thing} $]',
         '^ (the|that|my) [{label:word}] (timer|alarm|clock|countdown|reminder) [for [the|my] {l2:thing}] (you can|can be|can|you may|may|must) (stop|cancel|go|off|cancelled|stopped|delete|forget) [now|$] $',
+        '(cancel|stop|kill|end|silence|clear|turn off|switch off|scrap|get rid of) [the|that|my] [other|second|first|last] (timer|alarm) [,] [for] [the|my] {l2:thing} {n:number} $',
         '^ no timer $',
         '(timer|alarm) off $',
       ],
       (match) => {
-        const label = (match.words('label') || match.words('l2')).replace(/^(for )?(the )?/, '');
+        const label = (match.words('l2') || match.words('label')).replace(/^(for )?(the )?/, '');
+        // "the other timer, the sweet potato one".
+        if (match.has('n') && (match.number('n') !== 1 || !dishIn(label, match.context)))
+          return undefined;
         const minutes = match.has('m') ? match.minutes('m') : undefined;
         return {
           intent: 'cancel-timer',
@@ -47,7 +51,7 @@ export const timers: Recogniser = {
       [
         '[set|start|give me|put on|can i have|make|i need|need|put|run|add] [a|an|another|the|me a] [{label:word}] (timer|alarm|countdown|reminder) [on] [for|of|to|at|in|,] [the {l2:thing} for] {minutes} [for [the] {l3:thing} $]',
         '(set|start|give me|i need|need|put|a|an) [a|an|me a] {minutes} [long] [{label:word}] (timer|alarm|reminder|countdown) [for [the] {l3:thing} $]',
-        '(remind me|give me a @alarm|give us a @alarm|shout|tell me|let me know|call me|nudge me|wake me|ping me|poke me|holler|buzz me|shout at me|yell) [again] (in|after) [another] {minutes} [(to|about|for|when) [the] {l3:thing} $]',
+        '(remind me|give me a @alarm|give us a @alarm|shout|tell me|let me know|call me|nudge me|wake me|ping me|poke me|holler|buzz me|shout at me|shout us|yell|yell at me|give us a yell|give me a yell|give us a shout|give me a shout) [again] (in|after) [another] {minutes} [(to|about|for|when) [the] {l3:thing} $]',
         '(in|after) {minutes:duration} (remind me|tell me|give me a @alarm|shout|let me know|nudge me|call me) [(to|about|for|that) [the] {l3:thing} $]',
         '(remind me|tell me|nudge me) (to|about|of) [the] {l3:thing} in {minutes:duration}',
         '(time|count|count down) [me] {minutes:duration}',
@@ -58,8 +62,13 @@ export const timers: Recogniser = {
         '^ (set|start|put|put on) {minutes:duration} [on] $',
         '{minutes} on the clock [for [the] {l3:thing} $]',
         '^ {minutes:duration} (for|on) (the|those|these|my) {l3:thing} $',
+        '^ [the|a|my] (timer|alarm) (is|has been|is now) (on|set|going|running|started) for {minutes} [now|$] $',
       ],
       timer,
+    ),
+    ...phrases(
+      '^ (give|gie|allow) [the|those|these|my] {l3:thing} [another|about] {minutes:duration} [more|now|please|$] $',
+      (match) => (dishIn(match.words('l3'), match.context) ? timer(match) : undefined),
     ),
     // "tell me at six to get the puddings in": till then, and nothing is in yet.
     ...phrases(
@@ -86,6 +95,13 @@ export const timers: Recogniser = {
     ...phrases(
       '^ [the|my] {l3:thing} (have|has|have got|has got|got) [about|another] {minutes:duration} (left|to go|remaining|more) [on (them|it)] [i think|$] ',
       (match) => (dishIn(match.words('l3'), match.context) ? timer(match) : undefined),
+    ),
+    // "... and the plates five".
+    ...phrases('^ [for] [the|my] {l3:thing} {minutes} $', (match) =>
+      match.before.at(-1)?.intent === 'set-timer' &&
+      (/^plates?$/.test(match.words('l3')) || dishIn(match.words('l3'), match.context))
+        ? timer(match)
+        : undefined,
     ),
     // "... and another one for twelve", "... and twenty for the rolls": one more of what was said before.
     ...phrases(

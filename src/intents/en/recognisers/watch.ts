@@ -28,6 +28,12 @@ const watched = (match: Match): Meaning | undefined => {
     / (drops?|falls?|sinks?|dips?) (down )?(below|under|to) <[nt]\d+> /.test(line)
   )
     return { intent: 'unclear' };
+  // "back in at two twenty, shout us in fifteen": the call is for the minutes.
+  if (
+    /^<\w+> (degrees )?,? ?(\w+ ){1,4}in <[dn]\d+> /.test(after) &&
+    !/ (when|once|if) /.test(line)
+  )
+    return undefined;
   return Number.isFinite(reading.temperature) ? { intent: 'watch', ...reading } : undefined;
 };
 
