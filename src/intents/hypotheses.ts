@@ -69,6 +69,8 @@ export function hypothesesOf(
   const ways: Hypothesis[] = [];
   const known = new Set<string>();
   const add = (way: Omit<Hypothesis, 'asItStands'>): void => {
+    const [only, ...others] = way.placed;
+    if (only && others.length === 0 && isSaidMoreOf(only, first.said.placed)) return;
     const key = keyOf(way.placed);
     if (known.has(key)) return;
     known.add(key);
@@ -104,7 +106,6 @@ export function hypothesesOf(
   // What phrases found twice is more than one guess at it all.
   if (first.said.clauses.length > 0 && first.said.placed.filter(isFound).length <= 1)
     for (const found of guessesOf(joined(first.said.clauses), guesses.whole)) {
-      if (found.every((one) => isSaidMoreOf(one, first.said.placed))) continue;
       const hearing = hearings.withFound(first, found);
       add({ difference: 'whole guessed', hearing, placed: hearing.said.placed, breath: 1 });
     }

@@ -71,7 +71,7 @@ import { noted } from './recognisers/noted.ts';
 import { notes } from './recognisers/notes.ts';
 import { ovenTalk } from './recognisers/oven.ts';
 import { ovens } from './recognisers/ovens.ts';
-import { plateTroubles } from './recognisers/plate-troubles.ts';
+import { plateTroubles, sideLate } from './recognisers/plate-troubles.ts';
 import { letUs, progress } from './recognisers/progress.ts';
 import { readings } from './recognisers/readings.ts';
 import { roast } from './recognisers/roast.ts';
@@ -149,6 +149,7 @@ const within: readonly Recogniser[] = [
   // A card's own clause, word for word, before its words mean anything else.
   namedSteps,
   plateTroubles,
+  sideLate,
   trouble,
   // "carrots at twenty past", after what went in before, is no hour of dinner.
   likewise,

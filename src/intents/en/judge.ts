@@ -185,6 +185,9 @@ function mayBeGuessed(intent: Opinion['intent'], match: Match, mood: Mood): bool
     (/ if /.test(match.line) || match.before.some((one) => one.intent === 'set-guests'))
   )
     return false;
+  // "From the fridge, plus four": degrees.
+  if (intent === 'set-guests' && / (fridge|freezer|oven|degrees) /.test(` ${match.line}`))
+    return false;
   // "skin and fat cut off": what is cut, burnt or fallen must be somebody.
   if (intent === 'emergency' && !ofSomebody.test(` ${match.line}`)) return false;
   // "don't tell me at 110", "not one of them's here".

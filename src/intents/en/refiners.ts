@@ -41,6 +41,17 @@ function merged(heard: readonly Placed[], intent: Meaning['intent']): Placed[] {
   return out;
 }
 
+/** "How much butter, for ten people": of how many it is asked, and nothing is set. */
+const askedForHeads = (heard: readonly Placed[]): Placed[] =>
+  heard.filter(
+    ({ meaning }) =>
+      meaning.intent !== 'set-guests' ||
+      meaning.count === undefined ||
+      !heard.some(
+        (one) => one.meaning.intent === 'ask-amount' && one.meaning.guests === meaning.count,
+      ),
+  );
+
 /** "Seven bones? No, it's three": what is set right in the same breath is what it is. */
 function roastSetRight(heard: readonly Placed[]): Placed[] {
   const out: Placed[] = [];
@@ -260,6 +271,58 @@ function lookAndReading(heard: readonly Placed[]): Placed[] {
     } else out.push(one);
   }
   return out;
+}
+
+const otherOvens =
+  / (small|little|wee|second|spare|other|countertop|toaster|top|bottom|upper|lower|big|main|large) (?:countertop |toaster )?oven /g;
+const stoodIn =
+  / (?:in|into) (?:the |my |our )?((?:little |small |wee )?(?:small|little|wee|second|spare|other|countertop|toaster)) (?:oven|one|won) /;
+
+/** "I put the small oven on for the potatoes, 400": of which oven it is, named anywhere in the text. */
+function whichOvenInText(heard: readonly Placed[], _: ReadContext, whole: string): Placed[] {
+  const named = [...new Set([...` ${whole}`.matchAll(otherOvens)].map(([, which]) => which!))];
+  const reports = heard.filter(({ meaning }) => meaning.intent === 'report-oven');
+  return heard.map((one) => {
+    const { meaning } = one;
+    if (
+      meaning.intent === 'report-oven' &&
+      meaning.which === undefined &&
+      meaning.bias === undefined &&
+      named.length === 1 &&
+      reports.length === 1
+    )
+      return { ...one, meaning: { ...meaning, which: named[0]! } };
+    const which =
+      meaning.intent === 'report-started' &&
+      meaning.which === undefined &&
+      meaning.step.includes('.')
+        ? stoodIn.exec(lineIn(one))?.[1]
+        : undefined;
+    return which && meaning.intent === 'report-started'
+      ? { ...one, meaning: { ...meaning, which } }
+      : one;
+  });
+}
+
+/** "Convection's on, 325": how it is heated, told before what it was set to. */
+function fanThenOven(heard: readonly Placed[]): Placed[] {
+  return heard.flatMap((one, at) => {
+    const { meaning } = one;
+    const next = heard[at + 1]?.meaning;
+    const last = heard[at - 1]?.meaning;
+    const fan = (of: Meaning | undefined): boolean =>
+      of?.intent === 'report-setup' && of.fan === true && Object.keys(of).length === 2;
+    const set = (of: Meaning | undefined): boolean =>
+      of?.intent === 'report-oven' && of.temperature !== undefined && of.mode === undefined;
+    if (fan(meaning) && set(next) && / (fan|convection) (is )?(now )?on $/.test(lineIn(one)))
+      return [];
+    return meaning.intent === 'report-oven' &&
+      set(meaning) &&
+      fan(last) &&
+      / (fan|convection) (is )?(now )?on $/.test(lineIn(heard[at - 1]!))
+      ? [{ ...one, meaning: { ...meaning, mode: 'fan' as const } }]
+      : [one];
+  });
 }
 
 /** "230 on the dial, fan": how it is heated is part of what it was set to. */
@@ -887,6 +950,7 @@ export const refiners: readonly Refiner[] = [
   wholeSetup,
   mergeParts,
   roastSetRight,
+  askedForHeads,
   mergeOven,
   numberOfDoneness,
   behindBy,
@@ -896,7 +960,9 @@ export const refiners: readonly Refiner[] = [
   placeOfReading,
   readingOfOven,
   thermometerOverDial,
+  fanThenOven,
   fanOfOven,
+  whichOvenInText,
   askedForLack,
   oneTrouble,
   powerMinutes,

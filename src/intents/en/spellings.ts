@@ -9,6 +9,7 @@ export const whole: Record<string, string> = {
   wont: 'will not',
   "shan't": 'will not',
   "ain't": 'is not',
+  "in't": 'is not',
   aint: 'is not',
   dont: 'do not',
   doesnt: 'does not',
@@ -337,6 +338,8 @@ export const fillers = new Set([
     'presently',
     'bloody',
     'flipping',
+    'dang',
+    'danged',
     'damn',
   ],
   // Sounds and words of other tongues that English is spoken with.

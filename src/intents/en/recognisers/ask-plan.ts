@@ -24,6 +24,7 @@ export const askPlan: Recogniser = {
         'what (are we|am i) (having|doing|making|cooking|serving) (with it|beside it|with (the roast|the beef|the lamb|the pork)|for sides|as sides|on the side|$)',
         'what (is|goes) (with|beside|going with|to go with) (it|the roast) $',
         '[what is] the menu [again|so far|now] $',
+        '^ what (veg|vegetables|sides|side dishes|trimmings|dishes) (was|am|were|are) (i|we) (doing|making|having|cooking|serving) [again|with it|$] $',
       ],
       { intent: 'ask-plan', about: 'menu' },
     ),

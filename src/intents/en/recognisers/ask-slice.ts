@@ -6,7 +6,8 @@ import { degrees } from './subjects.ts';
 const face =
   '(it|@it|that|the (slice|slices|cut face|inside|middle|cross section|meat|roast|first slice))';
 const meat = '[it|@it|that|the (roast|meat|joint|beef|rib|lamb|pork)]';
-const now = '(now|right now|just now|this minute|right away|straight away|already|at once)';
+const now =
+  '(now|right now|just now|this minute|right away|straight away|already|at once|[right] this (second|minute|moment|instant|very (second|minute|moment)))';
 
 export const askSlice: Recogniser = {
   name: 'ask-slice',
@@ -27,6 +28,21 @@ export const askSlice: Recogniser = {
         `[what] if (i|we) (pull|pulled|take|took|yank|yanked|cut|carved) ${meat} [out] ${now} [,] (what|how|would ${face} be|will ${face} be|is ${face}) {rest}`,
       ],
       { intent: 'ask-slice', pulled: 'now' },
+    ),
+    ...phrases(
+      [
+        `how (pink|red|grey|gray|brown|bloody|rare|done) (will|would|is|are) ${face} [be|going to be|turn out|come out|look] if (i|we) (pull|pulled|take|took|yank|yanked|cut|carve|carved) ${meat} [out] ${now} $`,
+        `^ [so|and|ok] how (pink|red|grey|gray|bloody) [is ${face}|would ${face} be] ${now} $`,
+      ],
+      { intent: 'ask-slice', pulled: 'now' },
+    ),
+    // "The grey ring was an inch. How wide will it be at 300?"
+    ...phrases(
+      'how (wide|thick|deep|big) (is|will|would) it [be|going to be] (at|in) [a|an] {temperature} [degrees|oven|$] ',
+      (match) =>
+        / (grey|gray|band|ring|rim) /.test(` ${match.whole}`)
+          ? { intent: 'ask-slice', ...degrees(match) }
+          : undefined,
     ),
     ...phrases(
       [

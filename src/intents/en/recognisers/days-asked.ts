@@ -168,9 +168,15 @@ export const daysAsked: Recogniser = {
         '(who|whom) (have|did|else|am|has) [else] [i|we] [been] [forgotten|forget|missed|miss|left out|forgot|leaving out|overlooked|forgetting]',
         '(have|did|am|has) (i|we) (forgotten|forget|missed|miss|left out|overlooked|forgetting|missing) (anyone|anybody|someone|somebody|a guest|any guest)',
         '(anyone|anybody) [else] [i have|we have|i|we] (forgotten|missed|left out|forgot|overlooked)',
+        '(who|whom|which of them|which guests) (have|had|did|do) [not] (i|we) [not] [ask|asked|check|checked|note|noted] [you] (about|for) [their|the] (allergies|allergy|diets|diet|needs) [yet|left out|$] ',
+        '(did|have|do) (i|we) (skip|skipped) (anyone|anybody|someone|somebody|a guest) ',
+        '(have|do) you (got|have|know) (everyone|everybody) is (allergies|diets|needs) ',
       ],
       (match) =>
-        /forg|miss|left out|leaving|overlook/.test(match.line)
+        /forg|miss|left out|leaving|overlook|skip/.test(match.line) ||
+        / not .*(allerg|diet|need)|^(have|do) you .*(allerg|diet|need)/.test(
+          ` ${match.line}`.replace(/^ (?=(have|do) you)/, ''),
+        )
           ? { intent: 'ask-guests', about: 'forgotten' }
           : undefined,
     ),

@@ -42,6 +42,16 @@ export const ovenTalk: Recogniser = {
           : undefined;
       },
     ),
+    // "120, fan still going".
+    ...phrases(
+      '^ [the] (fan|convection) [is] [still|now] (going|running|whirring|blowing|on) [still|$] $',
+      (match) => {
+        const last = match.before.at(-1);
+        return last?.intent === 'report-oven' && last.temperature !== undefined
+          ? { intent: 'report-oven', mode: 'fan' }
+          : undefined;
+      },
+    ),
     // "160 on the knob means 175 inside", "I set 160 and get 175".
     ...phrases(
       [

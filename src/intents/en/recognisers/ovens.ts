@@ -62,8 +62,8 @@ export const ovens: Recogniser = {
     ),
     ...phrases(
       [
-        '(only|just) [have|has|got|have got|has got] {n:number} (rings|burners|hotplates|hobs) ',
-        '(have|have got|has|got) [only|just] {n:number} (rings|burners|hotplates) ',
+        '(only|just) [have|has|got|have got|has got] [the|these] {n:number} (rings|burners|hotplates|hobs) ',
+        '(have|have got|has|got) [only|just] [the|these] {n:number} (rings|burners|hotplates) ',
         '^ [only|just|with] {n:number} (rings|burners|hotplates) [on the (hob|stove|cooktop|range)|$] $',
       ],
       (match) => {

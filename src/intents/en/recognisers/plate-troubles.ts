@@ -39,7 +39,7 @@ export const plateTroubles: Recogniser = {
     ...phrases(
       [
         `^ {who:thing} (has|have|is|are) ${quite} (gone cold|going cold|gone lukewarm|lukewarm|stone cold|getting cold)`,
-        `^ {who:thing} (went|got|turned) ${quite} (cold|lukewarm|tepid) [again|on me] $`,
+        `^ {who:thing} (went|got|turned) ${quite} (cold|stone cold|ice cold|lukewarm|tepid) [again|on me] $`,
       ],
       told('gone-cold'),
     ),
@@ -77,6 +77,24 @@ export const plateTroubles: Recogniser = {
         return step === undefined
           ? undefined
           : { intent: 'report-trouble', trouble: 'side-late', step };
+      },
+    ),
+  ],
+};
+
+/** "The spuds are going to be twenty minutes behind the meat". */
+export const sideLate: Recogniser = {
+  name: 'side-late',
+  moods: ['statement', 'intention'],
+  phrases: [
+    ...phrases(
+      '^ [the|my|our] {who:thing} (will be|is going to be|are going to be|are|is|will come|will be ready) [about|a good] {late:duration} (late|behind|after|later than) [the|our] [meat|roast|beef|lamb|pork|joint|rest|everything else|others] $',
+      (match) => {
+        const step = dishIn(match.words('who'), match.context);
+        const minutes = match.minutes('late');
+        return step === undefined || meansRoast(match.words('who'))
+          ? undefined
+          : { intent: 'report-trouble', trouble: 'side-late', step, minutes };
       },
     ),
   ],

@@ -141,6 +141,7 @@ const plain: readonly (readonly [readonly string[], Meaning])[] = [
       '^ what do you (need|want) [me] (from me|to do|doing|done) [next|$] $',
       '^ (next job|next task|next thing|next move|next bit) $',
       '^ and (then|now|next|after) $',
+      '^ where (was|am) i [to|up to|at|again|got to] $',
     ],
     { intent: 'ask-next' },
   ],
@@ -161,7 +162,7 @@ const plain: readonly (readonly [readonly string[], Meaning])[] = [
     [
       '^ what (if|happens if|do i do if|do we do if|should i do if|should we do if|can i do if|would i do if|am i to do if) (it|@it|dinner|the roast|they|the guests|everything|the power|the electric|the electricity|i|we) (is|are|gets|get|goes|finishes|comes|come|cuts|has|hits|turn|turns|run|runs|miss|want|arrive|arrives|are running) [{y:rest}] $',
       '^ what (do|should|would|can|could) (i|we) do (if|when|about) {y:rest} $',
-      '^ what (would|do|can|could) you (suggest|do|recommend|advise|propose) [about it|about that|now|instead|here|then] $',
+      '^ what (would|do|can|could) you (suggest|do|recommend|advise|propose) [me|us|to me] [about it|about that|now|instead|here|then] $',
       '^ (can|could) (it|this|that|dinner|the roast|the meat|the joint|anything) [still] be (saved|rescued|fixed|salvaged|done|sorted) [about it|$] $',
       '^ (can|could) (we|i) [still] (catch up|speed [it] up|speed things up|make up [the] time|make it up|buy [some] time|slow it down|hold it|stretch it|hurry it up) [at all|somehow|$] $',
       '^ how (can|do|could|would|might) (i|we) (speed|hurry|slow|catch|make up|rescue|save|salvage|fix|hold|stall|buy|recover) [*] $',

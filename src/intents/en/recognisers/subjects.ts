@@ -17,10 +17,14 @@ const cutsIt =
 /** "Talk me through the start": the step that is next, by no name. */
 const whereItStands =
   /^(start|beginning|first step|first bit|first thing|next step|next bit|next one|this step|this bit|this one|step|that|it)$/;
+/** "Let it sit so long before the carving": once it is out. */
+const letRest =
+  /^(let|leave|have) (it|her|him|the (roast|meat|joint|beef|lamb|pork)) (to )?(sit|stand|rest)(?! (out|on the counter|in the fridge))/;
 export const topic = (match: Match): { topic?: string } => {
   const words = match.words('thing').replace(/^(the|to) /, '');
   if (words === '' || whereItStands.test(words)) return {};
   if (cutsIt.test(words)) return { topic: 'carve' };
+  if (letRest.test(words)) return { topic: 'rest' };
   return { topic: stepIn(words, match.context) ?? dishIn(words, match.context) ?? words };
 };
 export const ingredient = (match: Match): { ingredient?: string } => {

@@ -93,6 +93,10 @@ function beforeRoast(match: Match, value: number): Meaning | undefined {
     : undefined;
 }
 
+/** What says which of the options it is. */
+const ordinal =
+  /^(first|second|third|fourth|1st|2nd|3rd|4th|last|other|former|latter|top|bottom|middle|next|a|b|c|no|not|neither|any|either|same|right|wrong)$/;
+
 export const fragments: Recogniser = {
   name: 'fragments',
   moods: ['statement', 'question'],
@@ -135,6 +139,17 @@ export const fragments: Recogniser = {
       },
     ),
     ...phrases(['^ (no idea|not sure|do not know|dunno) $'], { intent: 'unclear' }),
+    // "The bigger one", of options that have numbers.
+    ...phrases(
+      ['^ [the|that|this] {kind:word} (one|option|yin|choice) $', '^ (that|this) (one|yin) $'],
+      (match) => {
+        const kind = match.words('kind');
+        const alone = match.whole.trim().split(' ').length <= 4;
+        return match.context.expecting === 'choice' && alone && !ordinal.test(kind)
+          ? { intent: 'unclear', ...(kind ? { thing: kind } : {}) }
+          : undefined;
+      },
+    ),
   ],
 };
 

@@ -1,13 +1,39 @@
 /** What has gone wrong: power, oven, thermometer, smoke, what fell, burnt, is over or under. */
-import type { Recogniser } from '../../recogniser.ts';
+import type { Match, Meaning, Recogniser } from '../../recogniser.ts';
+import { dishNamed } from '../frames/dinner.ts';
 import { dishIn, meansRoast } from '../steps.ts';
 import { phrases } from '../vocabulary.ts';
 import { momentOf } from './moment-of.ts';
+
+/** The dish that it befell, where one is named. */
+function befallen(match: Match): { step?: string } {
+  const dish = dishNamed(match.line.replaceAll('|', ''), match);
+  return dish === undefined || meansRoast(dish) ? {} : { step: dish };
+}
+
+/** Only what is meant to rise can fail to. */
+function notRisen(match: Match): Meaning {
+  const named = dishNamed(match.whole.replaceAll('|', ''), match);
+  const step =
+    named ?? ['batter-puddings', 'warm-rolls'].find((one) => match.context.dishes.includes(one));
+  return { intent: 'report-trouble', trouble: 'other', ...(step ? { step } : {}) };
+}
 
 export const trouble: Recogniser = {
   name: 'trouble',
   moods: ['statement', 'negative'],
   phrases: [
+    ...phrases(
+      [
+        '(they|it|puddings|yorkshires|yorkies|popovers|souffle|rolls|batter|none of them|half of them|some of them|all of them) [is|are|has|have|did|do|does] (not|never) [even|really|all|quite] (risen|rise|riz|rising|rose|puffed|puff|rised) [up|at all|properly|$] ',
+      ],
+      (match) =>
+        / (dough|prices?|sun|temperature|bread|<[tn]\d+>) | (longer|more time|another) /.test(
+          ` ${match.line}${match.whole}`,
+        )
+          ? undefined
+          : notRisen(match),
+    ),
     ...phrases(
       [
         '(power|electricity|lights|electric|the mains) (is|has|have|are) (back|back on|come back|come back on|on again|been restored)',
@@ -42,7 +68,7 @@ export const trouble: Recogniser = {
         '(no|not any|there is no) (current|mains) ',
         '(lost|no) (electric|juice)',
         '(power|electricity|electric|lights|the mains) (flickered|blinked|dipped|tripped|dropped|blipped|flickered off|just flickered|just blinked|just tripped)',
-        '(power cut|power failure|blackout|power outage|fuse has blown|fuse blew|blown a fuse|tripped the breaker|breaker tripped|breaker has tripped|trip switch|no power|no electricity|we have lost power|lost power|lost the power)',
+        '(power cut|power failure|blackout|brownout|brown out|load shedding|loadshedding|power shedding|power outage|fuse has blown|fuse blew|blown a fuse|tripped the breaker|breaker tripped|breaker has tripped|trip switch|no power|no electricity|we have lost power|lost power|lost the power)',
       ],
       (match) => {
         // The lamp of the oven is not the house's.
@@ -81,6 +107,8 @@ export const trouble: Recogniser = {
         '(no|not any|there is no|lost the) gas [coming|left|supply|through|$]',
         '@oven (is|are) not [back|working|coming back|come back|on] $',
         '@oven (is|has) [gone|completely] (dead|stone cold|kaput|banjaxed|knackered|packed in|had it)',
+        '(pilot|pilots|pilot light|flame|burner) [has|have|is] [just] (gone|blown|went) out',
+        '(no|not a|not any|there is no) flame [at all|any more|in the oven|in it|there|$] ',
         '(gas|pilot|pilot light|element|gas bottle) (has|is|just|went|ran) [just] (gone|out|run out|gone out|died|blown|went out)',
       ],
       (match) =>
@@ -147,7 +175,7 @@ export const trouble: Recogniser = {
           (/^(it is|is) dropping $/.test(match.line) && /<[tn]\d+>/.test(match.whole))
         )
           return undefined;
-        return { intent: 'report-trouble', trouble: 'dropped' };
+        return { intent: 'report-trouble', trouble: 'dropped', ...befallen(match) };
       },
     ),
     ...phrases(
@@ -194,7 +222,7 @@ export const trouble: Recogniser = {
           !/(butter|gravy|top|bottom|sauce|outside|crust|drippings|fat|garlic|onions)/.test(who)
         )
           return undefined;
-        return { intent: 'report-trouble', trouble: 'burnt' };
+        return { intent: 'report-trouble', trouble: 'burnt', ...befallen(match) };
       },
     ),
     ...phrases(
@@ -202,9 +230,28 @@ export const trouble: Recogniser = {
         '(left|leave) [the] oven [door] (open|ajar)',
         'oven door (was|is|has been) [left] (open|ajar|stuck)',
         '(oven door|door of the oven) (will not|does not|is not) (close|shut|closing)',
+        '(left|leaving|kept|keeps|had|held|has had) (it|@oven|the door|@oven door) [standing|hanging|wide] (open|ajar)',
+        '(opened|opens|has opened|had opened|opening) [the] [oven] (oven|door) [$|and] (stood|stands|stood there|left|stared|talked|$)',
       ],
       (match) => {
-        const lasted = match.quantityOfMark(match.marks('d')[0] ?? '');
+        const whole = ` ${match.whole}`;
+        if (
+          !/ (oven|door) /.test(whole) ||
+          / (fridge|freezer|front|back|garage|window|dishwasher) /.test(whole)
+        )
+          return undefined;
+        // Whoever only looks in opens it too.
+        if (
+          / open(ed|s|ing) /.test(` ${match.line}`) &&
+          !/ (stood|stands|standing|left|stared|staring|gawking|ages|talked|chatting|again and again|keeps) | must have been <d/.test(
+            whole,
+          )
+        )
+          return undefined;
+        const spans = match.whole.match(/<d\d+>/g) ?? [];
+        const lasted = match.quantityOfMark(
+          match.marks('d')[0] ?? (spans.length === 1 ? spans[0]! : ''),
+        );
         return {
           intent: 'report-trouble',
           trouble: 'door-open',
@@ -216,6 +263,7 @@ export const trouble: Recogniser = {
       [
         '(can not|could not) (keep track|keep on top|keep up with|get on top) ',
         '(everything is|it is all|all) happening at once',
+        '(i am|we are) [totally|completely|kind of] (freaking|panicking|flipping|losing my mind|melting down) [out|here|$] ',
         '(i can not cope|i am overwhelmed|overwhelmed|it is all too much|too much going on|i am drowning|i am panicking|i am losing it|can not keep up|i am in the weeds|too many things|it is chaos|i am stressed|i am freaking out|this is too much|i am all over the place|everything is going wrong|i am in a flap|i am in a panic)',
       ],
       { intent: 'report-trouble', trouble: 'overwhelmed' },

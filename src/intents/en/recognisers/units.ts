@@ -10,7 +10,7 @@ export const units: Recogniser = {
   phrases: [
     ...phrases(
       [
-        '(use|in|switch to|switch over to|speak|work in|change to|go|we use|i use|talk|think in|do|give me|prefer|i work in|set|stick to|have it in|i think in|only speak|only know|only understand|show me|give it in|i want|i prefer|would like) [it in|temperatures in|the temperature in|everything in|degrees in|degrees] (celsius|c|metric|fahrenheit|f|imperial|american|kilos|pounds) [and (kilos|pounds|celsius|fahrenheit)] [units|degrees]',
+        '(use|in|switch to|switch over to|speak|work in|change to|go|we use|i use|talk|think in|do|give me|prefer|i work in|set|stick to|have it in|i think in|only speak|only know|only understand|show me|give it in|i want|i prefer|would like) [it in|temperatures in|the temperature in|everything in|degrees in|degrees] (celsius|c|metric|fahrenheit|f|imperial|american|kilos|pounds) [and (kilos|kilo|kilograms|grams|pounds|celsius|fahrenheit)] [units|degrees]',
         '^ (celsius|fahrenheit|metric|imperial|kilos|pounds) [units] [and (kilos|pounds|celsius|fahrenheit)] $',
         '^ (celsius|fahrenheit|metric|kilos) not (fahrenheit|celsius|imperial|pounds)',
       ],
@@ -26,7 +26,7 @@ export const units: Recogniser = {
           : /fahrenheit|imperial|american| f /.test(` ${said}`)
             ? 'F'
             : undefined;
-        const weight = /kilos|metric/.test(said)
+        const weight = /kilo|metric/.test(said)
           ? 'kg'
           : /pounds|imperial|american/.test(said)
             ? 'lb'
