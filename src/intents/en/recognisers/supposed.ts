@@ -8,6 +8,9 @@ import { phrases } from '../vocabulary.ts';
 const supposing =
   '((would|will|can|could|does|do|is|are) {subject:thing} if|what if|what happens if|what would happen if|what will happen if|what would it mean if|what about if|how about if|how would it be if|how bad is it if|would it be bad if|would it matter if|does it matter if|is it a problem if|suppose|supposing)';
 const aside = '[instead|then|tonight|today|after all|rather|or so] $';
+/** Whatever is asked or told beside it, it is supposed all the same. */
+const tail =
+  '[instead|then|tonight|today|after all|rather|or so] ((would|will|does|do|is|are|could|can|how|what) {after:clause}|,|.|and|but|so|because|$)';
 const askedOf =
   '(would|will|can|could|does|do|is|are|how|what|where|when|should|am|might|has|have) {asked:rest}';
 const isMoved =
@@ -20,6 +23,8 @@ const unharmed = '(without|and not|and it not|and still|and the meat not|with no
 const hour = (match: Match): Meaning | undefined => {
   // "what if I moved it to 225" is of the oven.
   if (match.number('time') >= 100) return undefined;
+  // "If I eat at eight, what does the day look like" asks for the plan.
+  if (/ (plan|day|schedule) /.test(match.line)) return undefined;
   const time = match.mealTime('time');
   return time === undefined ? undefined : { intent: 'ask-options', time };
 };
@@ -38,8 +43,11 @@ export const supposed: Recogniser = {
   phrases: [
     ...phrases(
       [
-        `^ [and|so|but|ok|right] [,] ${supposing} (we|i|they|everyone|you) [all|only|just] (eat|ate|have|had|have to eat|had to eat|do|did|make|made|move|moved|push|pushed|put|serve|served|sit down|sat down|sat|aim|aimed|wait|waited|hold|held|go|went|want to eat|wanted to eat) [it|off|dinner|@dinner|everything|back|on] [at|for|to|till|until] {time:clock} ${aside}`,
-        `^ [and|so|but|ok|right] [,] ${supposing} [the] @dinner (is|was|were|goes|went|has to be|had to be|moves|moved|gets moved|got moved|is moved) [at|to|on at|back to|on to|until|not until] {time:clock} ${aside}`,
+        `^ [and|so|but|ok|right] [,] ${supposing} (we|i|they|everyone|everybody|you|@guests) [all|only|just|do not|did not] (${isMoved}|have|had|have to eat|had to eat|do|did|make|made|move|moved|push|pushed|put|sat|aim|aimed|wait|waited|hold|held|go|went|want to eat|wanted to eat) [it|dinner|@dinner|everything] [off|back|on] [at|for|to|till|until] {time:clock} ${tail}`,
+        `^ [and|so|but|ok|right] [,] ${supposing} [the] @dinner (is|was|were|goes|went|has to be|had to be|moves|moved|gets moved|got moved|is moved) [at|to|on at|back to|on to|until|not until] {time:clock} ${tail}`,
+        // "If dinner was at eight, would it be dry?"
+        `^ [and|so|but|ok|right] [,] if [the] @dinner (is|was|were|goes|went|moves|moved) [at|to|back to|on to|till|not until] [at] {time:clock} [instead] [,] ${askedOf}`,
+        `^ [and|so|but|ok|right] [,] if (we|i|they|everyone|everybody|@guests) [all|only|just] (${isMoved}|hold|held|wait|waited) [it|@dinner|everything] [off|back|on] (at|for|to|till|until) {time:clock} [instead] [,] ${askedOf}`,
       ],
       hour,
     ),
