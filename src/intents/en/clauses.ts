@@ -121,10 +121,10 @@ export function clausesOf(
         at += 1;
         continue;
       }
-      // "fine for her or not" asks.
+      // "fine for her or not", "46, out or no" ask.
       if (
         token.word === 'or' &&
-        tokens[at + 1]?.word === 'not' &&
+        /^(not|no)$/.test(tokens[at + 1]?.word ?? '') &&
         /^(|[.?!])$/.test(tokens[at + 2]?.word ?? '')
       ) {
         close('?');
@@ -139,6 +139,7 @@ export function clausesOf(
       } else if (
         token.word === 'also' &&
         (/^(is|are|am|will|have|has|would|should|can|i|we|they)$/.test(part.at(-1)?.word ?? '') ||
+          /^(can|could|does|would|is|will) (it|that|this) $/.test(lineOf(part.slice(-2))) ||
           (part.length > 0 && /^<[a-z]\d+>$/.test(tokens[at + 1]?.word ?? '')))
       ) {
         // "they are also coming", "we serve also one hour before" go on.

@@ -162,6 +162,10 @@ const goesOnAsking = (line: string, whole: string): boolean =>
         inverted.test(sentence.replace(/^(?:ok|right|so|now|well) ,? ?/, '')),
     );
 
+/** Who makes a dish, or lets it fall, has not left it out. */
+const keepsDish =
+  /^(?:so |and )?(?:i|we) (?:am|are) (?:now |still |just )?(?:doing|making|cooking|on|stirring|finishing) | dropped (?:the|a|my|our|his|her) (?!.* (?:menu|list|plan) )/;
+
 const ofSomebody =
   / (finger|fingers|hand|hands|thumb|arm|palm|wrist|leg|foot|face|eye|eyes|skin is|throat|tongue|lips|me|myself|himself|herself|i|he|she|gran\w*|grandad|grandpa|mum|dad|kid|kids|child|baby|somebody|someone|blood|bleeding|bleeds|fire|flames?|alight|smoke|chok\w+|breath\w*|collapsed|fainted|ambulance|hospital|burn|burns|help|rash|swelling|swollen|blister\w*|scald\w*) /;
 
@@ -193,6 +197,8 @@ function mayBeGuessed(intent: Opinion['intent'], match: Match, mood: Mood): bool
   // "don't tell me at 110", "not one of them's here".
   if (intent === 'watch' && / not (tell|call|shout|ring|warn) /.test(` ${match.line}`))
     return false;
+  // "Walt dropped the gravy boat", "I'm doing the rolls".
+  if (intent === 'drop-dish' && keepsDish.test(match.line)) return false;
   if (intent === 'note-guest' && /^(no one|nobody|none of (us|them|you)) /.test(match.line))
     return false;
   if (intent === 'report-guests' && / not <n\d+> of /.test(` ${match.line}`)) return false;

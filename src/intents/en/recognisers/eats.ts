@@ -36,6 +36,27 @@ export const eats: Recogniser = {
       ],
       (match) => asked(match, undefined),
     ),
+    // "My nephew's coeliac, can he have the stuffing": of whom it was just told.
+    ...phrases(
+      [
+        '^ [and] (can|could|may|should) (he|she|they) (eat|have) [the|my|our|some|any of the|any] {dish:thing} [?] $',
+        '^ [and|so] what (can|could|may) (he|she|they) (eat|have) [from|of|out of|then|tonight] [it|this|that|these|all this] [?] $',
+      ],
+      (match) => {
+        const last = match.before.findLast(
+          (one) => one.intent === 'note-guest' && !nobody.test(one.who ?? ''),
+        );
+        if (last?.intent !== 'note-guest') return undefined;
+        const dish = match.has('dish') ? dishIn(match.words('dish'), match.context) : undefined;
+        if (match.has('dish') && dish === undefined) return undefined;
+        return {
+          intent: 'ask-guests',
+          about: 'eats',
+          ...(last.who ? { who: last.who } : {}),
+          ...(dish ? { dish } : {}),
+        };
+      },
+    ),
     ...phrases(
       [
         '(can|could|may|should) {who:thing} (eat|have) [the|my|our|some|any of the] {dish:thing} [?] $',

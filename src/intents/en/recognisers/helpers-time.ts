@@ -129,6 +129,7 @@ export const helpersTime: Recogniser = {
     ),
     ...phrases(
       [
+        '^ [we are] carving with [{k:number} knives and] {n:number} (people|knives|carvers|of us|pairs of hands)',
         '^ {n:number} of us (can|will|are going to|are|could) (carve|carving) ',
         '^ (both of us|we both|we can both|we will both|we are both) (can|will|are going to|are|carve|carving) [carve|carving|$] ',
         '^ {who:word} and (i|me|myself) (can|will|are going to|are|both) [both] (carve|carving) ',
@@ -137,9 +138,10 @@ export const helpersTime: Recogniser = {
       (match) => {
         if (!/ (carve|carving) /.test(` ${match.line}`)) return undefined;
         const n = match.has('n') ? match.count('n') : 2;
-        const two = / (too|as well|with me|alongside me|help|both|and|of us) /.test(
-          ` ${match.line}`,
-        );
+        const two =
+          / (too|as well|with me|alongside me|help|both|and|of us|people|knives|carvers|pairs of hands) /.test(
+            ` ${match.line}`,
+          );
         return two && n !== undefined && n > 1 && n <= 4
           ? { intent: 'report-setup', carvers: n }
           : carver(match);

@@ -69,7 +69,7 @@ function onlyDishes(words: string, match: Match): boolean {
 
 /** Words that name nothing to eat. */
 const nothings =
-  / (oh|ah|well|hmm|right|hang|look|it|them|they|we|you|i|he|she|put|down|yet|ones?|kindly|could|would|should|wait|insists?|goes|without|saying|thanks|maybe|sure|my|husband|wife|mum|dad|kids|everyone|everybody|loves?|likes?|wants?|because|much|again|later|there|here|possible|sorry|obviously|naturally|course|usual|what|how|when|why|who|too) /;
+  / (oh|ah|well|hmm|right|hang|look|it|them|they|we|you|i|he|she|put|down|yet|red|white|green|purple|same|other|ones?|kindly|could|would|should|wait|insists?|goes|without|saying|thanks|maybe|sure|my|husband|wife|mum|dad|kids|everyone|everybody|loves?|likes?|wants?|because|much|again|later|there|here|possible|sorry|obviously|naturally|course|usual|what|how|when|why|who|too) /;
 
 const partsOf = (match: Match): string[] =>
   match.whole

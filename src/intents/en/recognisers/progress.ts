@@ -129,7 +129,7 @@ export const progress: Recogniser = {
     ),
     ...phrases(
       [
-        `^ ${subject} (is|are|was|were|has come|have come|came|has just come|is just|are just|is now|are now|have been|has been|have just come|just came|all|is all|are all|came out|is coming|are coming|has) [all|just|now] (out|taken out|pulled|off the heat) [now|of the oven|the oven|and on the board|on the board|and under foil|already] [{d:duration} ago|at {c:clock}] $`,
+        `^ ${subject} (is|are|was|were|has come|have come|came|has just come|is just|are just|is now|are now|have been|has been|have just come|just came|all|is all|are all|came out|is coming|are coming|has) [all|just|now] (out|taken out|pulled|off the (heat|fire|hob|stove|boil|ring|gas)) [now|of the oven|the oven|and on the board|on the board|and under foil|already] [{d:duration} ago|at {c:clock}] $`,
         `(took|taken|pulled|got|have taken|have pulled|have got|i took|i pulled|brought|lifted|hauled|whipped|fetched) ${subject} [out|from|off] [of] [the oven] [{d:duration} ago|at {c:clock}] [now|$] $`,
         `(taking|pulling|getting|lifting|bringing) ${subject} (out|out now|out of the oven|from the oven)`,
         `(took|taken|pulled|got|lifted|pulling) (out|it out of) [the] {who:thing} $`,
@@ -138,7 +138,7 @@ export const progress: Recogniser = {
         '^ (the [whole] lot|everything|all of it) (is|are) [all] out [now|of the oven|$] $',
         '^ [off [the] heat] [and] (onto|on to|on) the board [now|$] $',
         '^ (out it comes|out it came|out it is|out of the oven|it is out of the oven|out) $',
-        `^ ${subject} out $`,
+        `^ ${subject} (out|off the heat|off the fire|off the hob|off the boil) $`,
         `^ ${subject} (came out|went out) [at {c:clock}|{d:duration} ago] $`,
       ],
       (match) => {
@@ -147,7 +147,9 @@ export const progress: Recogniser = {
         )
           return undefined;
         if (
-          !/\b(out|pulled|pulling|off the heat|oven|(come|came) off|the board)\b/.test(match.line)
+          !/\b(out|pulled|pulling|off the (heat|fire|hob|stove|boil|ring|gas)|oven|(come|came) off|the board)\b/.test(
+            match.line,
+          )
         )
           return undefined;
         return outOf(match);

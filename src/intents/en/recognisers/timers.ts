@@ -96,6 +96,19 @@ export const timers: Recogniser = {
       '^ [the|my] {l3:thing} (have|has|have got|has got|got) [about|another] {minutes:duration} (left|to go|remaining|more) [on (them|it)] [i think|$] ',
       (match) => (dishIn(match.words('l3'), match.context) ? timer(match) : undefined),
     ),
+    // "the beans are still hard, give me five more minutes for them".
+    ...phrases(
+      '^ (give|gimme|allow) (me|us|them|it) [another] {minutes:duration} [more] (for|on) (it|them|that|those|these) $',
+      (match) => {
+        const last = match.before.at(-1);
+        const step =
+          last && 'step' in last && typeof last.step === 'string' ? last.step : undefined;
+        const made = timer(match);
+        return made && step?.includes('-') && !('label' in made)
+          ? { ...made, label: step.split('.')[0]!.split('-').at(-1)! }
+          : made;
+      },
+    ),
     // "... and the plates five".
     ...phrases('^ [for] [the|my] {l3:thing} {minutes} $', (match) =>
       match.before.at(-1)?.intent === 'set-timer' &&
