@@ -122,8 +122,11 @@ export function stepOfNamed(words: string, verb: string, context: ReadContext): 
   if (first && /^(done|made|ready|finished|cooked|sorted|complete)$/.test(verb)) return undefined;
   const noun = stemsOf(words).at(-1);
   if (noun === undefined) return undefined;
+  const meant = first !== undefined && prepVerb.test(verb) && context.dishes.includes(first);
   const others = context.lexicon.dishes
     .filter((dish) => dish.id !== first && stemsOfNames(dish).some((stems) => stems.includes(noun)))
+    // "Spuds peeled", with roast potatoes on the menu and no mash: peeled for those all the same.
+    .filter(({ id }) => !meant || context.dishes.includes(id))
     .sort((a, b) => Number(context.dishes.includes(b.id)) - Number(context.dishes.includes(a.id)));
   for (const dish of others) {
     const step = dishStep(dish.id, verb, context);
