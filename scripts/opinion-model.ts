@@ -37,13 +37,13 @@ export interface Model {
 }
 
 const rounds = option('rounds', 12);
-const decay = option('decay', 3e-3);
+const decay = option('decay', 1e-3);
 const least = option('least', 2);
 const rate = option('rate', 0.15);
 /** Which of several things a word of such a line speaks for is not known. */
 const severalWeight = option('several', 0.5);
 /** What adds less than this to any score is left out. */
-const slight = option('slight', 0.3);
+const slight = option('slight', 0.2);
 
 export const lineOfRow = (row: Row, at: number): Line => ({
   row,

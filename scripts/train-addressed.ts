@@ -1,5 +1,5 @@
 /**
- * Learns the weights by which a text is taken to be meant for the helper, from the rules half of the
+ * Learns the weights by which a text is taken to be meant for the helper, from the rules and learnt parts of the
  * corpus alone: logistic regression, the same to the last digit at every run. `--curve` prints what
  * cross-validation makes of them; `--write` writes src/intents/en/addressed-weights.ts.
  */
@@ -9,7 +9,7 @@ import { englishKinds } from '../src/intents/en/english.ts';
 import { withoutColour } from '../src/intents/en/judge.ts';
 import { saidIn } from '../src/intents/hear.ts';
 import type { Row } from '../test/corpus/load.ts';
-import { actsFalsely, contextOf, isPassive, right, rulesRows } from '../test/corpus/score.ts';
+import { actsFalsely, contextOf, isPassive, right, taughtRows } from '../test/corpus/score.ts';
 import {
   blockOf,
   blocksOfWords,
@@ -42,11 +42,11 @@ const least = option('least', 2);
 const falseCost = option('cost', 1.5);
 const silentShare = option('silent', 0.4);
 
-const lines = rulesRows.map(lineOfRow);
+const lines = taughtRows.map(lineOfRow);
 
 const languages = taughtByOthers(lines);
 
-const examples: Example[] = rulesRows.map((row, at) => {
+const examples: Example[] = taughtRows.map((row, at) => {
   const context = contextOf(row);
   const whole = saidIn(languages[foldOf(at)]!, row.text, context)!;
   const said = { ...whole, placed: withoutColour(whole.placed, whole.opinions) };
@@ -130,7 +130,7 @@ function write(): void {
   const folder = new URL('../src/intents/en/', import.meta.url);
   writeFileSync(
     new URL('addressed-weights.ts', folder),
-    `/** Learnt from the rules half of the corpus by scripts/train-addressed.ts: do not edit by hand. */
+    `/** Learnt from the rules and learnt parts of the corpus by scripts/train-addressed.ts: do not edit by hand. */
 import { type Weights, weightsFrom } from '../addressed.ts';
 
 export const weights: Weights = weightsFrom(\`

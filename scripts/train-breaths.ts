@@ -1,5 +1,5 @@
 /**
- * Learns where a new sentence begins in speech without stops, from the rules half of the corpus alone:
+ * Learns where a new sentence begins in speech without stops, from the rules and learnt parts of the corpus alone:
  * from texts whose stops were left out, and from single texts put together by seeded dice.
  * `--curve` prints how often a stop is found; `--write` writes src/intents/en/breath-weights.ts.
  */
@@ -12,7 +12,7 @@ import { knownStems } from '../src/intents/en/opinion-weights.ts';
 import { Match } from '../src/intents/recogniser.ts';
 import { tokensOf } from '../src/intents/token.ts';
 import type { Row } from '../test/corpus/load.ts';
-import { contextOf, rulesRows } from '../test/corpus/score.ts';
+import { contextOf, taughtRows } from '../test/corpus/score.ts';
 import { type Case, foldOf, inTwentieths, learnYesOrNo, option } from './learn.ts';
 import { putTogether, withoutStops } from './put-together.ts';
 
@@ -26,7 +26,7 @@ interface Run {
 
 const isKnown = (stem: string): boolean => knownStems.has(stem);
 
-const spoken = rulesRows.filter((row) => row.language !== 'de');
+const spoken = taughtRows.filter((row) => row.language !== 'de');
 const stopped: Run[] = spoken
   .map((row, at) => ({ row, ...withoutStops(row.text), fold: foldOf(at) }))
   .filter(
@@ -112,7 +112,7 @@ function write(): void {
   const learnt = inTwentieths(learnYesOrNo(gaps.flat(), { rounds, decay, least }), 7);
   writeFileSync(
     new URL('../src/intents/en/breath-weights.ts', import.meta.url),
-    `/** Learnt from the rules half of the corpus by scripts/train-breaths.ts: do not edit by hand. */
+    `/** Learnt from the rules and learnt parts of the corpus by scripts/train-breaths.ts: do not edit by hand. */
 import { type Weights, weightsFrom } from '../addressed.ts';
 
 export const breathWeights: Weights = weightsFrom(\`

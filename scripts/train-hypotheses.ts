@@ -1,5 +1,5 @@
 /**
- * Learns what speaks for one way to hear a text, from the rules half of the corpus alone, the same to the
+ * Learns what speaks for one way to hear a text, from the rules and learnt parts of the corpus alone, the same to the
  * last digit at every run: the ways that come to what was meant against the others, as a softmax over each
  * text's ways. A text is heard with a second opinion that no line of its file has taught, or that would seem
  * better than it is with somebody new. `--curve` prints what cross-validation over files makes of it, `--score` counts the
@@ -31,7 +31,7 @@ const decay = option('decay', 5e-3);
 const rate = option('rate', 0.1);
 const least = option('least', 5);
 /** A deed that nobody asked for costs more than one that must be asked for twice. */
-const talkCounts = option('talk', 8);
+const talkCounts = option('talk', 14);
 const togetherCounts = option('together', 0.3);
 const head = option('head', english.rescoring!.head);
 
@@ -49,7 +49,7 @@ interface Choice extends Said {
   ways: readonly Way[];
 }
 
-const files = filesOf('rules').map(({ file, rows }, at) => ({
+const files = [...filesOf('rules'), ...filesOf('learnt')].map(({ file, rows }, at) => ({
   file,
   fold: at % folds,
   rows: rows.filter(({ language }) => language !== 'de'),
@@ -187,7 +187,7 @@ if (process.argv.includes('--score')) {
 function write(): void {
   writeFileSync(
     new URL('../src/intents/en/hypothesis-weights.ts', import.meta.url),
-    `/** Learnt from the rules half of the corpus by scripts/train-hypotheses.ts: do not edit by hand. */
+    `/** Learnt from the rules and learnt parts of the corpus by scripts/train-hypotheses.ts: do not edit by hand. */
 import { type Weights, weightsFrom } from '../addressed.ts';
 
 export const hypothesisWeights: Weights = weightsFrom(\`

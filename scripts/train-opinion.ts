@@ -1,14 +1,14 @@
 /**
- * Learns the weights of the second opinion from the rules half of the corpus alone, the same to the
+ * Learns the weights of the second opinion from the rules and learnt parts of the corpus alone, the same to the
  * last digit at every run. `--curve` prints what cross-validation makes of them; `--write` writes
  * src/intents/en/opinion-weights.ts.
  */
 import { writeFileSync } from 'node:fs';
-import { rulesRows } from '../test/corpus/score.ts';
+import { taughtRows } from '../test/corpus/score.ts';
 import { folds, wrapped } from './learn.ts';
 import { learnOpinion, lineOfRow, type Model } from './opinion-model.ts';
 
-const lines = rulesRows.map(lineOfRow);
+const lines = taughtRows.map(lineOfRow);
 
 function curve(): void {
   const judged = Array.from({ length: folds }, (_, fold) => fold).flatMap((fold) => {
@@ -49,7 +49,7 @@ function write({ weights, known }: Model): void {
   const folder = new URL('../src/intents/en/', import.meta.url);
   writeFileSync(
     new URL('opinion-weights.ts', folder),
-    `/** Learnt from the rules half of the corpus by scripts/train-opinion.ts: do not edit by hand. */
+    `/** Learnt from the rules and learnt parts of the corpus by scripts/train-opinion.ts: do not edit by hand. */
 import type { Intent } from '../../kitchen/heard.ts';
 import { unpacked } from '../opinion.ts';
 

@@ -51,7 +51,7 @@ const line = z.strictObject({
 
 export type Label = z.infer<typeof label>;
 export type Row = z.infer<typeof line>;
-export type Half = 'rules' | 'scored' | 'waiting';
+export type Half = 'rules' | 'learnt' | 'scored' | 'waiting';
 
 /** The files of one half with their rows, in order; a line that is not one is an error with file, line and field. */
 export function filesOf(half: Half): { file: string; rows: Row[] }[] {

@@ -25,6 +25,8 @@ const isGerman = (row: Row): boolean => row.language === 'de';
 const scored = rowsOf('scored');
 
 export const rulesRows: readonly Row[] = rowsOf('rules');
+/** What weights are learnt from: the rules half, and lines that only weights have read. */
+export const taughtRows: readonly Row[] = [...rulesRows, ...rowsOf('learnt')];
 export const scoredRows: readonly Row[] = scored.filter((row) => !isGerman(row));
 /** The small second language, only scored. */
 export const germanRows: readonly Row[] = scored.filter(isGerman);

@@ -1,6 +1,6 @@
 /**
  * The gate of English: what was heard in a text passes if the text is likely meant for the helper,
- * by weights learnt from the rules half of the corpus (`scripts/train-addressed.ts`).
+ * by weights learnt from the corpus, its scored half apart (`scripts/train-addressed.ts`).
  */
 import { isTradeTopic, type ReadContext } from '../../kitchen/heard.ts';
 import { cuesOf, type KindOfWord, likelihoodOf, type Said, type Weights } from '../addressed.ts';
