@@ -97,7 +97,8 @@ class Branching {
     const rushed = this.isRushed();
     this.ground.timing.mark();
     let chosen: { conflict: Conflict; children?: Node[] } | undefined;
-    let most = -1;
+    // A conflict may even be cheaper ended than left: one of them is always chosen.
+    let most = Number.NEGATIVE_INFINITY;
     let weighed = 0;
     for (const conflict of conflicts.slice(0, rushed ? 1 : conflicts.length)) {
       const known = this.ground.prices.get(conflict.key);
@@ -132,8 +133,8 @@ class Branching {
     const children = (
       this.isRushed() ? this.nearestWays(node, ways) : ways.map((way) => this.child(node, way))
     ).sort((a, b) => a.cost - b.cost);
-    // Nothing mends it but breaking another rule: it stays, at a rule's price, and is told.
-    if ((children[0]?.cost ?? 0) >= node.cost + weights.hard)
+    // Nothing mends it, or nothing but breaking another rule: it stays, at a rule's price, and is told.
+    if ((children[0]?.cost ?? Infinity) >= node.cost + weights.hard)
       children.unshift({
         ...node,
         left: new Set([...node.left, key]),
