@@ -32,6 +32,8 @@ export interface Line {
 
 export interface Model {
   weights: OpinionWeights;
+  /** Every cue that adds anything, with what it adds. */
+  byCue: ReadonlyMap<string, Float64Array>;
   known: ReadonlySet<string>;
   opinions(match: Match): Opinion[];
 }
@@ -132,9 +134,10 @@ export function learnOpinion(all: readonly Line[]): Model {
     if (told.length > 0) byCue.set(cue, Float64Array.from(told));
   }
   const known = new Set([...blocks].filter(([, at]) => at.size > 1).map(([stem]) => stem));
-  const weights = { intents, byCue };
+  const weights: OpinionWeights = { intents, addedBy: (cue) => byCue.get(cue) };
   return {
     weights,
+    byCue,
     known,
     opinions: (match) =>
       opinionsOf(

@@ -38,8 +38,8 @@ const pairsOf = (flat: Float64Array): [intent: number, weight: number][] =>
   Array.from({ length: flat.length / 2 }, (_, at) => [flat[2 * at]!, flat[2 * at + 1]!]);
 
 /** Each cue with its weights in tenths, every one after the index of its intent: "turn 12:15,31:-4". */
-function write({ weights, known }: Model): void {
-  const cues = [...weights.byCue]
+function write({ weights, byCue, known }: Model): void {
+  const cues = [...byCue]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([cue, list]) =>
       [cue, pairsOf(list).map(([intent, weight]) => `${intent}:${Math.round(weight * 10)}`)].join(

@@ -5,13 +5,13 @@
  */
 import type { Intent } from '../kitchen/heard.ts';
 
-/**
- * For each cue, what it adds to the score of each intent that it says anything about: an index of
- * `intents` and a weight by turns, in one flat array, as thousands of them are added up for every clause.
- */
 export interface OpinionWeights {
   intents: readonly Intent[];
-  byCue: ReadonlyMap<string, Float64Array>;
+  /**
+   * What a cue adds to the score of each intent that it says anything about: an index of `intents` and a
+   * weight by turns, in one flat array, as thousands of them are added up for every clause.
+   */
+  addedBy(cue: string): Float64Array | undefined;
 }
 
 export interface Opinion {
@@ -23,7 +23,7 @@ export interface Opinion {
 export function opinionsOf(cues: readonly string[], weights: OpinionWeights): Opinion[] {
   const scores = new Float64Array(weights.intents.length);
   for (const cue of cues) {
-    const added = weights.byCue.get(cue);
+    const added = weights.addedBy(cue);
     if (added === undefined) continue;
     for (let at = 0; at < added.length; at += 2)
       scores[added[at]!] = scores[added[at]!]! + added[at + 1]!;
@@ -36,19 +36,30 @@ export function opinionsOf(cues: readonly string[], weights: OpinionWeights): Op
     .sort((a, b) => b.likelihood - a.likelihood);
 }
 
-/** Weights as they are written down: a cue, then "intent:tenths" joined by commas, and so on. */
+/**
+ * Weights as they are written down: a cue, then "intent:tenths" joined by commas, and so on. A cue's are made
+ * numbers when it is first met: few of the tens of thousands ever are, and nobody waits for them at the start.
+ */
 export function unpacked(intents: readonly Intent[], learnt: string): OpinionWeights {
-  const byCue = new Map<string, Float64Array>();
+  const byCue = new Map<string, string | Float64Array>();
   const parts = learnt.trim().split(/\s+/);
-  for (let at = 0; at + 1 < parts.length; at += 2)
-    byCue.set(
-      parts[at]!,
-      Float64Array.from(
-        parts[at + 1]!.split(',').flatMap((pair) => {
-          const [intent, tenths] = pair.split(':').map(Number);
-          return [intent!, tenths! / 10];
-        }),
-      ),
-    );
-  return { intents, byCue };
+  for (let at = 0; at + 1 < parts.length; at += 2) byCue.set(parts[at]!, parts[at + 1]!);
+  return {
+    intents,
+    addedBy(cue) {
+      const known = byCue.get(cue);
+      if (typeof known !== 'string') return known;
+      const added = addedIn(known);
+      byCue.set(cue, added);
+      return added;
+    },
+  };
 }
+
+const addedIn = (written: string): Float64Array =>
+  Float64Array.from(
+    written.split(',').flatMap((pair) => {
+      const [intent, tenths] = pair.split(':').map(Number);
+      return [intent!, tenths! / 10];
+    }),
+  );
