@@ -9,7 +9,7 @@ import type { Quantity } from '../quantity.ts';
 import type { Token } from '../token.ts';
 import { isForeign, moodOf, questionOr, withoutPoliteness } from './mood.ts';
 import { isSetting } from './recognisers/moment-of.ts';
-import { dishExactlyIn } from './steps.ts';
+import { dishExactlyIn, longestNameAt } from './steps.ts';
 import { closesAClause, toldAnew } from './told-anew.ts';
 import { isUncardedName } from './uncarded-dishes.ts';
 
@@ -723,13 +723,18 @@ const countedOn =
 /** "out it's at fifty three", "gas mark one it is a very old stove": one word or number, then a sentence. */
 const saidFirst = (part: readonly Token[], tokens: readonly Token[], at: number): boolean =>
   part.length === 1 &&
-  (/^(out|in|done|resting|carved|ready|finished|<[gtw]\d+>)$/.test(part[0]!.word)
-    ? /^(it is|it reads|it says|it was|i have|we have|that is) $/
-    : /^<n\d+>$/.test(part[0]!.word)
-      ? /^(pulling|taking|hauling|whipping|getting) (it|her|him) $/
-      : /(?!)/
-  ).test(lineOf(tokens.slice(at, at + 2))) &&
+  aloneAndNext.some(
+    ([alone, next]) => alone.test(part[0]!.word) && next.test(lineOf(tokens.slice(at, at + 2))),
+  ) &&
   tokens.slice(at + 2, at + 4).filter(({ word }) => /^[a-z<]/.test(word)).length === 2;
+/** What may stand alone, and how a sentence after it begins. */
+const aloneAndNext: readonly (readonly [alone: RegExp, next: RegExp])[] = [
+  [
+    /^(out|in|done|resting|carved|ready|finished|<[gtw]\d+>)$/,
+    /^(it is|it reads|it says|it was|i have|we have|that is) $/,
+  ],
+  [/^<n\d+>$/, /^(pulling|taking|hauling|whipping|getting) (it|her|him) $/],
+];
 
 /** "I put foil on top is correct?": a clause, and whether it is as it should be. */
 const asksWhetherRight = (part: readonly Token[], tokens: readonly Token[], at: number): boolean =>
@@ -786,19 +791,16 @@ const isOrHas = /^(is|are|was|were|went|need|needs|has|have|got|came|gone|been)$
 /** Where the name of a dish or of the roast that begins here ends. */
 function endOfName(tokens: readonly Token[], at: number, context: ReadContext): number | undefined {
   const start = /^(the|my)$/.test(tokens[at]?.word ?? '') ? at + 1 : at;
-  for (const length of [3, 2, 1]) {
-    const words = tokens.slice(start, start + length).map(({ word }) => word);
-    if (
-      words.length === length &&
+  return longestNameAt(
+    tokens,
+    start,
+    (words) =>
       !words.some((word) => notInAName.test(word)) &&
       !stateOfDish.test(words.at(-1)!) &&
       (dishExactlyIn(words.join(' '), context) !== undefined ||
         isUncardedName(words.join(' ')) ||
-        (length === 1 && roastNamed.test(words[0]!)))
-    )
-      return start + length;
-  }
-  return undefined;
+        (words.length === 1 && roastNamed.test(words[0]!))),
+  );
 }
 const notInAName =
   /^(ago|now|then|already|so|just|all|still|also|or|if|when|there|here|yer|your|put|took|got|what|how|done|made|ready|finished|out|off|the|of|in|on|at|for|with|to|it|they|i|we|and|that|is|are|was|were|been|not|has|have|went|need|needs|[^a-z].*)$/;

@@ -95,13 +95,8 @@ const ofThisDinner = (meaning: Meaning): boolean =>
 
 /** "Sitting down at three, people from two": the hour of the meal and another clock beside it are of this dinner. */
 const tellsTwoClocks = ({ placed }: Said): boolean =>
-  placed.length > 1 &&
-  new Set(
-    placed.map(({ meaning, framed }) =>
-      meaning.intent === 'set-serving-time' && !framed ? `of ${meaning.of}` : '',
-    ),
-  ).size > 1 &&
-  placed.every(({ meaning, framed }) => meaning.intent === 'set-serving-time' && !framed);
+  placed.every(({ meaning, framed }) => meaning.intent === 'set-serving-time' && !framed) &&
+  new Set(placed.map(({ meaning }) => 'of' in meaning && meaning.of)).size > 1;
 
 /** Words of these that leave hardly a word over: the weights have seen too few of them. */
 const isWhollySaid = ({ placed, line }: Said): boolean =>

@@ -306,23 +306,23 @@ function whichOvenInText(heard: readonly Placed[], _: ReadContext, whole: string
 
 /** "Convection's on, 325": how it is heated, told before what it was set to. */
 function fanThenOven(heard: readonly Placed[]): Placed[] {
-  return heard.flatMap((one, at) => {
+  const out: Placed[] = [];
+  for (const one of heard) {
     const { meaning } = one;
-    const next = heard[at + 1]?.meaning;
-    const last = heard[at - 1]?.meaning;
-    const fan = (of: Meaning | undefined): boolean =>
-      of?.intent === 'report-setup' && of.fan === true && Object.keys(of).length === 2;
-    const set = (of: Meaning | undefined): boolean =>
-      of?.intent === 'report-oven' && of.temperature !== undefined && of.mode === undefined;
-    if (fan(meaning) && set(next) && / (fan|convection) (is )?(now )?on $/.test(lineIn(one)))
-      return [];
-    return meaning.intent === 'report-oven' &&
-      set(meaning) &&
-      fan(last) &&
-      / (fan|convection) (is )?(now )?on $/.test(lineIn(heard[at - 1]!))
-      ? [{ ...one, meaning: { ...meaning, mode: 'fan' as const } }]
-      : [one];
-  });
+    const last = out.at(-1);
+    if (
+      meaning.intent === 'report-oven' &&
+      meaning.temperature !== undefined &&
+      meaning.mode === undefined &&
+      last?.meaning.intent === 'report-setup' &&
+      last.meaning.fan === true &&
+      Object.keys(last.meaning).length === 2 &&
+      / (fan|convection) (is )?(now )?on $/.test(lineIn(last))
+    )
+      out[out.length - 1] = { ...one, meaning: { ...meaning, mode: 'fan' } };
+    else out.push(one);
+  }
+  return out;
 }
 
 /** "230 on the dial, fan": how it is heated is part of what it was set to. */
@@ -926,21 +926,6 @@ function pausedFirst(heard: readonly Placed[], context: ReadContext): Placed[] {
   );
 }
 
-/** "Abby's doing the rolls but she leaves at four": one helper, told of in two breaths. */
-const helperOnce = (heard: readonly Placed[]): Placed[] =>
-  heard.filter(({ meaning }, at) => {
-    const next = heard[at + 1]?.meaning;
-    return !(
-      meaning.intent === 'add-hands' &&
-      next?.intent === 'add-hands' &&
-      meaning.who !== undefined &&
-      meaning.who === next.who &&
-      meaning.does === next.does &&
-      meaning.until === undefined &&
-      next.until !== undefined
-    );
-  });
-
 export const refiners: readonly Refiner[] = [
   takenBack,
   correctedAgain,
@@ -984,7 +969,6 @@ export const refiners: readonly Refiner[] = [
   outAndResting,
   sameHands,
   handsNotDishes,
-  helperOnce,
   fears,
   pausedFirst,
   notesOfPronouns,

@@ -5,7 +5,7 @@
 import type { ReadContext } from '../../kitchen/heard.ts';
 import { lineOf } from '../clause.ts';
 import type { Token } from '../token.ts';
-import { dishExactlyIn } from './steps.ts';
+import { dishExactlyIn, longestNameAt } from './steps.ts';
 
 /** With fewer than three an "and" between the names keeps them together anyway. */
 const namesLow = 3;
@@ -27,17 +27,14 @@ interface Named {
 /** The dish that is named from here on, by as many words as name one. */
 function namedFrom(tokens: readonly Token[], at: number, context: ReadContext): Named | undefined {
   const start = article.test(tokens[at]?.word ?? '') ? at + 1 : at;
-  for (const length of [3, 2, 1]) {
-    const words = tokens.slice(start, start + length);
-    if (
-      words.length < length ||
-      words.some(({ word }) => !/^[a-z-]+$/.test(word) || notInAName.test(word))
-    )
-      continue;
-    if (dishExactlyIn(lineOf(words).trim(), context) !== undefined)
-      return { words: tokens.slice(at, start + length), next: start + length };
-  }
-  return undefined;
+  const next = longestNameAt(
+    tokens,
+    start,
+    (words) =>
+      words.every((word) => /^[a-z-]+$/.test(word) && !notInAName.test(word)) &&
+      dishExactlyIn(words.join(' '), context) !== undefined,
+  );
+  return next === undefined ? undefined : { words: tokens.slice(at, next), next };
 }
 
 /** The names that follow each other from here, parted by commas, an "and" or nothing at all. */

@@ -5,6 +5,7 @@
 import { oncePer } from '../../base/once.ts';
 import type { Lexicon, Named, ReadContext } from '../../kitchen/heard.ts';
 import { nameExactlyIn, nameIn, stemsOf, stemsOfNames } from '../names.ts';
+import type { Token } from '../token.ts';
 import { choreIn } from './chores.ts';
 import { uncardedDishIn } from './uncarded-dishes.ts';
 
@@ -59,6 +60,19 @@ export function dishExactlyIn(words: string, context: ReadContext): string | und
   return unnamed.test(words.trim()) || meansRoast(words)
     ? undefined
     : nameExactlyIn(context.lexicon.dishes, words, context.dishes);
+}
+
+/** Where the longest name ends that begins at a place; no name has more than three words. */
+export function longestNameAt(
+  tokens: readonly Token[],
+  start: number,
+  isName: (words: readonly string[]) => boolean,
+): number | undefined {
+  for (const length of [3, 2, 1]) {
+    const words = tokens.slice(start, start + length).map(({ word }) => word);
+    if (words.length === length && isName(words)) return start + length;
+  }
+  return undefined;
 }
 
 /** A dish as named or, where no card knows it, as said. */

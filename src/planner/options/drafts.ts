@@ -115,6 +115,9 @@ function draftsBefore(choosing: Choosing): OptionDraft[] {
   ];
 }
 
+/** A dish with less time than this to spare may be what the table waits for. */
+const littleSlackMinutes = 5;
+
 /** So many dishes are tried without at most: each is a day planned anew. */
 const dropsHigh = 4;
 
@@ -134,7 +137,7 @@ function inTheWay({ dinner, plan: { steps, roastInAt, shortfalls } }: Choosing):
       (dish) =>
         shortfalls.some(({ step }) => step?.startsWith(`${dish}.`)) ||
         open(dish).some(
-          ({ startAt, slackMinutes }) => startAt < roastInAt || slackMinutes < worthSkippingMinutes,
+          ({ startAt, slackMinutes }) => startAt < roastInAt || slackMinutes < littleSlackMinutes,
         ),
     )
     .sort((a, b) => byHand(b) - byHand(a))

@@ -173,9 +173,8 @@ export const daysAsked: Recogniser = {
         '(have|do) you (got|have|know) (everyone|everybody) is (allergies|diets|needs) ',
       ],
       (match) =>
-        /forg|miss|left out|leaving|overlook|skip/.test(match.line) ||
-        / not .*(allerg|diet|need)|^(have|do) you .*(allerg|diet|need)/.test(
-          ` ${match.line}`.replace(/^ (?=(have|do) you)/, ''),
+        /forg|miss|left out|leaving|overlook|skip|^ (have|do) you .*(allerg|diet|need)| not .*(allerg|diet|need)/.test(
+          ` ${match.line}`,
         )
           ? { intent: 'ask-guests', about: 'forgotten' }
           : undefined,

@@ -1,5 +1,4 @@
 /** Who helps, and for how long the cook is away. */
-
 import { mealTime } from '../../moment.ts';
 import { nameExactlyIn } from '../../names.ts';
 import { faceOf, type Match, type Recogniser } from '../../recogniser.ts';
@@ -17,9 +16,9 @@ const chores =
   /^(them|these|those|veg|vegetables|veggies|gravy|sides|sauce|salad|greens|potatoes|puddings|table|places|onions|herbs)$/;
 
 /** The hour that was told apart from the rest of a clause: "she'll do the rolls from half six". */
-const mealTimeFrom = (match: Match): string | undefined => {
-  const face = faceOf(match.at);
-  return face && mealTime(face, match.context);
+const hourApart = ({ at, context }: Match): string | undefined => {
+  const face = faceOf(at);
+  return face && mealTime(face, context);
 };
 
 export const hands: Recogniser = {
@@ -42,7 +41,7 @@ export const hands: Recogniser = {
         if (dishIn(who, match.context) !== undefined) return undefined;
         const mark = / (?:till|until) (<[cn]\d+>) $/.exec(match.line)?.[1];
         const until = mark === undefined ? undefined : match.mealTimeOf(mark);
-        const from = match.at && mealTimeFrom(match);
+        const from = hourApart(match);
         return {
           intent: 'add-hands',
           who,
@@ -128,15 +127,6 @@ export const hands: Recogniser = {
         return who === undefined || does === undefined || notHelpers.test(who) || meansRoast(who)
           ? undefined
           : { intent: 'add-hands', who, does };
-      },
-    ),
-    // "Abby's doing the rolls but she leaves for work at four".
-    ...phrases(
-      '^ (she|he|they) (leaves|leave|has to leave|have to leave|is leaving|has to go|goes|is off|is only here|can only stay|has to be off) [for] [home|work|home again|early|again] (at|by|around|before|till|until) {clock} $',
-      (match) => {
-        const last = match.before.at(-1);
-        const until = match.mealTime('clock');
-        return last?.intent === 'add-hands' && until !== undefined ? { ...last, until } : undefined;
       },
     ),
     ...phrases(

@@ -72,6 +72,7 @@ export const helpersTime: Recogniser = {
       [
         '^ [but|and] (he|she|they) (has|have|is|are|can|will|must|has got|have got|needs|need) [only] [to] [time|here|free|be here|stay|help|leave|go|be off|be gone] [only] (till|until|by) {until:clock} $',
         '^ [but|and] (he|she|they) [has to|have to|must|will] (leaves|leave|goes|go|is off|goes home|knocks off) [home] (at|by|around) {until:clock} $',
+        '^ (she|he|they) (leaves|leave|has to leave|have to leave|is leaving|has to go|goes|is off|is only here|can only stay|has to be off) [for] [home|work|home again|early|again] (at|by|around|before|till|until) {until:clock} $',
         '^ [but|and] (he|she|they) (is|are|will be|comes|come|arrives|can) [only] [coming|here|free|help|be here|start|arriving] (from|at|after) {from:clock} $',
       ],
       ofThem,
