@@ -1,8 +1,30 @@
 /** Starts the program as a process of its own, as a cook or another program would. */
 import { type ChildProcessWithoutNullStreams, spawn } from 'node:child_process';
+import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 
 export const root = join(import.meta.dirname, '../..');
+
+const built = join(root, 'dist/main/roastcall.js');
+const changedAt = (path: string): number =>
+  statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? Number.NEGATIVE_INFINITY;
+const sourcesChangedAt = (): number =>
+  Math.max(
+    ...readdirSync(join(root, 'src'), { recursive: true, withFileTypes: true })
+      .filter((entry) => entry.isFile())
+      .map((entry) => changedAt(join(entry.parentPath, entry.name))),
+  );
+
+/** The program as built where that holds every change of the sources; else the sources, which take some seconds more to load. */
+export const program: readonly string[] =
+  changedAt(built) >= sourcesChangedAt()
+    ? [process.execPath, built]
+    : [
+        process.execPath,
+        '--import',
+        import.meta.resolve('tsx'),
+        join(root, 'src/main/roastcall.ts'),
+      ];
 
 export interface StartOptions {
   env?: Record<string, string>;
@@ -14,14 +36,10 @@ export function start(
   words: readonly string[],
   { env = {}, fileBlocksAtMost }: StartOptions = {},
 ): ChildProcessWithoutNullStreams {
-  const command = [
-    process.execPath,
-    ...['--import', 'tsx', join(root, 'src/main/roastcall.ts')],
-    ...words,
-  ];
+  const command = [...program, ...words];
   const limited = ['bash', '-c', `ulimit -f ${fileBlocksAtMost}; exec "$0" "$@"`, ...command];
-  const [program = '', ...rest] = fileBlocksAtMost === undefined ? command : limited;
-  const child = spawn(program, rest, {
+  const [first = '', ...rest] = fileBlocksAtMost === undefined ? command : limited;
+  const child = spawn(first, rest, {
     cwd: root,
     env: { ...process.env, TZ: 'Europe/Dublin', FORCE_COLOR: '1', ...env },
   });

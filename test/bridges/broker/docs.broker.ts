@@ -4,12 +4,11 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { root } from '../../main/program.ts';
+import { program, root } from '../../main/program.ts';
 import { isOpen } from '../../net.ts';
 import { until } from '../fakes.ts';
 
-const built = 'node dist/main/roastcall.js';
-const source = `${process.execPath} --import ${import.meta.resolve('tsx')} ${join(root, 'src/main/roastcall.ts')}`;
+const written = 'node dist/main/roastcall.js';
 
 /** What does not end by itself, and how one sees that it has begun. */
 const lasting: [command: RegExp, begun: RegExp | number][] = [
@@ -35,7 +34,7 @@ test.each(['wyoming', 'mqtt', 'webhook', 'home-server'])('%s.md, as written', as
   const children: ChildProcess[] = [];
   let out = '';
   const run = (script: string): ChildProcess => {
-    const child = spawn('bash', ['-c', script.replaceAll(built, source)], {
+    const child = spawn('bash', ['-c', script.replaceAll(written, program.join(' '))], {
       cwd: folder,
       detached: true,
       env: { ...process.env, TZ: 'America/Chicago' },
