@@ -19,6 +19,22 @@ export function doubtOf(reading: Reading, seen: RoastSeen): SuspectReason | unde
   return seen.forecast.suspectReadings.find((one) => one.index === index)?.why;
 }
 
+/** Two spots so few minutes apart, told in one breath or by their names, are one look at the roast. */
+const oneLookMinutes = 4;
+
+/** The number that counts of the last look: the lowest of its spots is the nearest to the middle. */
+export function lastLook(readings: readonly Reading[]): Reading | undefined {
+  const last = readings.at(-1);
+  if (!last) return undefined;
+  const spots = readings.filter(
+    ({ happenedAt, toldAt, where }) =>
+      minutesBetween(happenedAt, last.happenedAt) <= oneLookMinutes &&
+      (toldAt === last.toldAt ||
+        (where !== undefined && last.where !== undefined && where !== last.where)),
+  );
+  return spots.reduce((lowest, one) => (one.celsius < lowest.celsius ? one : lowest), last);
+}
+
 /**
  * By the forecast; in the oven no lower than the last reading that counts, since a core does not fall
  * there and nobody believes a figure under the one they have just read.

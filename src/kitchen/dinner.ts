@@ -150,6 +150,8 @@ export interface Dinner {
   paused: boolean;
   quiet: boolean;
   told?: FactOf<'plan-told'> | undefined;
+  /** When the cook was told of a pull well ahead though one had been called already. */
+  pullPutOffAt: readonly Instant[];
   cautioned: ReadonlySet<string>;
   lastReply?: FactOf<'replied'> | undefined;
   /** Turns answered, by their unique key. */
@@ -197,6 +199,7 @@ const unopened = (at: number): Dinner => ({
   settled: [],
   timers: [],
   watches: [],
+  pullPutOffAt: [],
   calls: new Map(),
   announced: [],
   delivered: new Set(),
@@ -259,6 +262,9 @@ const isReport = (fact: Fact): boolean => {
 
 /** So soon after an emergency "what now" may still be about the burn. */
 const shockMinutes = 5;
+
+/** A pull told so far ahead is not the one that was called. */
+const wellAheadMinutes = 5;
 
 /** Whoever asks for the next step, and not from the next room, has come back to the work. */
 const asksForWork = (fact: Fact, emergencyAt: Instant): boolean =>
@@ -547,8 +553,15 @@ function evolve(state: Mutable, fact: Fact): Dinner {
     case 'delivered':
       state.delivered.add(`${fact.id}@${fact.sink}`);
       return dinner;
-    case 'plan-told':
-      return set({ told: fact });
+    case 'plan-told': {
+      const pull = fact.starts.find((one) => one.step === 'pull');
+      const ahead = pull !== undefined && minutesBetween(fact.at, pull.at) > wellAheadMinutes;
+      const putOff = ahead && state.calls.has('pull:pull');
+      return set({
+        told: fact,
+        ...(putOff ? { pullPutOffAt: [...dinner.pullPutOffAt, fact.at] } : {}),
+      });
+    }
     case 'cautioned':
       state.cautioned.add(fact.rule);
       return dinner;

@@ -33,9 +33,9 @@ export type CallMatter =
   | { what: 'moved'; moves: readonly { step: string; at: number; wasAt: number }[] }
   | { what: 'ready-in'; minutes: number };
 
-/** Minutes after a call at which one that must not be missed is called again; other calls wait longer. */
-const repeatAfterMinutes = [3, 3, 4, 5, 5, 5, 5, 10, 10, 10, 15, 15, 15];
-const gentleRepeatMinutes = 6;
+/** After so many minutes each one that must not be missed is called again; other calls wait longer. */
+const soonAgainMinutes = [3, 3, 4, 5];
+const gentleRepeatMinutes = [6];
 
 /** A call before its name, its repeats and what was made of it so far are known. */
 export interface Wanted {
@@ -46,6 +46,10 @@ export interface Wanted {
   expiryMinutes: number;
   urgency?: 'low' | 'normal' | 'high';
   repeats?: number;
+  /** After how many minutes it is called again, one gap after the other; the last of them stands for all further ones. */
+  againAfterMinutes?: readonly number[];
+  /** The cook heard it otherwise by then, as from a reply; the next gap begins there. */
+  heardAt?: Instant;
   about?: CallMatter;
   presumes?: Presumption[];
 }
@@ -56,13 +60,12 @@ export function asCall(dinner: Dinner, wanted: Wanted): Call[] {
   const repeats = wanted.repeats ?? 0;
   const times = made?.times ?? 0;
   if (times > repeats) return [];
-  const after =
-    wanted.urgency === 'high'
-      ? (repeatAfterMinutes[Math.min(times - 1, repeatAfterMinutes.length - 1)] ?? 15)
-      : gentleRepeatMinutes;
+  const usual = wanted.urgency === 'high' ? soonAgainMinutes : gentleRepeatMinutes;
+  const gaps = wanted.againAfterMinutes ?? usual;
+  const after = gaps[Math.min(times, gaps.length) - 1] ?? 0;
   const gentler = made?.acknowledged ? 2 : 0;
   const dueAt = made
-    ? addMinutes(made.lastAt, after + gentler)
+    ? addMinutes(Math.max(made.lastAt, wanted.heardAt ?? 0), after + gentler)
     : Math.max(wanted.dueAt, dinner.openedAt);
   return [
     {

@@ -20,15 +20,15 @@ export function callsOf(
   forecast: Forecast | undefined,
 ): Call[] {
   const wanted: Wanted[] = [...timers(dinner)];
-  if (plan && (plan.complete || roastWentInAt(dinner) !== undefined)) {
+  if (plan && forecast && (plan.complete || roastWentInAt(dinner) !== undefined)) {
     wanted.push(
-      ...plan.steps.flatMap((step) => stepCalls(dinner, plan, step)),
+      ...plan.steps.flatMap((step) => stepCalls({ dinner, plan, forecast }, step)),
       ...ovenCalls(dinner, plan),
-      ...checkCalls(dinner, plan),
+      ...checkCalls({ dinner, plan, forecast }),
       ...lateCalls(dinner, plan),
       ...changedCalls(dinner, plan),
       ...cautionCalls(dinner),
-      ...(forecast ? watches(dinner, plan, forecast) : []),
+      ...watches(dinner, plan, forecast),
     );
   }
   return wanted

@@ -5,13 +5,13 @@ import type { Forecast } from '../../kitchen/forecast.ts';
 import type { Plan } from '../../kitchen/plan.ts';
 import { roastCameOutAt, roastWentInAt } from '../roast-day.ts';
 import { asCall, presumed, type Wanted } from './call.ts';
-import { isFresh, lookBeforePull, lookBeforePullMinutes, pullName } from './pull.ts';
+import { isFresh, isPullCalled, lookBeforePull, lookBeforePullMinutes, type Seen } from './pull.ts';
 
 /** A look so soon after the last, or so soon before the pull, tells nothing new. */
 const betweenLooksMinutes = 4;
 
-/** A look that nobody took is asked for again after so long, sooner where the pull may be near. */
-const askAgainMinutes = { usual: 20, nearThePull: 12 };
+/** A look that nobody took is asked for again after so long, then after longer, sooner where the pull may be near. */
+const askAgainMinutes = { first: 10, usual: 20, nearThePull: 12 };
 
 /** However calm the forecast, nobody leaves a roast unlooked at for longer. Common practice, no source. */
 const longestUnseenMinutes = 45;
@@ -23,24 +23,23 @@ const doubtfulChance = 0.85;
  * One look per state of the evidence, asked for again until something comes back: nothing but a number
  * narrows a forecast. The pull's own call asks for its number itself.
  */
-export function checkCalls(dinner: Dinner, plan: Plan): Wanted[] {
+export function checkCalls(seen: Seen): Wanted[] {
+  const { dinner, plan } = seen;
   const went = roastWentInAt(dinner);
   if (plan.checkAt === undefined || went === undefined || roastCameOutAt(dinner) !== undefined)
     return [];
-  if (dinner.calls.has(`pull:${pullName(dinner, plan)}`)) return [];
+  if (isPullCalled(seen)) return [];
   const usual = usualLooks(dinner, plan, plan.checkAt);
   if (isFresh(dinner, plan)) return usual;
   const what = lookBeforePull(dinner);
   const dueAt = addMinutes(plan.pullAt.p50, -lookBeforePullMinutes);
-  const before: Wanted = {
-    ...lookOf(dinner),
-    what,
-    dueAt: Math.max(dueAt, awayUntil(dinner)),
-    repeats: 1,
-  };
+  // The pull's own call is the next to ask for it.
+  const before: Wanted = { ...lookOf(dinner), what, dueAt: Math.max(dueAt, awayUntil(dinner)) };
   if (dinner.calls.has(`check-due:${what}`)) return [before];
-  // Nor is one asked for a second time just before it.
-  const latest = addMinutes(dueAt, -betweenLooksMinutes);
+  // Nor is one asked for just before it, least of all once more.
+  const asked = dinner.calls.has(`check-due:${usualName(dinner)}`);
+  const apart = asked ? askAgainMinutes.nearThePull : betweenLooksMinutes;
+  const latest = addMinutes(dueAt, -apart);
   return [
     ...usual.filter((one) => asCall(dinner, one).some((call) => call.dueAt < latest)),
     before,
@@ -58,9 +57,11 @@ const lookOf = (dinner: Dinner): Omit<Wanted, 'what' | 'dueAt'> => ({
 const awayUntil = (dinner: Dinner): Instant =>
   helpersAt(dinner, dinner.lastAt).length === 0 ? (dinner.awayUntil ?? 0) : 0;
 
+const usualName = (dinner: Dinner): string => `reading-${dinner.readings.length + 1}`;
+
 function usualLooks(dinner: Dinner, plan: Plan, checkAt: Instant): Wanted[] {
   const look = lookOf(dinner);
-  const what = `reading-${dinner.readings.length + 1}`;
+  const what = usualName(dinner);
   const lastAt = dinner.readings.at(-1)?.happenedAt;
   const unseen = plan.onTimeChance < doubtfulChance ? longestInDoubtMinutes : longestUnseenMinutes;
   const dueAt =
@@ -75,7 +76,15 @@ function usualLooks(dinner: Dinner, plan: Plan, checkAt: Instant): Wanted[] {
   if (close && plan.pullAt.p50 > dinner.lastAt) return [];
   let asked = dinner.calls.get(`check-due:${what}`);
   if (!asked || asked.times < 2)
-    return [{ ...look, what, dueAt: Math.max(dueAt, away), repeats: 1 }];
+    return [
+      {
+        ...look,
+        what,
+        dueAt: Math.max(dueAt, away),
+        repeats: 1,
+        againAfterMinutes: [askAgainMinutes.first],
+      },
+    ];
   for (let n = 2; ; n += 1) {
     const repeated = dinner.calls.get(`check-due:${what}-${n}`);
     if (!repeated) {

@@ -6,7 +6,7 @@ import type { Plan, PlannedStep } from '../../kitchen/plan.ts';
 import { callNameOf } from '../items.ts';
 import { roastCameOutAt, roastInName, roastWentInAt } from '../roast-day.ts';
 import { presumed, type Wanted } from './call.ts';
-import { lookedForAt, pullName, reachableAt } from './pull.ts';
+import { isPullCalled, pullName, pullTimes, type Seen } from './pull.ts';
 
 /** How long before a move hands are called to be ready. Common practice, no source. */
 const readyBeforeMinutes = 10;
@@ -46,7 +46,8 @@ function butterPast(dinner: Dinner, plan: Plan, step: PlannedStep): boolean {
   );
 }
 
-export function stepCalls(dinner: Dinner, plan: Plan, step: PlannedStep): Wanted[] {
+export function stepCalls(seen: Seen, step: PlannedStep): Wanted[] {
+  const { dinner, plan } = seen;
   if (step.state === 'done' || step.state === 'skipped') return [];
   if (overtaken(dinner, step.id) || butterPast(dinner, plan, step)) return [];
   // Begun without being called: the cook is ahead of us.
@@ -93,15 +94,14 @@ export function stepCalls(dinner: Dinner, plan: Plan, step: PlannedStep): Wanted
       const what = pullName(dinner, plan);
       return [
         // Once it was called there is nothing to be ready for any more.
-        ...(dinner.calls.has(`pull:${what}`) ? [] : ready(readyBeforeMinutes)),
+        ...(isPullCalled(seen) ? [] : ready(readyBeforeMinutes)),
         {
           kind: 'pull',
           ...one,
           what,
-          dueAt: Math.max(dueAt, reachableAt(dinner, plan), lookedForAt(dinner, plan)),
           expiryMinutes: 10,
           urgency: 'high',
-          repeats: 24,
+          ...pullTimes(dueAt, seen),
           presumes: presumed(dinner, ['oven-on', 'roast-in', 'oven-down']),
         },
       ];

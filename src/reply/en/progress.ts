@@ -1,7 +1,7 @@
 /** What a report changes: the reading, the pull, the table, what is taken to be done. */
 import { assertNever } from '../../base/assert.ts';
 import { minutesBetween } from '../../base/time.ts';
-import { doubtOf } from '../../kitchen/core-told.ts';
+import { doubtOf, lastLook } from '../../kitchen/core-told.ts';
 import type { Reading } from '../../kitchen/dinner.ts';
 import type { SuspectReason } from '../../kitchen/forecast.ts';
 import type { OutcomeOf } from '../../kitchen/outcome.ts';
@@ -50,7 +50,7 @@ export const doneTold = (steps: readonly string[], scene: Scene): Spoken =>
 /** A reading of the last minutes that is short of the pull, and by how much. */
 function shortOfPull(scene: Scene): number {
   const { plan, dinner, now } = scene;
-  const last = dinner.readings.at(-1);
+  const last = lastLook(dinner.readings);
   const fresh = last !== undefined && minutesBetween(last.happenedAt, now) <= freshMinutes;
   const offset = dinner.thermometerOffsetKelvin ?? 0;
   return plan && fresh ? Math.max(0, plan.pullCelsius + offset - last.celsius) : 0;
@@ -219,7 +219,7 @@ export function readingWords({ celsius, again }: OutcomeOf<'reading-noted'>, sce
   }
 }
 
-const doubtIn = (
+export const doubtIn = (
   reading: Reading | undefined,
   { plan, forecast, dinner }: Scene,
 ): SuspectReason | undefined =>

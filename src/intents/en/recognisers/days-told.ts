@@ -141,7 +141,10 @@ export const daysTold: Recogniser = {
         '[the|my] (kids|children|little ones|boys|girls|twins) (are|have) [all|now|already|just] (fed|eaten|been fed|eating|had (supper|tea|their supper|their tea))',
         '(fed|have fed) [the|my] (kids|children|little ones)',
       ],
-      { intent: 'report-done', step: 'feed-early' },
+      (match) =>
+        / is on the table /.test(match.line)
+          ? undefined
+          : { intent: 'report-done', step: 'feed-early' },
     ),
     ...phrases(
       ['(shopping) (is|has been) (done|finished)', '(did|done|finished) [all] the shopping'],

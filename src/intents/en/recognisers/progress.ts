@@ -114,11 +114,13 @@ export const progress: Recogniser = {
     ),
     ...phrases(
       [
-        '(dinner|supper|lunch|food|everything|it|the meal|tea) (is|has been) [now|all] (on the table|served|being served|on the plates|plated|plated up|dished up|up|going out) [now|everyone|$]',
+        '(dinner|supper|lunch|food|everything|it|the meal|tea) (is|has been) [now|all|out] (on the table|served|being served|on the plates|plated|plated up|dished up|up|going out) [now|everyone|$]',
         '(we are|i am|they are) [all|now] (eating|serving [up]|plating [up]|dishing up|tucking in|sitting down to eat)',
         '^ (eating|we are eating|everyone is eating|all eating|tucking in) [now|already] $',
         '^ [ok|now|so] (we|everyone|everybody|they) (start|starts|begin|begins|started|have started) [to] (eat|eating) [now] $',
         '^ [all|food|dinner|everything] on the table [now|everyone] $',
+        '[that is] (everything|the lot|all of it|the whole lot|the food|all the food) [is] [all|out|now|up] on the table [now|$]',
+        'that is (it|that|us|all) [all|now] on the table [now|$]',
         '^ [ok|right|so] (dig in|tuck in) [everyone|now] $',
         '^ (started eating|we have started eating|we started eating|serving up|serving|plating up|dishing up|served|dinner is served|we have served|everyone is eating|everybody is eating) [now|$]',
       ],
