@@ -454,10 +454,10 @@ function openStepsOf(outlook: Outlook): string[] {
   return ovenCalledCelsius === undefined ? [...open] : [ovenCallStep, ...open];
 }
 
-/** A call for a look at the core waits for a number, for a while. */
+/** A call for a look at the core waits for a number, for a while; so does one to be ready for the pull. */
 function awaited({ dinner, now }: Outlook): 'reading' | undefined {
   const last = dinner.announced.at(-1);
-  const looked = last?.kind === 'check-due' || last?.kind === 'pull';
+  const looked = last?.kind === 'check-due' || last?.kind === 'pull' || last?.step === 'pull';
   return last && looked && now - last.at < 20 * 60_000 ? 'reading' : undefined;
 }
 
