@@ -454,11 +454,16 @@ function openStepsOf(outlook: Outlook): string[] {
   return ovenCalledCelsius === undefined ? [...open] : [ovenCallStep, ...open];
 }
 
+/** So long a number just told may still be followed by another spot's, or taken back. */
+const numberOpenMinutes = 5;
+
 /** A call for a look at the core waits for a number, for a while; so does one to be ready for the pull. */
 function awaited({ dinner, now }: Outlook): 'reading' | undefined {
   const last = dinner.announced.at(-1);
   const looked = last?.kind === 'check-due' || last?.kind === 'pull' || last?.step === 'pull';
-  return last && looked && now - last.at < 20 * 60_000 ? 'reading' : undefined;
+  const toldAt = dinner.readings.at(-1)?.toldAt;
+  const open = toldAt !== undefined && now - toldAt <= numberOpenMinutes * 60_000;
+  return open || (last && looked && now - last.at < 20 * 60_000) ? 'reading' : undefined;
 }
 
 const replyOf = (fact: FactOf<'replied'>): Turn['replies'][number] => ({
