@@ -208,6 +208,11 @@ class HelpedEvening {
     const turn = await this.session.hear({ text, at: instantOf(this.world.minute) });
     for (const announcement of turn.announcements) this.heard(announcement);
     for (const reply of turn.replies) this.note('<', reply.text);
+    // Its number answered with the pull, nobody waits to be reminded.
+    if (turn.replies.some(({ text }) => /out with it now|Pull the roast now/.test(text))) {
+      this.trace.called = await this.believed();
+      this.toDo('pull', `pull:answered-${this.said.length}`, '');
+    }
     // Whatever was agreed since, who is told that dinner is back at its hour reckons with that.
     if (turn.replies.some(({ text }) => /Dinner is back at/.test(text))) {
       this.agreedMinute = wantedBy(this.evening, this.world.minute);
@@ -279,6 +284,12 @@ class HelpedEvening {
     const facts = await this.session.facts();
     for (const fact of facts.slice(this.factsSeen))
       if (fact.type === 'step-called' && fact.step) this.toDo(fact.step, fact.call, '');
+      else if (fact.type === 'step-called' && /^oven-change:course/.test(fact.call)) {
+        // "Oven up to 400 °F now", said in a reply, is turned as if it had been called.
+        const turned = facts.findLast((one) => one.type === 'course-set')?.course.oven.at(-1);
+        if (turned)
+          this.toDo('oven', fact.call, `${Math.round(fahrenheitOfCelsius(turned.celsius))} °F`);
+      }
     this.factsSeen = facts.length;
   }
 
@@ -311,48 +322,55 @@ class HelpedEvening {
       pending.atMinute = Math.min(pending.atMinute, this.world.minute + this.delay());
     if (this.called.has(name)) return;
     this.called.add(name);
-    const act = (): unknown => this.does(step, text);
+    // What came to nothing is done at the reminder, like what was forgotten.
+    const act = async (): Promise<void> => {
+      if ((await this.does(step, text)) === 'not done') this.called.delete(name);
+    };
     this.later(this.world.minute + this.delay(), step, act);
   }
 
-  private async does(step: string, text: string): Promise<void> {
+  private async does(step: string, text: string): Promise<'not done' | undefined> {
     const { world } = this;
     switch (step) {
       case 'oven-on':
       case 'oven-down':
       case 'oven-up':
       case 'oven':
-        return this.turnOven(text);
+        await this.turnOven(text);
+        return undefined;
       case 'roast-in':
-        if (world.roastIsIn) return;
+        if (world.roastIsIn) return undefined;
         if (world.dial === 0) await this.turnOven('');
         world.putIn();
         this.trace.inMinute = world.minute;
         this.note('*', 'the roast goes in');
         await this.report('in');
-        return;
+        return undefined;
       case 'butter-roast':
         world.openDoor(1.5);
-        return;
+        return undefined;
       case 'check':
-        if (this.uniform() < this.habits.reads) {
-          if (/two spots/.test(text) && this.uniform() < this.habits.triesSpots) this.trySpot();
-          await this.takeReading();
-        }
-        return;
+        if (this.uniform() >= this.habits.reads) return 'not done';
+        if (/two spots/.test(text) && this.uniform() < this.habits.triesSpots) this.trySpot();
+        await this.takeReading();
+        return undefined;
       case 'check-thermometer':
-        if (this.uniform() < this.habits.reads) await this.testThermometer();
-        return;
+        if (this.uniform() >= this.habits.reads) return 'not done';
+        await this.testThermometer();
+        return undefined;
       case 'pull':
-        return this.pull(text);
+        await this.pull(text);
+        return undefined;
       case 'carve':
       case 'serve':
-        return this.carve();
+        await this.carve();
+        return undefined;
       default:
         // Preparations take hands, not heat; what goes into the oven opens its door.
         if (/\.in$|\.brown$/.test(step)) world.openDoor(0.6);
         if (this.uniform() < 0.3) await this.report('done');
     }
+    return undefined;
   }
 
   private async turnOven(text: string): Promise<void> {
