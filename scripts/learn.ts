@@ -2,7 +2,7 @@
 
 /** Lines that stand together are of one make, so they are kept or left out together. */
 export const blockLines = 6;
-export const folds = 8;
+export const folds = 4;
 
 export const blockOf = (at: number): number => Math.floor(at / blockLines);
 export const foldOf = (at: number): number => (blockOf(at) * 7919) % folds;

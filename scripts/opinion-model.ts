@@ -1,14 +1,17 @@
 /** Learns which intent the cues of a line speak for, from labelled lines: softmax regression, seeded. */
+import { existsSync, readFileSync } from 'node:fs';
 import { type Clause, lineOf } from '../src/intents/clause.ts';
 import { english } from '../src/intents/en/english.ts';
 import { opinionCues, stemOfWord } from '../src/intents/en/opinion-cues.ts';
+import { heardInOrder } from '../src/intents/en/recurrent-input.ts';
 import { joined } from '../src/intents/hear.ts';
 import type { Language } from '../src/intents/language.ts';
-import { type Opinion, type OpinionWeights, opinionsOf } from '../src/intents/opinion.ts';
+import { agreed, type Opinion, type OpinionWeights, opinionsOf } from '../src/intents/opinion.ts';
 import { Match } from '../src/intents/recogniser.ts';
+import { type Network, networkFrom, type WrittenNetwork } from '../src/intents/recurrent.ts';
 import { tokensOf } from '../src/intents/token.ts';
 import type { Intent } from '../src/kitchen/heard.ts';
-import type { Row } from '../test/corpus/load.ts';
+import { filesOf, type Row } from '../test/corpus/load.ts';
 import { contextOf, isPassive } from '../test/corpus/score.ts';
 import {
   blockOf,
@@ -47,12 +50,12 @@ const severalWeight = option('several', 0.5);
 /** What adds less than this to any score is left out. */
 const slight = option('slight', 0.2);
 
-export const lineOfRow = (row: Row, at: number): Line => ({
+export const lineOfRow = (row: Row, at: number, fold = foldOf(at)): Line => ({
   row,
   match: matchOf(row),
   intents: intentsOf(row),
   block: blockOf(at),
-  fold: foldOf(at),
+  fold,
 });
 
 /** A text as the second opinion sees it when nothing was heard in any of its clauses. */
@@ -78,6 +81,13 @@ const intentsOf = (row: Row): readonly Intent[] =>
   row.origin === 'chatter' && isPassive(row)
     ? ['unrelated']
     : [...new Set(row.heard.map(({ intent }) => intent as Intent))];
+
+/** The rules and learnt parts of the corpus; a file is one fold's as a whole, as a new cook is new in all that is said. */
+export const taughtLines: readonly Line[] = [...filesOf('rules'), ...filesOf('learnt')]
+  .flatMap(({ rows }, file) =>
+    rows.filter(({ language }) => language !== 'de').map((row) => ({ row, fold: file % folds })),
+  )
+  .map(({ row, fold }, at) => lineOfRow(row, at, fold));
 
 const stemsOfLine = (line: string): string[] =>
   line
@@ -151,11 +161,24 @@ export function learnOpinion(all: readonly Line[]): Model {
  * English by fold, each with a second opinion that no line of the fold has taught: or that would seem better
  * than it is to whatever learns from it.
  */
-export const taughtByOthers = (lines: readonly Line[]): readonly Language[] =>
-  Array.from({ length: folds }, (_, fold) => ({
-    ...english,
-    opinionsOf: learnOpinion(lines.filter((line) => line.fold !== fold)).opinions,
-  }));
+export const taughtByOthers = (): readonly Language[] =>
+  Array.from({ length: folds }, (_, fold) => {
+    const { opinions } = learnOpinion(taughtLines.filter((line) => line.fold !== fold));
+    const network = networkTaughtByOthers(fold);
+    return {
+      ...english,
+      opinionsOf: (match) => agreed(opinions(match), heardInOrder(network, match)),
+    };
+  });
+
+function networkTaughtByOthers(fold: number): Network {
+  const path = new URL(`../build/recurrent/fold-${fold}.json`, import.meta.url);
+  if (!existsSync(path))
+    throw new Error(
+      'learn the networks first: scripts/recurrent-lines.ts, then train-recurrent.py',
+    );
+  return networkFrom(JSON.parse(readFileSync(path, 'utf8')) as WrittenNetwork);
+}
 
 /** What a cue adds to every score alike says nothing: with the middle one at nought most are small. */
 function centred(row: Float64Array): number[] {

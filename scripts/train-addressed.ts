@@ -9,11 +9,9 @@ import { englishKinds } from '../src/intents/en/english.ts';
 import { withoutColour } from '../src/intents/en/judge.ts';
 import { saidIn } from '../src/intents/hear.ts';
 import type { Row } from '../test/corpus/load.ts';
-import { actsFalsely, contextOf, isPassive, right, taughtRows } from '../test/corpus/score.ts';
+import { actsFalsely, contextOf, isPassive, right } from '../test/corpus/score.ts';
 import {
-  blockOf,
   blocksOfWords,
-  foldOf,
   folds,
   inTwentieths,
   learnYesOrNo,
@@ -21,7 +19,7 @@ import {
   standsElsewhere,
   wrapped,
 } from './learn.ts';
-import { lineOfRow, taughtByOthers } from './opinion-model.ts';
+import { taughtByOthers, taughtLines } from './opinion-model.ts';
 
 interface Example {
   row: Row;
@@ -42,25 +40,23 @@ const least = option('least', 2);
 const falseCost = option('cost', 1.5);
 const silentShare = option('silent', 0.4);
 
-const lines = taughtRows.map(lineOfRow);
+const languages = taughtByOthers();
 
-const languages = taughtByOthers(lines);
-
-const examples: Example[] = taughtRows.map((row, at) => {
+const examples: Example[] = taughtLines.map(({ row, block, fold }) => {
   const context = contextOf(row);
-  const whole = saidIn(languages[foldOf(at)]!, row.text, context)!;
+  const whole = saidIn(languages[fold]!, row.text, context)!;
   const said = { ...whole, placed: withoutColour(whole.placed, whole.opinions) };
   const heard = said.placed.map(({ meaning }) => ({ ...meaning, text: '' }));
   const list = (heard.length > 0 ? heard : [{ intent: 'unrelated', text: '' }]) as never;
   return {
     row,
     said,
-    block: blockOf(at),
+    block,
     forHelper: !isPassive(row),
     acts: said.placed.some(({ meaning }) => !passive.test(meaning.intent)),
     falsely: actsFalsely(row, list),
     right: right(row, list),
-    fold: foldOf(at),
+    fold,
   };
 });
 

@@ -4,11 +4,10 @@
  * src/intents/en/opinion-weights.ts.
  */
 import { writeFileSync } from 'node:fs';
-import { taughtRows } from '../test/corpus/score.ts';
 import { folds, wrapped } from './learn.ts';
-import { learnOpinion, lineOfRow, type Model } from './opinion-model.ts';
+import { learnOpinion, type Model, taughtLines } from './opinion-model.ts';
 
-const lines = taughtRows.map(lineOfRow);
+const lines = taughtLines;
 
 function curve(): void {
   const judged = Array.from({ length: folds }, (_, fold) => fold).flatMap((fold) => {

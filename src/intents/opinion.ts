@@ -36,6 +36,26 @@ export function opinionsOf(cues: readonly string[], weights: OpinionWeights): Op
     .sort((a, b) => b.likelihood - a.likelihood);
 }
 
+/** As little as either opinion may give what the other is sure of. */
+const least = 1e-5;
+
+/** What two opinions come to together: the geometric mean of their likelihoods, the likeliest first. */
+export function agreed(
+  one: readonly Opinion[],
+  other: readonly Opinion[] | undefined,
+): readonly Opinion[] {
+  if (other === undefined) return one;
+  const likelihoods = new Map(other.map(({ intent, likelihood }) => [intent, likelihood]));
+  const together = one.map(({ intent, likelihood }) => ({
+    intent,
+    likelihood: Math.sqrt((likelihood + least) * ((likelihoods.get(intent) ?? 0) + least)),
+  }));
+  const sum = together.reduce((all, { likelihood }) => all + likelihood, 0);
+  return together
+    .map(({ intent, likelihood }) => ({ intent, likelihood: likelihood / sum }))
+    .sort((a, b) => b.likelihood - a.likelihood);
+}
+
 /**
  * Weights as they are written down: a cue, then "intent:tenths" joined by commas, and so on. A cue's are made
  * numbers when it is first met: few of the tens of thousands ever are, and nobody waits for them at the start.

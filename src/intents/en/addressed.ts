@@ -121,7 +121,7 @@ const toYou =
 const bodies =
   / (fever|baby|baby is|forehead|doctor|patient|blood pressure|hospital|sick|poorly|outside|shade|summer|holiday) /;
 const elsewhere =
-  / (i swear if|i swear to god|this morning|never again|for new year|dreamt|last (year|week|night|month|time|winter|summer|spring|autumn|christmas|easter|sunday|saturday|friday|weekend|thanksgiving)|years ago|yesterday|the other (day|night)|when i was|back then|that year|remember (when|that|thanksgiving|christmas)?|in the film|on tv|their house|at work|at school|at the (pub|office|station|shops|market|wedding|restaurant)|once upon|that time|at easter|tell you about the (time|night|day|year)|(people|they|folk|folks|judges|experts|critics) say|(chef|judges?|presenter|host|telly|the box) (says|said|reckons)|breaking|road is|counties) /;
+  / (i swear if|this morning|never again|for new year|dreamt|last (year|week|night|month|time|winter|summer|spring|autumn|christmas|easter|sunday|saturday|friday|weekend|thanksgiving)|years ago|yesterday|the other (day|night)|when i was|back then|that year|remember (when|that|thanksgiving|christmas)?|in the film|on tv|their house|at work|at school|at the (pub|office|station|shops|market|wedding|restaurant)|once upon|that time|at easter|tell you about the (time|night|day|year)|(people|they|folk|folks|judges|experts|critics) say|(chef|judges?|presenter|host|telly|the box) (says|said|reckons)|breaking|road is|counties) /;
 
 /** Called by a name or told what only a person can do. */
 function spokenToOthers(line: string, intent: string): boolean {

@@ -3,8 +3,9 @@ import type { Said } from '../addressed.ts';
 import { lineOf } from '../clause.ts';
 import type { Language } from '../language.ts';
 import { nameIn } from '../names.ts';
-import { opinionsOf } from '../opinion.ts';
+import { agreed, opinionsOf } from '../opinion.ts';
 import type { Meaning, Recogniser } from '../recogniser.ts';
+import { networkFrom } from '../recurrent.ts';
 import type { Token } from '../token.ts';
 import { guardOf, kindOfWordWith } from './addressed.ts';
 import { withoutAside } from './asides.ts';
@@ -86,6 +87,8 @@ import { trouble } from './recognisers/trouble.ts';
 import { units } from './recognisers/units.ts';
 import { urgent } from './recognisers/urgent.ts';
 import { watch } from './recognisers/watch.ts';
+import { heardInOrder } from './recurrent-input.ts';
+import { recurrentWeights } from './recurrent-weights.ts';
 import { refiners } from './refiners.ts';
 import { repaired } from './repair.ts';
 import { rescoringOf } from './rescoring.ts';
@@ -195,6 +198,8 @@ const wordsOf = (recognisers: readonly Recogniser[]): ReadonlySet<string> =>
 
 const phraseWords = wordsOf([...across, ...within]);
 /** Kinds of English words, as the gate's cues name them. */
+const network = networkFrom(recurrentWeights);
+
 export const englishKinds = kindOfWordWith(phraseWords);
 
 export const english: Language = {
@@ -239,9 +244,12 @@ export const english: Language = {
   ],
   isForHelper: guardOf(phraseWords),
   opinionsOf: (match) =>
-    opinionsOf(
-      opinionCues(match, (stem) => knownStems.has(stem)),
-      opinionWeights,
+    agreed(
+      opinionsOf(
+        opinionCues(match, (stem) => knownStems.has(stem)),
+        opinionWeights,
+      ),
+      heardInOrder(network, match),
     ),
   overruled,
   addressed: gateOf(englishKinds),
