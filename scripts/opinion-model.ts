@@ -6,7 +6,7 @@ import { opinionCues, stemOfWord } from '../src/intents/en/opinion-cues.ts';
 import { heardInOrder } from '../src/intents/en/recurrent-input.ts';
 import { joined } from '../src/intents/hear.ts';
 import type { Language } from '../src/intents/language.ts';
-import { agreed, type Opinion, type OpinionWeights, opinionsOf } from '../src/intents/opinion.ts';
+import { agreed, type Opinion, type OpinionWeights, opinionOf } from '../src/intents/opinion.ts';
 import { Match } from '../src/intents/recogniser.ts';
 import { type Network, networkFrom, type WrittenNetwork } from '../src/intents/recurrent.ts';
 import { tokensOf } from '../src/intents/token.ts';
@@ -38,7 +38,8 @@ export interface Model {
   /** Every cue that adds anything, with what it adds. */
   byCue: ReadonlyMap<string, Float64Array>;
   known: ReadonlySet<string>;
-  opinions(match: Match): Opinion[];
+  /** The likeliest first. */
+  opinions(match: Match): readonly Opinion[];
 }
 
 const rounds = option('rounds', 12);
@@ -150,9 +151,12 @@ export function learnOpinion(all: readonly Line[]): Model {
     byCue,
     known,
     opinions: (match) =>
-      opinionsOf(
-        opinionCues(match, (stem) => known.has(stem)),
-        weights,
+      agreed(
+        opinionOf(
+          opinionCues(match, (stem) => known.has(stem)),
+          weights,
+        ),
+        undefined,
       ),
   };
 }

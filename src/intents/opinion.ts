@@ -19,8 +19,8 @@ export interface Opinion {
   likelihood: number;
 }
 
-/** All intents by how likely they are meant, the likeliest first. */
-export function opinionsOf(cues: readonly string[], weights: OpinionWeights): Opinion[] {
+/** How likely each intent is meant, in the order of `weights.intents`. */
+export function opinionOf(cues: readonly string[], weights: OpinionWeights): Opinion[] {
   const scores = new Float64Array(weights.intents.length);
   for (const cue of cues) {
     const added = weights.addedBy(cue);
@@ -31,30 +31,32 @@ export function opinionsOf(cues: readonly string[], weights: OpinionWeights): Op
   const high = Math.max(...scores);
   const raised = scores.map((score) => Math.exp(score - high));
   const sum = raised.reduce((all, one) => all + one, 0);
-  return weights.intents
-    .map((intent, at) => ({ intent, likelihood: raised[at]! / sum }))
-    .sort((a, b) => b.likelihood - a.likelihood);
+  return weights.intents.map((intent, at) => ({ intent, likelihood: raised[at]! / sum }));
 }
 
 /** As little as either opinion may give what the other is sure of. */
 const least = 1e-5;
 
-/** What two opinions come to together: the geometric mean of their likelihoods, the likeliest first. */
+/**
+ * All intents by how likely they are meant, the likeliest first: the geometric mean of two opinions, or the one where the
+ * other has none.
+ */
 export function agreed(
   one: readonly Opinion[],
-  other: readonly Opinion[] | undefined,
+  other: ((intent: Intent) => number) | undefined,
 ): readonly Opinion[] {
-  if (other === undefined) return one;
-  const likelihoods = new Map(other.map(({ intent, likelihood }) => [intent, likelihood]));
+  if (other === undefined) return byLikelihood(one);
   const together = one.map(({ intent, likelihood }) => ({
     intent,
-    likelihood: Math.sqrt((likelihood + least) * ((likelihoods.get(intent) ?? 0) + least)),
+    likelihood: Math.sqrt((likelihood + least) * (other(intent) + least)),
   }));
   const sum = together.reduce((all, { likelihood }) => all + likelihood, 0);
-  return together
-    .map(({ intent, likelihood }) => ({ intent, likelihood: likelihood / sum }))
-    .sort((a, b) => b.likelihood - a.likelihood);
+  for (const each of together) each.likelihood /= sum;
+  return byLikelihood(together);
 }
+
+const byLikelihood = (opinions: readonly Opinion[]): Opinion[] =>
+  [...opinions].sort((a, b) => b.likelihood - a.likelihood);
 
 /**
  * Weights as they are written down: a cue, then "intent:tenths" joined by commas, and so on. A cue's are made

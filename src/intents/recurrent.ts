@@ -4,9 +4,10 @@
  * clause costs additions alone and the last step. Pure and language-free; what it weighs is learnt offline by
  * `scripts/train-recurrent.py` and written down as text, six bits to a letter.
  */
+import { oncePer } from '../base/once.ts';
 import type { Intent } from '../kitchen/heard.ts';
 
-/** A word as the network is given it. */
+/** A word as the network is given it. What it adds is kept as long as the object lives: give the same word as the same object. */
 export interface HeardWord {
   /** Its stem, or the kind of quantity it stands for. */
   stem: string;
@@ -60,8 +61,6 @@ export interface Network {
 
 /** Words beyond these of one text add nothing more. */
 export const wordsHigh = 60;
-/** So many words are kept with what they add; a household says no more different ones in an evening. */
-const keptHigh = 2000;
 
 const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_';
 const bitsOf = new Int8Array(128);
@@ -117,25 +116,17 @@ function opened(written: WrittenNetwork): Network['likelihoods'] {
   const situation = numbersIn(written.situation);
   const outward = numbersIn(written.outward);
   const direct = numbersIn(written.direct);
-  const added = new Map<string, Float32Array>();
+  const addedBy = oncePer(sumsOf);
+  const nothing = new Float32Array(3 * all);
 
   /** What a word adds to the word after it, to itself and to the word before it: 3 × 4H. */
-  function addedBy({ stem, word, kind }: HeardWord): Float32Array {
-    const key = `${stem} ${word} ${kind}`;
-    const known = added.get(key);
-    if (known) return known;
+  function sumsOf({ stem, word, kind }: HeardWord): Float32Array {
     const vector = new Float32Array(depth);
     if (!addStem!(stem, vector)) addStem!('?', vector);
     addLike!(word, vector);
     addKind!(kind, vector);
     const sums = new Float32Array(3 * all);
-    for (let row = 0; row < sums.length; row++) {
-      let sum = 0;
-      for (let at = 0; at < depth; at++) sum += taps[row * depth + at]! * vector[at]!;
-      sums[row] = sum;
-    }
-    if (added.size >= keptHigh) added.clear();
-    added.set(key, sums);
+    for (let row = 0; row < sums.length; row++) sums[row] = productOf(taps, row * depth, vector);
     return sums;
   }
 
@@ -146,41 +137,42 @@ function opened(written: WrittenNetwork): Network['likelihoods'] {
     const always = bias.slice();
     for (const cue of known)
       for (let at = 0; at < all; at++) always[at] = always[at]! + situation[cue * all + at]!;
-    const greatest = new Float32Array(both).fill(Number.NEGATIVE_INFINITY);
-    const total = new Float32Array(both);
+    // The greatest of each unit, then the mean.
+    const pooled = new Float32Array(all).fill(Number.NEGATIVE_INFINITY, 0, both);
     const state = new Float32Array(both);
-    const nothing = new Float32Array(3 * all);
-    for (let step = 0; step < said.length; step++)
-      for (const [place, from] of [
-        [step, 0],
-        [said.length - 1 - step, width],
-      ] as const) {
-        const before = said[place - 1] ?? nothing;
-        const here = said[place]!;
-        const after = said[place + 1] ?? nothing;
-        for (let at = from; at < from + width; at++) {
-          const gate = at + both;
-          const fresh = always[at]! + before[at]! + here[all + at]! + after[2 * all + at]!;
-          const kept = always[gate]! + before[gate]! + here[all + gate]! + after[2 * all + gate]!;
-          const keep = Math.min(1, Math.max(0, kept / 6 + 0.5));
-          const now = keep * state[at]! + ((1 - keep) * fresh) / (1 + Math.abs(fresh));
-          state[at] = now;
-          total[at] = total[at]! + now;
-          if (now > greatest[at]!) greatest[at] = now;
-        }
+    const read = (place: number, from: number): void => {
+      const before = said[place - 1] ?? nothing;
+      const here = said[place]!;
+      const after = said[place + 1] ?? nothing;
+      for (let at = from; at < from + width; at++) {
+        const gate = at + both;
+        const fresh = always[at]! + before[at]! + here[all + at]! + after[2 * all + at]!;
+        const kept = always[gate]! + before[gate]! + here[all + gate]! + after[2 * all + gate]!;
+        const keep = kept <= -3 ? 0 : kept >= 3 ? 1 : kept / 6 + 0.5;
+        const size = fresh < 0 ? 1 - fresh : 1 + fresh;
+        const now = keep * state[at]! + ((1 - keep) * fresh) / size;
+        state[at] = now;
+        pooled[both + at] = pooled[both + at]! + now;
+        if (now > pooled[at]!) pooled[at] = now;
       }
+    };
+    for (let place = 0; place < said.length; place++) read(place, 0);
+    for (let place = said.length - 1; place >= 0; place--) read(place, width);
+    for (let at = both; at < all; at++) pooled[at] = pooled[at]! / said.length;
     const scores = new Float64Array(intentsCount);
     for (let one = 0; one < intentsCount; one++) {
       let sum = direct[cueAt.size * intentsCount + one]!;
       for (const cue of known) sum += direct[cue * intentsCount + one]!;
-      for (let at = 0; at < both; at++)
-        sum +=
-          outward[one * all + at]! * greatest[at]! +
-          (outward[one * all + both + at]! * total[at]!) / said.length;
-      scores[one] = sum;
+      scores[one] = sum + productOf(outward, one * all, pooled);
     }
     return softmax(scores);
   };
+}
+
+function productOf(rows: Float32Array, from: number, by: Float32Array): number {
+  let sum = 0;
+  for (let at = 0; at < by.length; at++) sum += rows[from + at]! * by[at]!;
+  return sum;
 }
 
 function softmax(scores: Float64Array): Float64Array {

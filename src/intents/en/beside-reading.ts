@@ -40,9 +40,9 @@ export function placeOfReading(heard: readonly Placed[], _: ReadContext, whole: 
 }
 
 /** Hotter than this no core is that was not spoken of. */
-const coreHigh = { F: 180, C: 85 } as const;
+export const coreHigh = { F: 180, C: 85 } as const;
 const ofOven = / (?:oven|cooker|stove|dial|heat|door) /g;
-const ofRoast =
+export const ofRoast =
   / (?:roast|meat|beef|joint|lamb|pork|ribs?|core|middle|cent(?:re|er)|probe|thermometer|instant-read|leave-in|inside|internal|bone) /g;
 const lastOf = (words: RegExp, line: string): number =>
   [...line.matchAll(words)].at(-1)?.index ?? -1;

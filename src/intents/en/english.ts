@@ -3,7 +3,7 @@ import type { Said } from '../addressed.ts';
 import { lineOf } from '../clause.ts';
 import type { Language } from '../language.ts';
 import { nameIn } from '../names.ts';
-import { agreed, opinionsOf } from '../opinion.ts';
+import { agreed, opinionOf } from '../opinion.ts';
 import type { Meaning, Recogniser } from '../recogniser.ts';
 import { networkFrom } from '../recurrent.ts';
 import type { Token } from '../token.ts';
@@ -245,7 +245,7 @@ export const english: Language = {
   isForHelper: guardOf(phraseWords),
   opinionsOf: (match) =>
     agreed(
-      opinionsOf(
+      opinionOf(
         opinionCues(match, (stem) => knownStems.has(stem)),
         opinionWeights,
       ),

@@ -8,6 +8,7 @@ import { comingTime, mealTime, minutesUntil, timeAfter } from '../moment.ts';
 import { nameIn, stemOf, stemsOfNames } from '../names.ts';
 import { faceOf, type Match, type Meaning, numberOf } from '../recogniser.ts';
 import { persons } from './addressed.ts';
+import { coreHigh, ofRoast } from './beside-reading.ts';
 import { commonWords } from './common-words.ts';
 import { dishesNamed, dishNamed } from './frames/dinner.ts';
 import { peopleOnly } from './frames/notes.ts';
@@ -455,7 +456,13 @@ export const fillTold: Fill = {
   'cook-away': (match) => minutes('cook-away', match),
   'report-reading': (match) => {
     const one = measured(match);
-    return one && reading(one);
+    const told = one?.temperature('temperature');
+    // "200": the oven's, or a slip of the tongue; it is asked which.
+    const tooHot =
+      told !== undefined &&
+      told.temperature >= coreHigh[told.unit ?? match.context.units.temperature] &&
+      match.whole.search(ofRoast) < 0;
+    return one && !tooHot ? reading(one) : undefined;
   },
   'report-oven': ovenOf,
   'report-started': (match) => {
