@@ -1418,5 +1418,7 @@ wusses wut wyatt wyn wystan x x1 x2 xanthe y ya yael yam yams yank yanked yankin
 yard yarn yay ye year years yeast yell yelled yelling yer yerra yersel yes yessir yesterday
 yet yew yippee yo yoghurt yogurt yoke yon york yorkie yorks yorkshire yorkshires yorkshre you
 youd youll young young'uns younger youngest your yours yourself yous yuh yusuf yvette z zacs
-zadie zap zara ze zeb zebedee zelda zero zeros zhoo ziggy zip zoe zone zones zuli zuri`.split(/\s+/),
+zadie zap zara ze zeb zebedee zelda zero zeros zhoo ziggy zip zoe zone zones zuli zuri`.split(
+    /\s+/,
+  ),
 );
