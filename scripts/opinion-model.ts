@@ -17,7 +17,6 @@ import {
   blockOf,
   blocksOfWords,
   cueIds,
-  foldOf,
   folds,
   option,
   shuffled,
@@ -38,8 +37,7 @@ export interface Model {
   /** Every cue that adds anything, with what it adds. */
   byCue: ReadonlyMap<string, Float64Array>;
   known: ReadonlySet<string>;
-  /** The likeliest first. */
-  opinions(match: Match): readonly Opinion[];
+  opinion(match: Match): readonly Opinion[];
 }
 
 const rounds = option('rounds', 12);
@@ -50,14 +48,6 @@ const rate = option('rate', 0.15);
 const severalWeight = option('several', 0.5);
 /** What adds less than this to any score is left out. */
 const slight = option('slight', 0.2);
-
-export const lineOfRow = (row: Row, at: number, fold = foldOf(at)): Line => ({
-  row,
-  match: matchOf(row),
-  intents: intentsOf(row),
-  block: blockOf(at),
-  fold,
-});
 
 /** A text as the second opinion sees it when nothing was heard in any of its clauses. */
 export function matchOf(row: Row): Match {
@@ -84,11 +74,20 @@ const intentsOf = (row: Row): readonly Intent[] =>
     : [...new Set(row.heard.map(({ intent }) => intent as Intent))];
 
 /** The rules and learnt parts of the corpus; a file is one fold's as a whole, as a new cook is new in all that is said. */
-export const taughtLines: readonly Line[] = [...filesOf('rules'), ...filesOf('learnt')]
-  .flatMap(({ rows }, file) =>
-    rows.filter(({ language }) => language !== 'de').map((row) => ({ row, fold: file % folds })),
-  )
-  .map(({ row, fold }, at) => lineOfRow(row, at, fold));
+export const taughtFiles = [...filesOf('rules'), ...filesOf('learnt')].map(({ rows }, at) => ({
+  rows: rows.filter(({ language }) => language !== 'de'),
+  fold: at % folds,
+}));
+
+export const taughtLines: readonly Line[] = taughtFiles
+  .flatMap(({ rows, fold }) => rows.map((row) => ({ row, fold })))
+  .map(({ row, fold }, at) => ({
+    row,
+    match: matchOf(row),
+    intents: intentsOf(row),
+    block: blockOf(at),
+    fold,
+  }));
 
 const stemsOfLine = (line: string): string[] =>
   line
@@ -150,13 +149,10 @@ export function learnOpinion(all: readonly Line[]): Model {
     weights,
     byCue,
     known,
-    opinions: (match) =>
-      agreed(
-        opinionOf(
-          opinionCues(match, (stem) => known.has(stem)),
-          weights,
-        ),
-        undefined,
+    opinion: (match) =>
+      opinionOf(
+        opinionCues(match, (stem) => known.has(stem)),
+        weights,
       ),
   };
 }
@@ -167,11 +163,11 @@ export function learnOpinion(all: readonly Line[]): Model {
  */
 export const taughtByOthers = (): readonly Language[] =>
   Array.from({ length: folds }, (_, fold) => {
-    const { opinions } = learnOpinion(taughtLines.filter((line) => line.fold !== fold));
+    const { opinion } = learnOpinion(taughtLines.filter((line) => line.fold !== fold));
     const network = networkTaughtByOthers(fold);
     return {
       ...english,
-      opinionsOf: (match) => agreed(opinions(match), heardInOrder(network, match)),
+      opinionsOf: (match) => agreed(opinion(match), heardInOrder(network, match)),
     };
   });
 

@@ -22,8 +22,8 @@ import {
   scoredRows,
   tellsNumber,
 } from '../test/corpus/score.ts';
-import { cueIds, folds, inTwentieths, option, shuffled } from './learn.ts';
-import { taughtByOthers } from './opinion-model.ts';
+import { cueIds, inTwentieths, option, shuffled } from './learn.ts';
+import { taughtByOthers, taughtFiles } from './opinion-model.ts';
 import { putTogether } from './put-together.ts';
 
 const rounds = option('rounds', 8);
@@ -49,15 +49,10 @@ interface Choice extends Said {
   ways: readonly Way[];
 }
 
-const files = [...filesOf('rules'), ...filesOf('learnt')].map(({ file, rows }, at) => ({
-  file,
-  fold: at % folds,
-  rows: rows.filter(({ language }) => language !== 'de'),
-}));
-const told: Said[] = files.flatMap(({ rows, fold }) =>
+const told: Said[] = taughtFiles.flatMap(({ rows, fold }) =>
   rows.map((row) => ({ row, fold, counts: isPassive(row) ? talkCounts : 1 })),
 );
-const together: Said[] = files.flatMap(({ rows, fold }) =>
+const together: Said[] = taughtFiles.flatMap(({ rows, fold }) =>
   putTogether(
     rows.map((row) => ({ row })),
     { count: Math.round(rows.length / 4), joints: [' ', ' and ', ', ', '. '], alike: () => '' },

@@ -4,6 +4,7 @@
  * src/intents/en/opinion-weights.ts.
  */
 import { writeFileSync } from 'node:fs';
+import { agreed } from '../src/intents/opinion.ts';
 import { folds, wrapped } from './learn.ts';
 import { learnOpinion, type Model, taughtLines } from './opinion-model.ts';
 
@@ -14,7 +15,10 @@ function curve(): void {
     const model = learnOpinion(lines.filter((line) => line.fold !== fold));
     return lines
       .filter((line) => line.fold === fold && line.intents.length === 1)
-      .map((line) => ({ wanted: line.intents[0]!, ...model.opinions(line.match)[0]! }));
+      .map((line) => ({
+        wanted: line.intents[0]!,
+        ...agreed(model.opinion(line.match), undefined)[0]!,
+      }));
   });
   const spoken = judged.filter(({ wanted }) => wanted !== 'unrelated');
   const talk = judged.filter(({ wanted }) => wanted === 'unrelated');

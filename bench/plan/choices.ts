@@ -18,7 +18,7 @@ import { type Offered, offer } from '../../src/session/offer.ts';
 import { expectedOf, outlookOf } from '../../src/session/outlook.ts';
 import type { Compute } from '../../src/session/ports.ts';
 import { openSession } from '../../src/session/session.ts';
-import { line, quantile } from '../measure.ts';
+import { line, processorMilliseconds, quantile } from '../measure.ts';
 
 const folder = 'transcripts-synthetic';
 const { cards } = loadCards([builtInCardsFolder()]);
@@ -110,13 +110,13 @@ export async function weighed({ known, told }: Choice): Promise<Weighed> {
   const decision = decide(told.heard, context);
   const { facts } = withFacts(context, decision.facts);
   const after = await outlookOf(told.dinner, facts, told.at, compute);
-  const processorFrom = process.cpuUsage();
+  const processorFrom = processorMilliseconds();
   const from = performance.now();
   const offered = await offer({ outcomes: decision.outcomes, before, after, known, compute });
   const milliseconds = performance.now() - from;
-  const { user, system } = process.cpuUsage(processorFrom);
+  const taken = processorMilliseconds() - processorFrom;
   const forecasts = counted.ways();
-  return { offered, forecasts, processorMilliseconds: (user + system) / 1000, milliseconds };
+  return { offered, forecasts, processorMilliseconds: taken, milliseconds };
 }
 
 /** Prints what the choices of the scripts cost, each by the least of some rounds: what it takes, not what else the machine did. */

@@ -16,6 +16,7 @@ import {
   taughtRows,
   tellsNumber,
 } from '../../test/corpus/score.ts';
+import { processorMilliseconds } from '../measure.ts';
 import { baseline, importedBytes, installedBytes } from './baseline.ts';
 
 const percent = (part: number, whole: number): string =>
@@ -35,11 +36,10 @@ const english = (rows: readonly Row[]): Row[] => rows.filter((row) => row.langua
 const tell = (rows: readonly Row[]): Told[] =>
   rows.map((row) => {
     const context = contextOf(row);
-    const start = process.cpuUsage();
-    const heard = read(row.text, context);
-    const { user, system } = process.cpuUsage(start);
     // The processor's time, not the wall's: other work on this machine is none of the reader's.
-    return { row, heard, milliseconds: (user + system) / 1000 };
+    const from = processorMilliseconds();
+    const heard = read(row.text, context);
+    return { row, heard, milliseconds: processorMilliseconds() - from };
   });
 
 const isRight = ({ row, heard }: Told): boolean => right(row, heard);

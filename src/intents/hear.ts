@@ -178,8 +178,7 @@ class Reader {
 
   /** The same words, of now or of a moment that was told, are judged as a clause and as a whole text. */
   opinionsOf(match: Match): readonly Opinion[] {
-    const happened = match.minutesAgo !== undefined || match.at !== undefined;
-    const key = `${match.line}${happened}`;
+    const key = `${match.line}${match.isOfAMoment}`;
     const known = this.opinions.get(key);
     if (known) return known;
     const opinions = this.language.opinionsOf(match);

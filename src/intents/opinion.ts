@@ -28,10 +28,16 @@ export function opinionOf(cues: readonly string[], weights: OpinionWeights): Opi
     for (let at = 0; at < added.length; at += 2)
       scores[added[at]!] = scores[added[at]!]! + added[at + 1]!;
   }
+  const likelihoods = softmax(scores);
+  return weights.intents.map((intent, at) => ({ intent, likelihood: likelihoods[at]! }));
+}
+
+/** Likelihoods that add up to one, by scores that may be of any size. */
+export function softmax(scores: Float64Array): Float64Array {
   const high = Math.max(...scores);
   const raised = scores.map((score) => Math.exp(score - high));
   const sum = raised.reduce((all, one) => all + one, 0);
-  return weights.intents.map((intent, at) => ({ intent, likelihood: raised[at]! / sum }));
+  return raised.map((one) => one / sum);
 }
 
 /** As little as either opinion may give what the other is sure of. */

@@ -53,6 +53,11 @@ export class Match {
     this.at = options.at;
   }
 
+  /** It tells of a moment that was named, not of now. */
+  get isOfAMoment(): boolean {
+    return this.minutesAgo !== undefined || this.at !== undefined;
+  }
+
   has(slot: string): boolean {
     return this.groups[slot] !== undefined;
   }

@@ -6,6 +6,7 @@
  */
 import { oncePer } from '../base/once.ts';
 import type { Intent } from '../kitchen/heard.ts';
+import { softmax } from './opinion.ts';
 
 /** A word as the network is given it. What it adds is kept as long as the object lives: give the same word as the same object. */
 export interface HeardWord {
@@ -60,7 +61,7 @@ export interface Network {
 }
 
 /** Words beyond these of one text add nothing more. */
-export const wordsHigh = 60;
+const wordsHigh = 60;
 
 const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_';
 const bitsOf = new Int8Array(128);
@@ -173,15 +174,4 @@ function productOf(rows: Float32Array, from: number, by: Float32Array): number {
   let sum = 0;
   for (let at = 0; at < by.length; at++) sum += rows[from + at]! * by[at]!;
   return sum;
-}
-
-function softmax(scores: Float64Array): Float64Array {
-  const high = Math.max(...scores);
-  let sum = 0;
-  for (let at = 0; at < scores.length; at++) {
-    scores[at] = Math.exp(scores[at]! - high);
-    sum += scores[at]!;
-  }
-  for (let at = 0; at < scores.length; at++) scores[at] = scores[at]! / sum;
-  return scores;
 }

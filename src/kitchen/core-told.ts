@@ -35,6 +35,12 @@ export function lastLook(readings: readonly Reading[]): Reading | undefined {
   return spots.reduce((lowest, one) => (one.celsius < lowest.celsius ? one : lowest), last);
 }
 
+export const lastLookAt = (seen: RoastSeen): Reading | undefined => lastLook(readingsOf(seen));
+
+/** Whether its answer may call the pull: a probe's own numbers are not answered, nor does one that another number gainsays call it. */
+export const mayCallPull = (look: Reading, seen: RoastSeen): boolean =>
+  look.thermometer !== 'leave-in' && doubtOf(look, seen) !== 'disagrees-with-another';
+
 /**
  * By the forecast; in the oven no lower than the last reading that counts, since a core does not fall
  * there and nobody believes a figure under the one they have just read.

@@ -198,9 +198,9 @@ const wordsOf = (recognisers: readonly Recogniser[]): ReadonlySet<string> =>
 
 const phraseWords = wordsOf([...across, ...within]);
 /** Kinds of English words, as the gate's cues name them. */
-const network = networkFrom(recurrentWeights);
-
 export const englishKinds = kindOfWordWith(phraseWords);
+
+const network = networkFrom(recurrentWeights);
 
 export const english: Language = {
   prepare(tokens, context) {

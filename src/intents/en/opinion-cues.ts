@@ -17,6 +17,11 @@ import { wordKinds } from './word-kinds.ts';
 export type IsKnown = (stem: string) => boolean;
 
 const mark = /^<[a-z]\d+>$/;
+export const isQuantity = (word: string): boolean => mark.test(word);
+
+/** The words of a line and those of its stops that say how it is meant. */
+export const wordsOfMatch = ({ line }: Match): string[] =>
+  line.split(' ').filter((word) => word !== '' && !/^[;:|]$/.test(word));
 
 export const stemOfWord = (word: string): string => stemOfVerb(stemOf(word)) || word;
 
@@ -49,7 +54,7 @@ const stemsIn = oncePer((lexicon: Lexicon): NameStems => {
 export function opinionCues(match: Match, isKnown: IsKnown): string[] {
   const { context } = match;
   const names = stemsIn(context.lexicon);
-  const words = match.line.split(' ').filter((word) => word !== '' && !/^[;:|]$/.test(word));
+  const words = wordsOfMatch(match);
   const cues = new Set<string>(['always']);
   const kinds: string[] = [];
   for (const word of words) {
@@ -69,7 +74,7 @@ export function opinionCues(match: Match, isKnown: IsKnown): string[] {
   if (context.stage) cues.add(`#stage:${stage}`);
   if (context.expecting) cues.add(`#asked:${context.expecting}`);
   if (context.paused) cues.add('#paused');
-  if (match.minutesAgo !== undefined || match.at !== undefined) cues.add('#ago');
+  if (match.isOfAMoment) cues.add('#ago');
   return [...cues];
 }
 
@@ -78,7 +83,7 @@ export const kindOfWordIn = (word: string, match: Match, isKnown: IsKnown): stri
   kindOf(word, match, stemsIn(match.context.lexicon), isKnown);
 
 function kindOf(word: string, match: Match, names: NameStems, isKnown: IsKnown): string {
-  if (mark.test(word)) return kindOfQuantity(match.quantityOfMark(word), match);
+  if (isQuantity(word)) return kindOfQuantity(match.quantityOfMark(word), match);
   if (isStop(word)) return word;
   if (persons.test(word)) return 'P';
   const stem = stemOfWord(word);

@@ -3,7 +3,7 @@ import { oncePer } from '../../base/once.ts';
 import type { Intent, Lexicon } from '../../kitchen/heard.ts';
 import type { Match } from '../recogniser.ts';
 import type { HeardWord, Network } from '../recurrent.ts';
-import { kindOfWordIn, stemOfWord } from './opinion-cues.ts';
+import { isQuantity, kindOfWordIn, stemOfWord, wordsOfMatch } from './opinion-cues.ts';
 
 export interface RecurrentInput {
   words: readonly HeardWord[];
@@ -12,17 +12,13 @@ export interface RecurrentInput {
 
 export function recurrentInput(match: Match): RecurrentInput {
   const { stage, expecting, paused } = match.context;
-  const happened = match.minutesAgo !== undefined || match.at !== undefined;
   return {
-    words: match.line
-      .split(' ')
-      .filter((word) => word !== '' && !/^[;:|]$/.test(word))
-      .map((word) => heardWord(word, match)),
+    words: wordsOfMatch(match).map((word) => heardWord(word, match)),
     cues: [
       `stage:${stage ?? ''}`,
       `asked:${expecting ?? ''}`,
       ...(paused ? ['paused'] : []),
-      ...(happened ? ['ago'] : []),
+      ...(match.isOfAMoment ? ['ago'] : []),
     ],
   };
 }
@@ -34,21 +30,23 @@ const keptIn = oncePer((_: Lexicon) => new Map<string, HeardWord>());
 /** The same word of the same kitchen is the same object, as often as it is said. */
 function heardWord(word: string, match: Match): HeardWord {
   // A quantity is what it could be of; which one it is says nothing.
-  const stem = /^<[a-z]\d+>$/.test(word) ? kindOfWordIn(word, match, known) : undefined;
+  const quantity = isQuantity(word) ? kindOfWordIn(word, match, isKnown) : undefined;
   const kept = keptIn(match.context.lexicon);
-  const before = kept.get(stem ?? word);
+  const before = kept.get(quantity ?? word);
   if (before) return before;
-  const kind = stem === undefined ? kindOfWordIn(word, match, known) : '';
   const made =
-    stem === undefined
-      ? { stem: stemOfWord(word), word, kind: /^(P|DISH|THING)$/.test(kind) ? kind : '' }
-      : { stem, word: '', kind: '' };
+    quantity === undefined ? wordIn(word, match) : { stem: quantity, word: '', kind: '' };
   if (kept.size >= keptHigh) kept.clear();
-  kept.set(stem ?? word, made);
+  kept.set(quantity ?? word, made);
   return made;
 }
 
-const known = (): boolean => true;
+function wordIn(word: string, match: Match): HeardWord {
+  const kind = kindOfWordIn(word, match, isKnown);
+  return { stem: stemOfWord(word), word, kind: /^(P|DISH|THING)$/.test(kind) ? kind : '' };
+}
+
+const isKnown = (): boolean => true;
 
 const indexIn = oncePer(
   ({ intents }: Network) => new Map(intents.map((intent, at) => [intent, at])),

@@ -1,6 +1,6 @@
 /** The pull's own call: how it goes by, and when it can be due at the soonest. */
 import { addMinutes, type Instant, minutesBetween } from '../../base/time.ts';
-import { doubtOf, lastLook } from '../../kitchen/core-told.ts';
+import { lastLook, lastLookAt, mayCallPull } from '../../kitchen/core-told.ts';
 import { type Dinner, helpersAt } from '../../kitchen/dinner.ts';
 import type { Forecast } from '../../kitchen/forecast.ts';
 import type { Plan } from '../../kitchen/plan.ts';
@@ -55,15 +55,11 @@ export interface Seen {
   forecast: Forecast;
 }
 
-/**
- * When the answer to a number told the cook that the roast comes out now; nothing where none has. A probe's own numbers
- * are not answered, nor does one that another number gainsays call a pull.
- */
+/** When the answer to a number told the cook that the roast comes out now; nothing where none has. */
 function pullHeardAt({ dinner, plan, forecast }: Seen): Instant | undefined {
-  const look = lastLook(dinner.readings.filter((one) => one.happenedAt >= plan.roastInAt));
-  if (!look || look.thermometer === 'leave-in') return undefined;
-  const seen = { dinner, forecast, roastInAt: plan.roastInAt };
-  if (doubtOf(look, seen) === 'disagrees-with-another') return undefined;
+  const roast = { dinner, forecast, roastInAt: plan.roastInAt };
+  const look = lastLookAt(roast);
+  if (!look || !mayCallPull(look, roast)) return undefined;
   const past = look.celsius - (dinner.thermometerOffsetKelvin ?? 0) - plan.pullCelsius;
   return past >= nearKelvin ? look.toldAt : undefined;
 }

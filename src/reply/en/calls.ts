@@ -2,13 +2,13 @@
 
 import { assertNever } from '../../base/assert.ts';
 import { minutesBetween } from '../../base/time.ts';
-import { lastLook } from '../../kitchen/core-told.ts';
+import { lastLookAt, mayCallPull } from '../../kitchen/core-told.ts';
 import type { AnnouncementKind } from '../../kitchen/facts.ts';
 import { inOneBreath } from '../breath.ts';
 import type { Scene } from '../scene.ts';
 import { capital, forEyes, list, lower, type Spoken, say, sentences, silent } from '../spoken.ts';
 import { carvingMap } from './carving.ts';
-import { doubtIn, heatOffWords, heldUpWords } from './progress.ts';
+import { heatOffWords, heldUpWords, roastSeenIn } from './progress.ts';
 import { shortAtKnifeWords } from './short-core.ts';
 import { callWords, cautionWords, fill, findStep, forHands, pullShown, titleOf } from './steps.ts';
 import { servingWords } from './table.ts';
@@ -211,13 +211,13 @@ function pullCall(scene: Scene, again: boolean): Spoken {
       callWords('pull', scene),
       say`Tell me when it is out.`,
     ]);
-  const past = plan && lastLook(dinner.readings.filter((one) => one.happenedAt >= plan.roastInAt));
-  const atPull = past && past.celsius - (dinner.thermometerOffsetKelvin ?? 0) >= plan.pullCelsius;
+  const seen = roastSeenIn(scene);
+  const look = seen && lastLookAt(seen);
+  const atPull =
+    plan && look && look.celsius - (dinner.thermometerOffsetKelvin ?? 0) >= plan.pullCelsius;
   // The answer to a number of the cook's own has called it already.
-  const answered =
-    past && past.thermometer !== 'leave-in' && doubtIn(past, scene) !== 'disagrees-with-another';
-  if (atPull && (again || answered))
-    return say`Is the roast out? It read ${degrees(past.celsius, dinner.units)}, and the pull is at ${at}. Tell me when it is on the board.`;
+  if (atPull && (again || mayCallPull(look, seen)))
+    return say`Is the roast out? It read ${degrees(look.celsius, dinner.units)}, and the pull is at ${at}. Tell me when it is on the board.`;
   if (again) return say`Is it out? At ${at} or more it comes out now; if it reads less, tell me.`;
   return sentences([
     say`It should be at the pull now, ${at}. Try two spots; if the lower is there, out with it, onto the board.`,

@@ -1,7 +1,7 @@
 /** What a report changes: the reading, the pull, the table, what is taken to be done. */
 import { assertNever } from '../../base/assert.ts';
 import { minutesBetween } from '../../base/time.ts';
-import { doubtOf, lastLook } from '../../kitchen/core-told.ts';
+import { doubtOf, lastLook, type RoastSeen } from '../../kitchen/core-told.ts';
 import type { Reading } from '../../kitchen/dinner.ts';
 import type { SuspectReason } from '../../kitchen/forecast.ts';
 import type { OutcomeOf } from '../../kitchen/outcome.ts';
@@ -219,13 +219,13 @@ export function readingWords({ celsius, again }: OutcomeOf<'reading-noted'>, sce
   }
 }
 
-export const doubtIn = (
-  reading: Reading | undefined,
-  { plan, forecast, dinner }: Scene,
-): SuspectReason | undefined =>
-  plan && forecast && reading
-    ? doubtOf(reading, { dinner, forecast, roastInAt: plan.roastInAt })
-    : undefined;
+export const roastSeenIn = ({ plan, forecast, dinner }: Scene): RoastSeen | undefined =>
+  plan && forecast && { dinner, forecast, roastInAt: plan.roastInAt };
+
+function doubtIn(reading: Reading | undefined, scene: Scene): SuspectReason | undefined {
+  const seen = roastSeenIn(scene);
+  return seen && reading && doubtOf(reading, seen);
+}
 
 const pullIsDue = ({ plan, now }: Scene): boolean =>
   plan !== undefined && minutesBetween(now, plan.pullAt.p50) <= 1;

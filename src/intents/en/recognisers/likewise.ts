@@ -9,7 +9,7 @@ const entering = /\.(in|roast|bake|cook|boil|steam|on)$|^roast-in$/;
 
 /** Whether the clause is tied to what was told before it: by its own moment, or by a word. */
 function goesOn(match: Match): boolean {
-  if (match.minutesAgo !== undefined || match.at !== undefined || match.has('clock')) return true;
+  if (match.isOfAMoment || match.has('clock')) return true;
   const after = match.whole.split(`${match.words('who')} `)[1] ?? '';
   return /^(now|too|as well|also|likewise|straight after|this minute) /.test(after);
 }
