@@ -89,5 +89,7 @@ describe('a network of one unit worked out by hand', () => {
     const of = (stem: string) => networkFrom(tiny).likelihoods([{ stem, word: '', kind: '' }], []);
     expect(of('never-said')).toEqual(of('nor-this'));
     expect(of('up')).not.toEqual(of('nor-this'));
+    // Known as "?", which is -1: fresh -0.5, kept 2/3, so -1/6.
+    expect(of('nor-this')![0]).toBeCloseTo(1 / (1 + Math.exp(1 / 6)), 2);
   });
 });
